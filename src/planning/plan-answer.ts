@@ -1,0 +1,50 @@
+// What a plan answers: the verdict on every need with its reasons, the two worst days, the dial and the power used.
+import type { NeedVerdict } from '../husbandry/need.ts';
+import type { DayAnswer, PlaceId, SteadyAnswer } from '../physics/answer.ts';
+import type { RoomDay } from '../physics/enclosure.ts';
+import type { Fault } from '../shared/fault.ts';
+import type { Verdict } from '../shared/verdict.ts';
+
+/** Median and 90 % interval over the ensemble. */
+export interface Interval {
+  readonly low: number;
+  readonly median: number;
+  readonly high: number;
+}
+
+export interface SeasonAnswer {
+  readonly roomDay: RoomDay;
+  /** The whole day, best-estimate parameters. */
+  readonly day: DayAnswer;
+  /** The cold end of that day, night set points; and its warm end, day set points. */
+  readonly night: SteadyAnswer;
+  readonly noon: SteadyAnswer;
+  readonly nightInterval: Readonly<Partial<Record<PlaceId, Interval>>>;
+  readonly noonInterval: Readonly<Partial<Record<PlaceId, Interval>>>;
+}
+
+export interface DialAdvice {
+  readonly thermostatId: string;
+  readonly setDayC: number;
+  readonly setNightC: number;
+  /** Where the dial should stand for the wanted basking surface; null when no setting reaches it. */
+  readonly advisedDayC: Interval | null;
+  readonly expectBaskingC: Interval;
+  readonly expectProbeC: Interval;
+  readonly say: string;
+}
+
+export interface PlanAnswer {
+  readonly verdict: Verdict;
+  readonly headline: string;
+  readonly needs: readonly NeedVerdict[];
+  readonly winter: SeasonAnswer;
+  readonly summer: SeasonAnswer;
+  readonly dial: readonly DialAdvice[];
+  readonly kWhPerDayWinter: number;
+  readonly kWhPerDaySummer: number;
+  readonly kWhPerYear: Interval;
+  readonly members: number;
+  readonly seed: number;
+  readonly notes: readonly Fault[];
+}

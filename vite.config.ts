@@ -1,0 +1,22 @@
+// How the browser program is built: sources in src/web, result in dist/web, no file inlined (the page's
+// content security policy allows 'self' only). Leaves out the server and the terminal: rolldown.config.ts.
+import react from '@vitejs/plugin-react';
+import { defineConfig } from 'vite';
+
+const serverPort = process.env.PORT ?? '7430';
+
+export default defineConfig({
+  root: 'src/web',
+  base: '/',
+  plugins: [react()],
+  build: {
+    outDir: '../../dist/web',
+    emptyOutDir: true,
+    assetsInlineLimit: 0,
+    modulePreload: { polyfill: false },
+    target: 'es2022',
+    sourcemap: true,
+  },
+  worker: { format: 'es' },
+  server: { proxy: { '/api': `http://127.0.0.1:${serverPort}` } },
+});

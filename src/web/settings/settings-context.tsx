@@ -1,0 +1,39 @@
+// Hands every component this person's settings, the way quantities are written and the words.
+import { createContext, type ReactNode, useContext, useEffect, useMemo, useState } from 'react';
+import { type Translate, translateFor } from '../messages/translate.ts';
+import { type Measure, measureFor } from './measure.ts';
+import { loadSettings, type Settings, saveSettings } from './settings.ts';
+
+interface SheetContext {
+  readonly settings: Settings;
+  readonly change: (part: Partial<Settings>) => void;
+  readonly measure: Measure;
+  readonly t: Translate;
+}
+
+const Context = createContext<SheetContext | null>(null);
+
+export function SettingsProvider({ children }: { readonly children: ReactNode }) {
+  const [settings, setSettings] = useState(loadSettings);
+  useEffect(() => {
+    saveSettings(settings);
+    document.documentElement.lang = settings.language;
+    document.documentElement.dataset.sheet = settings.sheet;
+  }, [settings]);
+  const value = useMemo<SheetContext>(
+    () => ({
+      settings,
+      change: (part) => setSettings((now) => ({ ...now, ...part })),
+      measure: measureFor(settings),
+      t: translateFor(settings.language),
+    }),
+    [settings],
+  );
+  return <Context.Provider value={value}>{children}</Context.Provider>;
+}
+
+export function useSheet(): SheetContext {
+  const context = useContext(Context);
+  if (!context) throw new Error('useSheet outside SettingsProvider');
+  return context;
+}

@@ -1,0 +1,33 @@
+// How wide an element is right now, so that drawings keep their lettering at one size on every screen.
+import { type RefObject, useLayoutEffect, useRef, useState } from 'react';
+
+export function useWidth<E extends Element>(first: number): readonly [RefObject<E | null>, number] {
+  const ref = useRef<E>(null);
+  const [widthPx, setWidthPx] = useState(first);
+  useLayoutEffect(() => {
+    const element = ref.current;
+    if (!element) return;
+    const read = () => {
+      const width = Math.round(element.getBoundingClientRect().width);
+      if (width > 0) setWidthPx(width);
+    };
+    read();
+    const observer = new ResizeObserver(read);
+    observer.observe(element);
+    return () => observer.disconnect();
+  }, []);
+  return [ref, widthPx];
+}
+
+/** Whether a media query holds now. */
+export function useMedia(query: string): boolean {
+  const [holds, setHolds] = useState(() => matchMedia(query).matches);
+  useLayoutEffect(() => {
+    const list = matchMedia(query);
+    const read = () => setHolds(list.matches);
+    read();
+    list.addEventListener('change', read);
+    return () => list.removeEventListener('change', read);
+  }, [query]);
+  return holds;
+}

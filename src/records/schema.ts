@@ -1,0 +1,40 @@
+// What the tables look like to TypeScript: one interface for each table of migrations/, same names.
+import type { ColumnType, JSONColumnType, Kysely } from 'kysely';
+
+/** Set once, never changed. */
+type Fixed<T> = ColumnType<T, T, never>;
+/** Any JSON object. It goes in as text, so that lists and numbers are never taken for PostgreSQL's own. */
+type Json = JSONColumnType<Record<string, unknown>>;
+
+export interface Tables {
+  shop: { id: Fixed<string>; name: string; created_at: Fixed<Date> };
+  branch: { id: Fixed<string>; shop_id: Fixed<string>; name: string; created_at: Fixed<Date> };
+  enquiry: {
+    id: Fixed<string>;
+    branch_id: Fixed<string>;
+    document: Json;
+    version: number;
+    created_at: Fixed<Date>;
+    updated_at: Date;
+    created_by: Fixed<string>;
+  };
+  enquiry_version: {
+    enquiry_id: Fixed<string>;
+    version: Fixed<number>;
+    document: Json;
+    at: Fixed<Date>;
+    by: Fixed<string>;
+  };
+  plan_result: {
+    id: Fixed<string>;
+    enquiry_id: Fixed<string>;
+    enquiry_version: Fixed<number>;
+    answer: Json;
+    model_version: Fixed<string>;
+    data_version: Fixed<string>;
+    at: Fixed<Date>;
+    by: Fixed<string>;
+  };
+}
+
+export type Db = Kysely<Tables>;

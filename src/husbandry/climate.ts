@@ -13,7 +13,12 @@ export interface ClimateNeeds {
   readonly nightMinC: SourcedRange;
   readonly rhPct: SourcedRange;
   /** No surface within reach above this: target, alarm and hard cut-out [°C]. */
-  readonly reachableMaxC: { readonly target: number; readonly alarm: number; readonly cutOut: number; readonly source: string };
+  readonly reachableMaxC: {
+    readonly target: number;
+    readonly alarm: number;
+    readonly cutOut: number;
+    readonly source: string;
+  };
   /** Whether the species climbs, so that a perch counts. */
   readonly climbs: boolean;
 }

@@ -1,7 +1,7 @@
 // How fast does a still water surface evaporate, after the pool engineers? Handbook law (Carrier) and Shah's two laws.
 // All were tested on pools of 0.07 m² and more; a bowl is 4 to 10 times smaller, see evaporation-bowl.ts.
 import { standardPressurePa } from './constants.ts';
-import { humidityRatio, moistAirDensityKgPerM3, vapourPressurePa } from './moist-air.ts';
+import { humidityRatio, specificVolumeM3PerKg, vapourPressurePa } from './moist-air.ts';
 import type { FormulaRange } from './range.ts';
 import { saturationPressurePa } from './saturation-pressure.ts';
 
@@ -32,8 +32,9 @@ export const evaporationPoolAshraeKgPerM2H = (
   (3600 * (saturationPressurePa(waterC) - vapourPressurePa(airC, rhFrac)) * (0.089 + 0.0782 * speedMPerS)) / heatJPerKg;
 
 /** Shah's law for air that rises from the water by itself; 0 when the air over the water is the heavier.
+ *  Density is the author's: dry air in a cubic metre of damp air (his table follows it to the last digit; full density does not).
  *  @param waterC [°C] @param airC [°C] @param rhFrac 0..1 @param pressurePa [Pa] @returns [kg/m²h].
- *  Source: SHAH2014 (memory; densities taken of moist air). Checks: P-130..P-132. */
+ *  Source: SHAH2014 eq. with C = 35. Checks: shah-table; P-130, P-131 disagree and are listed. */
 export function evaporationNaturalShahKgPerM2H(
   waterC: number,
   airC: number,
@@ -42,9 +43,19 @@ export function evaporationNaturalShahKgPerM2H(
 ): number {
   const waterRatio = humidityRatio(saturationPressurePa(waterC), pressurePa);
   const airRatio = humidityRatio(vapourPressurePa(airC, rhFrac), pressurePa);
-  const atWater = moistAirDensityKgPerM3(waterC, waterRatio, pressurePa);
-  const lift = moistAirDensityKgPerM3(airC, airRatio, pressurePa) - atWater;
-  return lift <= 0 ? 0 : (lift > 0.02 ? 35 : 40) * atWater * Math.cbrt(lift) * (waterRatio - airRatio);
+  const lift = shahLiftKgPerM3(waterC, airC, rhFrac, pressurePa);
+  const atWater = 1 / specificVolumeM3PerKg(waterC, waterRatio, pressurePa);
+  return lift <= 0 ? 0 : 35 * atWater * Math.cbrt(lift) * (waterRatio - airRatio);
+}
+
+/** Difference of the dry-air densities of room air and of saturated air at the water. @param waterC [°C] @param airC [°C]
+ *  @param rhFrac 0..1 @param pressurePa [Pa] @returns [kg/m³], positive when the air over the water rises. Source: SHAH2014. Checks: shah-table. */
+export function shahLiftKgPerM3(waterC: number, airC: number, rhFrac: number, pressurePa = standardPressurePa): number {
+  const waterRatio = humidityRatio(saturationPressurePa(waterC), pressurePa);
+  const airRatio = humidityRatio(vapourPressurePa(airC, rhFrac), pressurePa);
+  return (
+    1 / specificVolumeM3PerKg(airC, airRatio, pressurePa) - 1 / specificVolumeM3PerKg(waterC, waterRatio, pressurePa)
+  );
 }
 
 /** Shah's lower limit, driven by the room's own air movement. @param waterC [°C] @param airC [°C] @param rhFrac 0..1

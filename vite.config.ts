@@ -8,6 +8,7 @@ const serverPort = process.env.PORT ?? '7430';
 export default defineConfig({
   root: 'src/web',
   base: '/',
+  cacheDir: '../../node_modules/.vite',
   plugins: [react()],
   build: {
     outDir: '../../dist/web',

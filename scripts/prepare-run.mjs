@@ -1,0 +1,24 @@
+// What this does: runs another program for the prepare scripts and tells where the project lies.
+import { spawn } from 'node:child_process';
+import { dirname, join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+
+export const root = join(dirname(fileURLToPath(import.meta.url)), '..');
+
+/** Runs to the end; output goes to our own. Rejects with `why` when it fails. */
+export function run(command, args, why, options = {}) {
+  return new Promise((done, fail) => {
+    const child = spawn(command, args, { cwd: root, stdio: ['ignore', 'inherit', 'inherit'], ...options });
+    child.on('error', (error) => fail(new Error(`${why}\n${error.message}`)));
+    child.on('exit', (code, signal) =>
+      code === 0 ? done() : fail(new Error(`${why} (${signal ?? `exit code ${code}`})`)),
+    );
+  });
+}
+
+/** npm in the version that started us, else the one on the path. */
+export function runNpm(args, why) {
+  const npm = process.env.npm_execpath;
+  if (npm?.endsWith('.js') || npm?.endsWith('.cjs')) return run(process.execPath, [npm, ...args], why);
+  return run(process.platform === 'win32' ? 'npm.cmd' : 'npm', args, why, { shell: process.platform === 'win32' });
+}

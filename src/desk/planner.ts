@@ -1,0 +1,112 @@
+// Who computes plans so that the counter never waits? A few workers that each take one plan at a time, and a short
+// queue; beyond that "busy" is said at once. Leaves out the computing itself (plan-job.ts).
+import { existsSync } from 'node:fs';
+import { availableParallelism } from 'node:os';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { Worker } from 'node:worker_threads';
+import type { PlanAnswer } from '../planning/plan-answer.ts';
+import { programRoot } from '../records/root.ts';
+import type { Fault } from '../shared/fault.ts';
+import { bad, type Result } from '../shared/result.ts';
+import type { PlanJob } from './plan-job.ts';
+
+export interface Planner {
+  readonly plan: (job: PlanJob) => Promise<Result<PlanAnswer>>;
+  readonly close: () => Promise<void>;
+}
+
+/** What a worker sends back; "failed" is a fault of the program, not of the input. */
+export type PlanReply = { readonly result: Result<PlanAnswer> } | { readonly failed: string };
+
+interface Waiting {
+  readonly job: PlanJob;
+  readonly done: (result: Result<PlanAnswer>) => void;
+  readonly fail: (error: Error) => void;
+}
+
+/** One core stays free for the pages and the database. */
+const usualWorkers = Math.max(1, availableParallelism() - 1);
+/** Longer than anybody waits at a counter (our choice). */
+const longestQueue = 16;
+/** A plan takes seconds; one that takes minutes is stuck (our choice). */
+const patienceMs = 120_000;
+
+export function startPlanner(workers = usualWorkers): Planner {
+  const queue: Waiting[] = [];
+  const idle: Worker[] = [];
+  const all = new Set<Worker>();
+  let closed = false;
+
+  const next = (): void => {
+    while (queue.length > 0 && !closed) {
+      const worker = idle.pop() ?? (all.size < workers ? added() : undefined);
+      if (worker === undefined) return;
+      run(worker, queue.shift() as Waiting);
+    }
+  };
+  const added = (): Worker => {
+    const worker = newWorker();
+    worker.unref();
+    all.add(worker);
+    return worker;
+  };
+  const run = (worker: Worker, waiting: Waiting): void => {
+    const finish = (settle: () => void, healthy: boolean): void => {
+      clearTimeout(timer);
+      worker.removeAllListeners();
+      if (healthy) idle.push(worker);
+      else {
+        all.delete(worker);
+        void worker.terminate();
+      }
+      settle();
+      next();
+    };
+    const stuck = new Error(`a plan took longer than ${patienceMs / 1000} s`);
+    const timer = setTimeout(() => finish(() => waiting.fail(stuck), false), patienceMs);
+    worker.once('message', (reply: PlanReply) => {
+      if ('failed' in reply) finish(() => waiting.fail(new Error(reply.failed)), true);
+      else finish(() => waiting.done(reply.result), true);
+    });
+    worker.once('error', (error) => finish(() => waiting.fail(error as Error), false));
+    worker.once('exit', (code) => finish(() => waiting.fail(new Error(`worker ended with ${code}`)), false));
+    worker.postMessage(waiting.job);
+  };
+
+  return {
+    plan: (job) => {
+      if (closed || queue.length >= longestQueue) return Promise.resolve(bad([busy(queue.length)]));
+      return new Promise((done, fail) => {
+        queue.push({ job, done, fail });
+        next();
+      });
+    },
+    close: async () => {
+      closed = true;
+      for (const waiting of queue.splice(0)) waiting.done(bad([busy(0)]));
+      await Promise.all([...all].map((worker) => worker.terminate()));
+    },
+  };
+}
+
+/** The built worker beside the built server, else the source, run by the same loader that runs us. */
+function newWorker(): Worker {
+  const here = fileURLToPath(import.meta.url);
+  const built = join(programRoot(), 'dist', 'worker', 'plan.mjs');
+  if (!here.endsWith('.ts') && existsSync(built)) return new Worker(built);
+  const source = join(programRoot(), 'src', 'desk', 'plan-worker.ts');
+  const start = `import('tsx/esm/api').then(({ register }) => { register(); return import(${JSON.stringify(source)}); });`;
+  return new Worker(start, { eval: true });
+}
+
+function busy(waiting: number): Fault {
+  return {
+    code: 'PLAN_BUSY',
+    field: '',
+    got: `${waiting} plans waiting`,
+    allowed: `at most ${longestQueue} waiting`,
+    say: 'Too many plans are being computed at this moment.',
+    fix: 'Try again in a few seconds.',
+  };
+}

@@ -1,0 +1,48 @@
+// How does what went wrong reach the caller? Faults as they are, with the status their code stands for; anything
+// unknown is written to the log under a reference and answered without its own words.
+import { randomUUID } from 'node:crypto';
+import type { FastifyError, FastifyInstance, FastifyReply } from 'fastify';
+import type { Fault } from '../shared/fault.ts';
+import { requestFaults, schemaFaults } from './faults.ts';
+
+/** Codes with a status of their own; every other fault is about the content: 422. */
+const statusByCode: Readonly<Record<string, number>> = {
+  REQUEST_FIELD: 400,
+  REQUEST_JSON: 400,
+  REQUEST_FOREIGN: 403,
+  REQUEST_UNKNOWN: 404,
+  ENQUIRY_UNKNOWN: 404,
+  ENQUIRY_CHANGED: 409,
+  REQUEST_TOO_LARGE: 413,
+  ENQUIRY_TOO_LARGE: 413,
+  REQUEST_VERSION_MISSING: 428,
+  SERVER_FAILED: 500,
+  PLAN_BUSY: 503,
+};
+
+export function statusOf(faults: readonly Fault[]): number {
+  return statusByCode[faults[0]?.code ?? ''] ?? 422;
+}
+
+export async function sendFaults(reply: FastifyReply, faults: readonly Fault[]): Promise<FastifyReply> {
+  return reply.code(statusOf(faults)).type('application/json').send(JSON.stringify({ faults }));
+}
+
+export function handleErrors(app: FastifyInstance): void {
+  app.setErrorHandler(async (error: FastifyError, request, reply) => {
+    const faults = knownFaults(error, request.routeOptions.bodyLimit ?? 0);
+    if (faults !== null) return await sendFaults(reply, faults);
+    const reference = randomUUID().slice(0, 8);
+    request.log.error({ err: error, reference, method: request.method, path: request.routeOptions.url }, 'failed');
+    return await sendFaults(reply, [requestFaults.ours(reference)]);
+  });
+}
+
+function knownFaults(error: FastifyError, bodyLimitBytes: number): Fault[] | null {
+  if (error.validation !== undefined) return schemaFaults(error.validation, error.validationContext ?? 'body');
+  if (error.code === 'FST_ERR_CTP_BODY_TOO_LARGE') return [requestFaults.tooLarge(bodyLimitBytes)];
+  const unreadable = ['FST_ERR_CTP_INVALID_MEDIA_TYPE', 'FST_ERR_CTP_EMPTY_JSON_BODY', 'FST_ERR_CTP_INVALID_JSON_BODY'];
+  if (unreadable.includes(error.code) || error instanceof SyntaxError) return [requestFaults.notJson(error.message)];
+  if (error.statusCode === 400) return [requestFaults.notJson(error.message)];
+  return null;
+}

@@ -1,0 +1,29 @@
+// The HTTP door onto planning: an enclosure goes in, the verdict on every need comes out.
+import { planForDesk } from '../../desk/plan-enclosure.ts';
+import { sendFaults } from '../errors.ts';
+import { planAnswerSchema, planBody } from '../schemas.ts';
+import type { App, Doors } from '../types.ts';
+
+export function planRoutes(app: App, doors: Doors): void {
+  app.post(
+    '/api/plan',
+    {
+      schema: {
+        tags: ['plan'],
+        summary: 'Will this home work? Verdict on every need, coldest night and hottest day',
+        body: planBody,
+        response: { 200: planAnswerSchema },
+      },
+    },
+    async (request, reply) => {
+      const { enclosure, members, seed, enquiryId } = request.body;
+      const planned = await planForDesk(doors.desk(), doors.planner, {
+        enclosure,
+        ...(members === undefined ? {} : { members }),
+        ...(seed === undefined ? {} : { seed }),
+        enquiryId: enquiryId ?? null,
+      });
+      return planned.ok ? reply.send(planned.value) : await sendFaults(reply, planned.faults);
+    },
+  );
+}

@@ -1,0 +1,54 @@
+// What may a browser do with our pages, and which requests are turned away before anything is looked at?
+// Leaves out accounts: there are none yet, so by default the program listens on this machine only.
+import helmet from '@fastify/helmet';
+import type { FastifyInstance } from 'fastify';
+import { sendFaults } from './errors.ts';
+import { requestFaults } from './faults.ts';
+
+const ownNames = ['127.0.0.1', 'localhost', '[::1]'];
+
+export interface SecurityChoice {
+  /** Further host names that the program is reached by; "*" for any. */
+  readonly hosts: readonly string[];
+}
+
+export async function addSecurity(app: FastifyInstance, choice: SecurityChoice): Promise<void> {
+  await app.register(helmet, {
+    contentSecurityPolicy: {
+      useDefaults: false,
+      directives: {
+        'default-src': ["'self'"],
+        'script-src': ["'self'", "'wasm-unsafe-eval'"],
+        'style-src': ["'self'", "'unsafe-inline'"],
+        'img-src': ["'self'", 'data:', 'blob:'],
+        'worker-src': ["'self'"],
+        'object-src': ["'none'"],
+        'base-uri': ["'none'"],
+        'form-action': ["'self'"],
+        'frame-ancestors': ["'none'"],
+      },
+    },
+    strictTransportSecurity: false, // plain http on this machine; a proxy in front adds its own
+    crossOriginOpenerPolicy: { policy: 'same-origin' },
+    referrerPolicy: { policy: 'no-referrer' },
+  });
+  const known = new Set([...ownNames, ...choice.hosts]);
+  app.addHook('onRequest', async (request, reply) => {
+    const foreign = foreignReason(request.method, request.headers, known);
+    if (foreign !== null) await sendFaults(reply, [requestFaults.foreign(foreign)]);
+  });
+}
+
+/** Stops other sites from writing through the user's browser, and names that were made to point here. */
+function foreignReason(
+  method: string,
+  headers: Readonly<Record<string, string | string[] | undefined>>,
+  known: ReadonlySet<string>,
+): string | null {
+  const host = String(headers.host ?? '').replace(/:\d+$/, '');
+  if (!known.has('*') && !known.has(host)) return `a request to the host "${host.slice(0, 80)}"`;
+  const site = headers['sec-fetch-site'];
+  const reads = method === 'GET' || method === 'HEAD';
+  if (!reads && (site === 'cross-site' || site === 'same-site')) return 'a change asked for by another site';
+  return null;
+}

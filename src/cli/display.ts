@@ -1,0 +1,52 @@
+// How is a number written for a person: in which units, with how many digits, in which language?
+// Leaves out: machine output (JSON and CSV stay in SI with a point).
+
+export type UnitSystem = 'metric' | 'us';
+export type Language = 'en' | 'de';
+
+export interface Display {
+  readonly units: UnitSystem;
+  readonly temp: (valueC: number) => string;
+  /** Without its unit, for table columns that carry it in their head. */
+  readonly bareTemp: (valueC: number) => string;
+  readonly tempUnit: string;
+  readonly range: (low: number, high: number) => string;
+  readonly spread: (interval: { readonly low: number; readonly median: number; readonly high: number }) => string;
+  readonly watts: (valueW: number) => string;
+  readonly kWh: (value: number) => string;
+  readonly percent: (valuePct: number) => string;
+  readonly length: (valueM: number) => string;
+  readonly number: (value: number, digits: number) => string;
+  readonly clock: (hour: number) => string;
+}
+
+export const fahrenheitFromC = (valueC: number): number => (valueC * 9) / 5 + 32;
+export const celsiusFromF = (valueF: number): number => ((valueF - 32) * 5) / 9;
+/** 1 in = 25.4 mm by definition. */
+const metresPerInch = 0.0254;
+
+export function displayFor(units: UnitSystem, language: Language): Display {
+  const number = (value: number, digits: number): string => {
+    const text = value.toLocaleString(language, { minimumFractionDigits: digits, maximumFractionDigits: digits });
+    return /^-0[.,]?0*$/.test(text) ? text.slice(1) : text;
+  };
+  const us = units === 'us';
+  const tempUnit = us ? '°F' : '°C';
+  const bareTemp = (valueC: number): string => number(us ? fahrenheitFromC(valueC) : valueC, us ? 0 : 1);
+  const range = (low: number, high: number): string => `${bareTemp(low)}–${bareTemp(high)}`;
+  return {
+    units,
+    bareTemp,
+    tempUnit,
+    range,
+    temp: (valueC) => `${bareTemp(valueC)} ${tempUnit}`,
+    spread: ({ low, median, high }) => `${bareTemp(median)} (${range(low, high)})`,
+    watts: (valueW) => `${number(valueW, 0)} W`,
+    kWh: (value) => `${number(value, value < 100 ? 2 : 0)} kWh`,
+    percent: (valuePct) => `${number(valuePct, 0)} %`,
+    length: (valueM) => (us ? `${number(valueM / metresPerInch, 1)} in` : `${number(valueM * 100, 0)} cm`),
+    number,
+    clock: (hour) =>
+      `${String(Math.floor(hour) % 24).padStart(2, '0')}:${String(Math.round((hour % 1) * 60)).padStart(2, '0')}`,
+  };
+}

@@ -3,10 +3,10 @@
 
 import { existsSync } from 'node:fs';
 import { join, sep } from 'node:path';
-import fastifyStatic, { type SetHeadersResponse } from '@fastify/static';
+import fastifyStatic from '@fastify/static';
 import swagger from '@fastify/swagger';
 import type { TypeBoxTypeProvider } from '@fastify/type-provider-typebox';
-import Fastify from 'fastify';
+import Fastify, { type FastifyReply } from 'fastify';
 import { versions } from '../records/versions.ts';
 import { handleErrors, sendFaults } from './errors.ts';
 import { requestFaults } from './faults.ts';
@@ -64,7 +64,7 @@ async function addPages(app: App, webFolder: string): Promise<void> {
 }
 
 /** Built files carry a fingerprint in their names; the page that names them does not. */
-function cacheHeaders(response: SetHeadersResponse, path: string): void {
+function cacheHeaders(reply: FastifyReply, path: string): void {
   const fixed = path.includes(join(sep, 'assets', sep));
-  response.setHeader('cache-control', fixed ? 'public, max-age=31536000, immutable' : 'no-cache');
+  void reply.header('cache-control', fixed ? 'public, max-age=31536000, immutable' : 'no-cache');
 }

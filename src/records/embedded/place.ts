@@ -13,7 +13,7 @@ import {
   statSync,
   writeFileSync,
 } from 'node:fs';
-import { dirname, join, resolve } from 'node:path';
+import { join, resolve } from 'node:path';
 import { bad, good, type Result } from '../../shared/result.ts';
 import { type Account, canRun, canWriteIn, databaseAccount } from './account.ts';
 import { binariesIn, type EngineBinaries } from './engine-binaries.ts';
@@ -28,6 +28,8 @@ export interface Place {
 }
 
 export const noteName = 'WHERE-THE-DATA-ARE.txt';
+/** Lies beside records that are elsewhere and names the data folder they belong to. */
+const ownerName = 'belongs-to.txt';
 const systemFolder = '/var/lib/warmstead';
 
 export const shortHash = (text: string): string => createHash('sha256').update(text).digest('hex').slice(0, 12);
@@ -103,17 +105,25 @@ function runnableBinaries(installed: EngineBinaries, account: Account, elsewhere
   return binariesIn(copy);
 }
 
-/** A folder named after the checkout's path; a checkout that was moved keeps what its note names. */
+/** A folder named after this data folder's path. A data folder that was moved keeps what its note names; one that
+ *  was copied gets its own. */
 function farFolder(data: string, elsewhere: string): string {
-  const own = join(elsewhere, shortHash(data));
   const note = join(data, noteName);
-  if (!existsSync(note)) return own;
-  const text = readFileSync(note, 'utf8');
-  const named = /^Folder: (.+)$/m.exec(text)?.[1];
-  const madeFor = /^Made for: (.+)$/m.exec(text)?.[1];
-  if (named === undefined || madeFor === undefined || madeFor === data) return named ?? own;
-  const wasCopied = existsSync(dirname(madeFor));
-  return wasCopied ? own : named;
+  const named = existsSync(note) ? /^Folder: (.+)$/m.exec(readFileSync(note, 'utf8'))?.[1] : undefined;
+  if (named !== undefined) {
+    const owner = ownerOf(named);
+    if (owner === data || owner === null || !existsSync(join(owner, noteName))) return named;
+  }
+  for (let n = 1; ; n++) {
+    const own = join(elsewhere, shortHash(n === 1 ? data : `${data}#${n}`));
+    if ([null, data].includes(ownerOf(own))) return own;
+  }
+}
+
+/** The data folder that a folder elsewhere belongs to; null when it is nobody's yet. */
+function ownerOf(far: string): string | null {
+  const file = join(far, ownerName);
+  return existsSync(file) ? readFileSync(file, 'utf8').trim() : null;
 }
 
 function leaveNote(data: string, far: string, account: Account): void {
@@ -121,7 +131,6 @@ function leaveNote(data: string, far: string, account: Account): void {
     'The records of this program do not lie in this folder.',
     '',
     `Folder: ${far}`,
-    `Made for: ${data}`,
     '',
     `The program was started as root. A database must not run as root, so it runs as "${account.name}",`,
     'and that account cannot enter the folder you are looking at.',
@@ -130,4 +139,5 @@ function leaveNote(data: string, far: string, account: Account): void {
     '',
   ].join('\n');
   writeFileSync(join(data, noteName), text);
+  writeFileSync(join(far, ownerName), `${data}\n`);
 }

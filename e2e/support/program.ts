@@ -1,0 +1,47 @@
+// The program as people run it: the built server in a process of its own, on a free port and a new database.
+import { spawn } from 'node:child_process';
+import { dirname, join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { freshDatabaseUrl } from '../../src/records/testing/fresh-database.ts';
+
+const root = join(dirname(fileURLToPath(import.meta.url)), '..', '..');
+
+export interface RunningProgram {
+  /** Address without a slash at the end, e.g. "http://127.0.0.1:41234". */
+  readonly url: string;
+  /** All that it has written so far. */
+  readonly output: () => string;
+  /** Asks it to stop and gives its exit code. */
+  readonly stop: () => Promise<number | null>;
+}
+
+/** @param settings  further environment, e.g. { WARMSTEAD_DEMO: 'yes' }; DATABASE_URL '' uses WARMSTEAD_DATA */
+export async function startProgram(settings: Record<string, string> = {}): Promise<RunningProgram> {
+  const database = settings.DATABASE_URL ?? (await freshDatabaseUrl());
+  const env = { ...process.env, PORT: '0', HOST: '127.0.0.1', ...settings, DATABASE_URL: database };
+  const child = spawn(process.execPath, [join(root, 'dist', 'server', 'main.mjs')], { env, cwd: root });
+  let text = '';
+  child.stdout.on('data', (chunk) => {
+    text += chunk;
+  });
+  child.stderr.on('data', (chunk) => {
+    text += chunk;
+  });
+  const ended = new Promise<number | null>((done) => child.on('exit', (code) => done(code)));
+  const url = await new Promise<string>((done, fail) => {
+    const look = (): void => {
+      const found = /http:\/\/\S+/.exec(text)?.[0];
+      if (found !== undefined) done(found);
+    };
+    child.stdout.on('data', look);
+    void ended.then((code) => fail(new Error(`the program ended with ${code} before it was ready:\n${text}`)));
+  });
+  return {
+    url,
+    output: () => text,
+    stop: async () => {
+      child.kill('SIGTERM');
+      return await ended;
+    },
+  };
+}

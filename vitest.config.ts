@@ -1,0 +1,33 @@
+// Which tests there are: "unit" needs nothing, "records" a real database, "e2e" also a real browser.
+import { defineConfig } from 'vitest/config';
+
+const database = ['src/records/**/*.test.ts', 'src/desk/**/*.test.ts', 'src/server/**/*.test.ts'];
+const engine = ['./src/records/testing/engine-for-tests.ts'];
+
+export default defineConfig({
+  test: {
+    projects: [
+      {
+        test: {
+          name: 'unit',
+          include: ['src/**/*.test.{ts,tsx}', 'checks/**/*.test.ts', 'scripts/**/*.test.ts', 'bench/**/*.test.ts'],
+          exclude: database,
+          testTimeout: 30_000,
+        },
+      },
+      {
+        test: { name: 'records', include: database, globalSetup: engine, testTimeout: 30_000, hookTimeout: 60_000 },
+      },
+      {
+        test: {
+          name: 'e2e',
+          include: ['e2e/**/*.e2e.ts'],
+          globalSetup: engine,
+          testTimeout: 120_000,
+          hookTimeout: 120_000,
+          fileParallelism: false,
+        },
+      },
+    ],
+  },
+});

@@ -1,0 +1,89 @@
+// Long-wave exchange between the inner surfaces: view factors, closure, and grey exchange with all reflections.
+// Depends on geometry and emissivity only, so it is worked out once per box and shared by every run.
+
+import { factorInPlace, solveInPlace } from './dense.ts';
+import type { Patch } from './grid.ts';
+import { rectangleExchangeArea } from './rectangle.ts';
+
+/** Areas times view factors, A_i F_ij [m2], symmetric, rows summing to A_i. */
+export function directExchangeAreas(patches: readonly Patch[]): Float64Array {
+  const n = patches.length;
+  const s = new Float64Array(n * n);
+  for (let i = 0; i < n; i++) {
+    for (let j = i + 1; j < n; j++) {
+      const p = patches[i]!;
+      const q = patches[j]!;
+      if (p.panel === q.panel) continue;
+      const area = rectangleExchangeArea(p.rect, q.rect) * p.share * q.share;
+      s[i * n + j] = area;
+      s[j * n + i] = area;
+    }
+  }
+  closeRows(
+    s,
+    patches.map((p) => p.areaM2),
+  );
+  return s;
+}
+
+/** Scale a symmetric matrix so that every row sums to its area; the basking spot overlaps its column, so rows start a little off. */
+function closeRows(s: Float64Array, areas: readonly number[]): void {
+  const n = areas.length;
+  for (let pass = 0; pass < 200; pass++) {
+    let worst = 0;
+    const factor = areas.map((area, i) => {
+      let sum = 0;
+      for (let j = 0; j < n; j++) sum += s[i * n + j]!;
+      worst = Math.max(worst, Math.abs(sum / area - 1));
+      return Math.sqrt(area / sum);
+    });
+    if (worst < 1e-12) return;
+    for (let i = 0; i < n; i++) for (let j = 0; j < n; j++) s[i * n + j] = s[i * n + j]! * factor[i]! * factor[j]!;
+  }
+}
+
+/** Shares of what each patch emits that each patch finally absorbs, all reflections counted: row i, column j.
+ *  absorb_j + reflect_j + through_j = 1; what goes through is lost to the room.
+ *  Source: grey enclosure with diffuse reflection (Gebhart factors), INCROPERA ch. 13. */
+export function absorbedShares(
+  direct: Float64Array,
+  areas: readonly number[],
+  absorb: readonly number[],
+  reflect: readonly number[],
+): Float64Array {
+  const n = areas.length;
+  // B = F (I - R F)^-1 A  with F row-normalised; solve B^T columns: (I - F R) B = F A
+  const m = new Float64Array(n * n);
+  for (let i = 0; i < n; i++) {
+    for (let j = 0; j < n; j++) m[i * n + j] = (i === j ? 1 : 0) - (direct[i * n + j]! / areas[i]!) * reflect[j]!;
+  }
+  factorInPlace(m, n);
+  const b = new Float64Array(n * n);
+  const column = new Float64Array(n);
+  for (let j = 0; j < n; j++) {
+    for (let i = 0; i < n; i++) column[i] = (direct[i * n + j]! / areas[i]!) * absorb[j]!;
+    solveInPlace(m, n, column);
+    for (let i = 0; i < n; i++) b[i * n + j] = column[i]!;
+  }
+  return b;
+}
+
+/** Where radiation that first falls on the patches in shares `first` is finally absorbed; the rest of the sum is lost through clear panels. */
+export function settledShares(
+  first: Float64Array,
+  shares: Float64Array,
+  absorb: readonly number[],
+  reflect: readonly number[],
+): Float64Array {
+  const n = first.length;
+  const out = new Float64Array(n);
+  for (let i = 0; i < n; i++) {
+    const f = first[i]!;
+    if (f === 0) continue;
+    out[i] = out[i]! + f * absorb[i]!;
+    const reflected = f * reflect[i]!;
+    if (reflected === 0) continue;
+    for (let j = 0; j < n; j++) out[j] = out[j]! + reflected * shares[i * n + j]!;
+  }
+  return out;
+}

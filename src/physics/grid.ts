@@ -1,0 +1,217 @@
+// How a box is cut: columns along the length, layers of air, and the surface patches around them.
+// Mats and panels snap the column edges; the basking spot under a heater is a patch of its own.
+// Leaves out: heat conduction from patch to patch along a panel (thin panels carry little, docs/theory).
+import type { Enclosure, Heater, PanelName } from './enclosure.ts';
+import { heaterBodies } from './heater-kinds.ts';
+import { type Rect, rectArea } from './rectangle.ts';
+
+export type Facing = 'floor' | 'ceiling' | 'wall';
+export type PatchRole = 'plain' | 'mesh' | 'mat' | 'panel' | 'spot';
+
+export interface Patch {
+  readonly panel: PanelName;
+  readonly role: PatchRole;
+  readonly facing: Facing;
+  readonly rect: Rect;
+  /** Share of the rectangle that this patch covers; the rest belongs to its siblings. */
+  readonly share: number;
+  readonly areaM2: number;
+  readonly column: number;
+  readonly layer: number;
+  /** Which heater warms it from within (mats and panels), -1 for none. */
+  readonly heater: number;
+}
+
+export interface Grid {
+  readonly columns: number;
+  readonly layers: number;
+  /** columns + 1 edges from the left wall [m]. */
+  readonly edgeM: readonly number[];
+  readonly columnXM: readonly number[];
+  readonly layerEdgeM: readonly number[];
+  readonly layerZM: readonly number[];
+  readonly patches: readonly Patch[];
+}
+
+/** Side of the square that stands for the hottest hand-sized patch under a heater [m]; our choice. */
+export const spotSideM = 0.12;
+
+/** Layers of air for a box of this height: about 0.3 m each, at least two; our choice. */
+export const layersForHeight = (heightM: number): number => Math.max(2, Math.min(6, Math.round(heightM / 0.3)));
+
+/** Cut the box.
+ *  @param columns number of columns along the length, 4..64 */
+export function cutBox(enclosure: Enclosure, columns: number): Grid {
+  const { lengthM: L, depthM: D, heightM: H, panels } = enclosure.box;
+  const layers = layersForHeight(H);
+  const edgeM = columnEdges(enclosure, columns);
+  const columnXM = middles(edgeM);
+  const layerEdgeM = Array.from({ length: layers + 1 }, (_, k) => (H * k) / layers);
+  const layerZM = middles(layerEdgeM);
+  const patches: Patch[] = [];
+
+  const add = (panel: PanelName, facing: Facing, rect: Rect, column: number, layer: number) => {
+    const whole = rectArea(rect);
+    const p = panels[panel];
+    const meshFrac = clamp01((p.meshShareFrac ?? 0) * (1 - (p.meshCoveredFrac ?? 0)));
+    let plain = 1;
+    for (const cover of coveringSheets(enclosure, panel, rect)) {
+      const share = Math.min(plain, cover.share);
+      if (share <= 1e-6) continue;
+      plain -= share;
+      patches.push({
+        panel,
+        role: cover.role,
+        facing,
+        rect,
+        share,
+        areaM2: whole * share,
+        column,
+        layer,
+        heater: cover.heater,
+      });
+    }
+    const mesh = Math.min(plain, meshFrac);
+    if (mesh > 1e-6) {
+      plain -= mesh;
+      patches.push({ panel, role: 'mesh', facing, rect, share: mesh, areaM2: whole * mesh, column, layer, heater: -1 });
+    }
+    if (plain > 1e-6)
+      patches.push({
+        panel,
+        role: 'plain',
+        facing,
+        rect,
+        share: plain,
+        areaM2: whole * plain,
+        column,
+        layer,
+        heater: -1,
+      });
+  };
+
+  for (let i = 0; i < columns; i++) {
+    const a0 = edgeM[i]!;
+    const a1 = edgeM[i + 1]!;
+    add('bottom', 'floor', { axis: 'z', atM: 0, a0, a1, b0: 0, b1: D }, i, 0);
+    add('top', 'ceiling', { axis: 'z', atM: H, a0, a1, b0: 0, b1: D }, i, layers - 1);
+    for (let k = 0; k < layers; k++) {
+      const b0 = layerEdgeM[k]!;
+      const b1 = layerEdgeM[k + 1]!;
+      add('front', 'wall', { axis: 'y', atM: 0, a0, a1, b0, b1 }, i, k);
+      add('back', 'wall', { axis: 'y', atM: D, a0, a1, b0, b1 }, i, k);
+    }
+  }
+  for (let k = 0; k < layers; k++) {
+    const b0 = layerEdgeM[k]!;
+    const b1 = layerEdgeM[k + 1]!;
+    add('left', 'wall', { axis: 'x', atM: 0, a0: 0, a1: D, b0, b1 }, 0, k);
+    add('right', 'wall', { axis: 'x', atM: L, a0: 0, a1: D, b0, b1 }, columns - 1, k);
+  }
+  return { columns, layers, edgeM, columnXM, layerEdgeM, layerZM, patches: withSpots(enclosure, patches, edgeM) };
+}
+
+/** The heater whose basking site counts: the strongest one, a free body before a sheet when equal. */
+export function mainHeater(enclosure: Enclosure): number {
+  let best = -1;
+  let most = -1;
+  enclosure.heaters.forEach((h, i) => {
+    const weight = h.powerW + (heaterBodies[h.kind].form === 'body' ? 0.001 : 0);
+    if (weight > most) {
+      most = weight;
+      best = i;
+    }
+  });
+  return best;
+}
+
+function columnEdges(enclosure: Enclosure, columns: number): number[] {
+  const L = enclosure.box.lengthM;
+  const edges = Array.from({ length: columns + 1 }, (_, i) => (L * i) / columns);
+  for (const h of enclosure.heaters) {
+    if (heaterBodies[h.kind].form !== 'area') continue;
+    const half = (h.lengthM ?? 0.3) / 2;
+    for (const x of [h.xM - half, h.xM + half]) snapEdge(edges, x, L / columns);
+  }
+  return edges;
+}
+
+/** Move the nearest inner edge onto x unless that would leave a sliver. */
+function snapEdge(edges: number[], x: number, pitch: number): void {
+  let at = -1;
+  let gap = Number.POSITIVE_INFINITY;
+  for (let i = 1; i < edges.length - 1; i++) {
+    const d = Math.abs(edges[i]! - x);
+    if (d < gap) {
+      gap = d;
+      at = i;
+    }
+  }
+  if (at < 0) return;
+  if (x - edges[at - 1]! > 0.3 * pitch && edges[at + 1]! - x > 0.3 * pitch) edges[at] = x;
+}
+
+interface Cover {
+  readonly role: 'mat' | 'panel';
+  readonly heater: number;
+  readonly share: number;
+}
+
+function coveringSheets(enclosure: Enclosure, panel: PanelName, rect: Rect): Cover[] {
+  const covers: Cover[] = [];
+  enclosure.heaters.forEach((h, heater) => {
+    if (heaterBodies[h.kind].form !== 'area') return;
+    const onFloor = h.kind === 'heat-mat';
+    if (panel !== (onFloor ? 'bottom' : 'top')) return;
+    const share = overlap(h, rect) / rectArea(rect);
+    if (share > 0) covers.push({ role: onFloor ? 'mat' : 'panel', heater, share });
+  });
+  return covers;
+}
+
+/** Area of the sheet heater that lies over this floor or ceiling rectangle [m2]. */
+function overlap(h: Heater, r: Rect): number {
+  const halfX = (h.lengthM ?? 0.3) / 2;
+  const halfY = (h.depthM ?? 0.3) / 2;
+  const x = Math.min(h.xM + halfX, r.a1) - Math.max(h.xM - halfX, r.a0);
+  const y = Math.min(h.yM + halfY, r.b1) - Math.max(h.yM - halfY, r.b0);
+  return x > 0 && y > 0 ? x * y : 0;
+}
+
+/** Carve the basking spots out of the floor: one under each free-hanging heater. */
+function withSpots(enclosure: Enclosure, patches: readonly Patch[], edgeM: readonly number[]): Patch[] {
+  const { lengthM: L, depthM: D } = enclosure.box;
+  let out = [...patches];
+  enclosure.heaters.forEach((h, heater) => {
+    if (heaterBodies[h.kind].form !== 'body' || heater !== mainHeater(enclosure)) return;
+    const side = Math.min(spotSideM, L / 3, D / 2);
+    const a0 = Math.min(Math.max(h.xM - side / 2, 0), L - side);
+    const b0 = Math.min(Math.max(h.yM - side / 2, 0), D - side);
+    const rect: Rect = { axis: 'z', atM: 0, a0, a1: a0 + side, b0, b1: b0 + side };
+    let column = 0;
+    while (column < edgeM.length - 2 && edgeM[column + 1]! <= h.xM) column++;
+    out = out.map((p) => {
+      if (p.facing !== 'floor' || p.role !== 'plain') return p;
+      const x = Math.min(p.rect.a1, rect.a1) - Math.max(p.rect.a0, rect.a0);
+      const y = Math.min(p.rect.b1, rect.b1) - Math.max(p.rect.b0, rect.b0);
+      if (x <= 0 || y <= 0) return p;
+      const share = Math.max(0.02, p.share - (x * y) / rectArea(p.rect));
+      return { ...p, share, areaM2: rectArea(p.rect) * share };
+    });
+    out.push({
+      panel: 'bottom',
+      role: 'spot',
+      facing: 'floor',
+      rect,
+      share: 1,
+      areaM2: rectArea(rect),
+      column,
+      layer: 0,
+      heater: -1,
+    });
+  });
+  return out;
+}
+
+const middles = (edges: readonly number[]): number[] => edges.slice(1).map((e, i) => (e + edges[i]!) / 2);
+const clamp01 = (v: number): number => Math.max(0, Math.min(1, v));

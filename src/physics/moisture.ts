@@ -1,0 +1,252 @@
+// Water in the air of a box: what bowl, wet substrate and spray give, what fresh air takes, what settles on cold faces.
+// Air nodes are linked by the same flows as in the heat network. Leaves out: water stored in wood and deep substrate
+// (it shifts the curve by hours, not the mean), and the animal's own loss (about 0.1 g/h, check P-171).
+import { factorInPlace, solveInPlace } from './dense.ts';
+import { airHeatCapacityJPerKgK } from './formulas/constants.ts';
+import { bowlEvaporation } from './formulas/evaporation-bowl.ts';
+import { massTransferMPerS } from './formulas/lewis-relation.ts';
+import {
+  evaporationHeatJPerKg,
+  humidityRatio,
+  relativeHumidityFrac,
+  vapourPressurePaFromRatio,
+} from './formulas/moist-air.ts';
+import { saturationPressurePa } from './formulas/saturation-pressure.ts';
+import { type BoxModel, columnAt } from './model.ts';
+import type { BoxState, Network } from './network.ts';
+
+export interface Moisture {
+  /** Humidity ratio of each air node [kg/kg]. */
+  readonly ratio: Float64Array;
+  /** Spray lying on the floor [kg]. */
+  readonly filmKg: number;
+  readonly bowlKgPerS: number;
+  readonly substrateKgPerS: number;
+  readonly sprayKgPerS: number;
+  readonly condensedKgPerS: number;
+  readonly outKgPerS: number;
+  readonly storedKg: number;
+  /** Latent heat drawn from (negative) or given to (positive) air and surfaces [W]. */
+  readonly airW: Float64Array;
+  readonly surfaceW: Float64Array;
+  /** (sources - leaving - condensed - stored change) over sources. */
+  readonly balanceRelative: number;
+}
+
+/** Surface resistance of damp substrate [s/m]; van de Griend and Owe at 10 % water (check P-138). */
+const dampResistance = 60;
+const airDensity = 1.19;
+const lewisNumber = 0.86;
+
+export const dryStart = (model: BoxModel, ratio: number): Moisture => ({
+  ratio: new Float64Array(model.airVolumeM3.length).fill(ratio),
+  filmKg: 0,
+  bowlKgPerS: 0,
+  substrateKgPerS: 0,
+  sprayKgPerS: 0,
+  condensedKgPerS: 0,
+  outKgPerS: 0,
+  storedKg: 0,
+  airW: new Float64Array(model.airVolumeM3.length),
+  surfaceW: new Float64Array(model.areas.length),
+  balanceRelative: 0,
+});
+
+interface Exchange {
+  readonly node: number;
+  /** -1 = bowl, else patch. */
+  readonly patch: number;
+  /** Mass transfer conductance [kg/s per kg/kg]. */
+  readonly g: number;
+  readonly saturated: number;
+  /** Rate that does not depend on the air: spray at rest [kg/s]. */
+  readonly fixedKgPerS: number;
+  readonly kind: 'bowl' | 'substrate' | 'film' | 'wall';
+  readonly heatJPerKg: number;
+}
+
+/** Moisture at rest (dtS = 0) or after an implicit step of dtS seconds.
+ *  @param sprayKg water sprayed at the start of the step; at rest: sprayed per second */
+export function moistureStep(
+  model: BoxModel,
+  net: Network,
+  state: BoxState,
+  before: Moisture,
+  roomRatio: number,
+  dtS: number,
+  sprayKg: number,
+): Moisture {
+  const nodes = net.airNodes;
+  const cp = airHeatCapacityJPerKgK;
+  const filmBefore = before.filmKg + (dtS > 0 ? sprayKg : 0);
+  const candidates = exchanges(model, net, state, before, dtS, dtS > 0 ? filmBefore : sprayKg);
+  // Which walls are wet is found by trying: a wall counts once the air beside it is above its saturation.
+  let wet = candidates.filter((e) => e.kind !== 'wall' || before.ratio[e.node]! > e.saturated);
+  const matrix = new Float64Array(nodes * nodes);
+  const ratio = new Float64Array(nodes);
+  for (let pass = 0; pass < 12; pass++) {
+    matrix.fill(0);
+    ratio.fill(0);
+    for (let a = 0; a < nodes; a++) {
+      let diagonal = net.airToRoom[a]! / cp;
+      ratio[a] = diagonal * roomRatio;
+      for (let b = 0; b < nodes; b++) {
+        if (a === b) continue;
+        const m = -net.core[a * net.size + b]! / cp;
+        if (m === 0) continue;
+        matrix[a * nodes + b] = -m;
+        diagonal += m;
+      }
+      if (dtS > 0) {
+        const mass = (model.airVolumeM3[a]! * airDensity) / dtS;
+        diagonal += mass;
+        ratio[a] = ratio[a]! + mass * before.ratio[a]!;
+      }
+      // a sealed box still needs a finite answer: the diffusive link of joints, 1e-9 kg/s
+      matrix[a * nodes + a] = diagonal + 1e-9;
+      ratio[a] = ratio[a]! + 1e-9 * roomRatio;
+    }
+    for (const e of wet) {
+      ratio[e.node] = ratio[e.node]! + e.fixedKgPerS;
+      matrix[e.node * nodes + e.node] = matrix[e.node * nodes + e.node]! + e.g;
+      ratio[e.node] = ratio[e.node]! + e.g * e.saturated;
+    }
+    factorInPlace(matrix, nodes);
+    solveInPlace(matrix, nodes, ratio);
+    const next = candidates.filter((e) => e.kind !== 'wall' || ratio[e.node]! > e.saturated);
+    if (next.length === wet.length) break;
+    wet = next;
+  }
+  return tally(model, net, before, wet, ratio, roomRatio, dtS, filmBefore);
+}
+
+function exchanges(
+  model: BoxModel,
+  net: Network,
+  state: BoxState,
+  before: Moisture,
+  dtS: number,
+  water: number,
+): Exchange[] {
+  const { enclosure, grid, parameters } = model;
+  const list: Exchange[] = [];
+  const transfer = (film: number) => massTransferMPerS(Math.max(film, 0.5), airDensity, lewisNumber) * airDensity;
+  const heat = evaporationHeatJPerKg(25);
+  if (enclosure.bowl) {
+    const node = columnAt(grid, enclosure.bowl.xM);
+    const airC = state.airC[node]!;
+    const rh = Math.min(1, relativeHumidityFrac(airC, vapourPressurePaFromRatio(before.ratio[node]!)));
+    const b = bowlEvaporation({
+      diameterM: enclosure.bowl.diameterM,
+      airC,
+      rhFrac: rh,
+      surroundingsC: meanSurface(model, state),
+    });
+    const area = (Math.PI * enclosure.bowl.diameterM ** 2) / 4;
+    list.push({
+      node,
+      patch: -1,
+      kind: 'bowl',
+      g: b.massTransferMPerS * airDensity * area * parameters.evaporation,
+      saturated: saturatedRatio(b.waterC),
+      fixedKgPerS: 0,
+      heatJPerKg: heat,
+    });
+  }
+  const floorArea = enclosure.box.lengthM * enclosure.box.depthM;
+  const wetFrac = enclosure.substrate?.wetFrac ?? 0;
+  grid.patches.forEach((p, s) => {
+    if (p.role === 'mesh') return;
+    const node = p.layer * grid.columns + p.column;
+    const saturated = saturatedRatio(state.surfaceC[s]!);
+    const k = transfer(net.film[s]!) * p.areaM2;
+    if (p.facing === 'floor') {
+      if (wetFrac > 0) {
+        const perM2 = transfer(net.film[s]!) / airDensity;
+        const damp = (perM2 / (1 + perM2 * dampResistance)) * airDensity * p.areaM2 * wetFrac * parameters.evaporation;
+        list.push({ node, patch: s, kind: 'substrate', g: damp, saturated, fixedKgPerS: 0, heatJPerKg: heat });
+      }
+      if (water <= 1e-9) return;
+      if (dtS === 0)
+        list.push({
+          node,
+          patch: s,
+          kind: 'film',
+          g: 0,
+          saturated,
+          fixedKgPerS: (water * p.areaM2) / floorArea,
+          heatJPerKg: heat,
+        });
+      else list.push({ node, patch: s, kind: 'film', g: k, saturated, fixedKgPerS: 0, heatJPerKg: heat });
+    } else list.push({ node, patch: s, kind: 'wall', g: k, saturated, fixedKgPerS: 0, heatJPerKg: heat });
+  });
+  return dtS > 0 ? withinFilm(list, before, water, dtS) : list;
+}
+
+/** A film cannot give more in one step than lies there. */
+function withinFilm(list: readonly Exchange[], before: Moisture, filmKg: number, dtS: number): Exchange[] {
+  let wanted = 0;
+  for (const e of list) if (e.kind === 'film') wanted += e.g * Math.max(0, e.saturated - before.ratio[e.node]!) * dtS;
+  const part = wanted > filmKg ? filmKg / wanted : 1;
+  return list.map((e) => (e.kind === 'film' ? { ...e, g: e.g * part } : e));
+}
+
+function meanSurface(model: BoxModel, state: BoxState): number {
+  let sum = 0;
+  let area = 0;
+  for (let s = 0; s < model.areas.length; s++) {
+    sum += model.areas[s]! * state.surfaceC[s]!;
+    area += model.areas[s]!;
+  }
+  return sum / area;
+}
+
+export const saturatedRatio = (tempC: number): number =>
+  humidityRatio(saturationPressurePa(Math.max(-40, Math.min(90, tempC))));
+
+function tally(
+  model: BoxModel,
+  net: Network,
+  before: Moisture,
+  wet: readonly Exchange[],
+  ratio: Float64Array,
+  roomRatio: number,
+  dtS: number,
+  filmBefore: number,
+): Moisture {
+  const airW = new Float64Array(net.airNodes);
+  const surfaceW = new Float64Array(model.areas.length);
+  const sums = { bowl: 0, substrate: 0, film: 0, wall: 0 };
+  for (const e of wet) {
+    const kgPerS = e.fixedKgPerS + e.g * (e.saturated - ratio[e.node]!);
+    sums[e.kind] += kgPerS;
+    const w = -kgPerS * e.heatJPerKg;
+    if (e.patch < 0) airW[e.node] = airW[e.node]! + w;
+    else surfaceW[e.patch] = surfaceW[e.patch]! + w;
+  }
+  let out = 0;
+  let stored = 0;
+  for (let a = 0; a < net.airNodes; a++) {
+    stored += model.airVolumeM3[a]! * airDensity * ratio[a]!;
+    out += 1e-9 * (ratio[a]! - roomRatio);
+    out += net.ventilation.exchangeKgPerS[a]! * (ratio[a]! - roomRatio);
+  }
+  for (const s of net.ventilation.streams) if (s.to < 0) out += s.kgPerS * (ratio[s.from]! - roomRatio);
+  const storedBefore = before.ratio.reduce((sum, w, a) => sum + model.airVolumeM3[a]! * airDensity * w, 0);
+  const change = dtS > 0 ? (stored - storedBefore) / dtS : 0;
+  const sources = sums.bowl + sums.substrate + sums.film;
+  const miss = sources + sums.wall - out - change;
+  return {
+    ratio,
+    filmKg: dtS > 0 ? filmBefore - sums.film * dtS : 0,
+    bowlKgPerS: sums.bowl,
+    substrateKgPerS: sums.substrate,
+    sprayKgPerS: sums.film,
+    condensedKgPerS: Math.max(0, -sums.wall),
+    outKgPerS: out,
+    storedKg: stored,
+    airW,
+    surfaceW,
+    balanceRelative: miss / Math.max(1e-9, Math.abs(sources) + Math.abs(out)),
+  };
+}

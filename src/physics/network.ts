@@ -1,0 +1,229 @@
+// The heat balance of one moment as a linear network: conductances worked out at the present temperatures,
+// panels eliminated node by node, the small dense core factored once and solved many times.
+// Unknowns of the core: air nodes first, then the inner surface of every patch.
+import { factorInPlace } from './dense.ts';
+import { airHeatCapacityJPerKgK } from './formulas/constants.ts';
+import {
+  filmStableAlamdariHammond,
+  filmUnstableAlamdariHammond,
+  filmVerticalAlamdariHammond,
+} from './formulas/convection-alamdari-hammond.ts';
+import { mixingOf } from './mixing.ts';
+import type { BoxModel } from './model.ts';
+import { type Ventilation, ventilationOf } from './ventilation.ts';
+
+const sigma = 5.670374419e-8;
+/** Link of an open mesh patch to the room: so strong that it takes the room's temperature [W/m2K]. */
+const openLink = 1e4;
+
+/** Temperatures of everything in the box [degC]. */
+export interface BoxState {
+  readonly airC: Float64Array;
+  readonly surfaceC: Float64Array;
+  /** Nodes behind each surface, surface excluded. */
+  readonly behindC: readonly Float64Array[];
+}
+
+export interface Network {
+  readonly size: number;
+  readonly airNodes: number;
+  /** Core conductances without panels and heat capacities, row-major [W/K]. */
+  readonly core: Float64Array;
+  /** Link of each air node to the room by fresh air [W/K]. */
+  readonly airToRoom: Float64Array;
+  /** Link of each patch's outermost node to the outside [W/K] and that outside's temperature [degC]. */
+  readonly outerLink: Float64Array;
+  readonly outsideC: Float64Array;
+  /** Inside film of each patch [W/m2K]. */
+  readonly film: Float64Array;
+  readonly ventilation: Ventilation;
+}
+
+export function startState(model: BoxModel, tempC: number): BoxState {
+  return {
+    airC: new Float64Array(model.grid.columns * model.grid.layers).fill(tempC),
+    surfaceC: new Float64Array(model.grid.patches.length).fill(tempC),
+    behindC: model.chains.map((c) => new Float64Array(c.capacity.length).fill(tempC)),
+  };
+}
+
+export function copyState(s: BoxState): BoxState {
+  return { airC: s.airC.slice(), surfaceC: s.surfaceC.slice(), behindC: s.behindC.map((b) => b.slice()) };
+}
+
+/** Conductances at the present temperatures.
+ *  @param convectedW heat that heaters give to the air now, for the mixing strength [W] */
+export function networkAt(model: BoxModel, state: BoxState, roomC: number, convectedW: number): Network {
+  const { grid, enclosure, parameters } = model;
+  const { depthM, heightM, lengthM } = enclosure.box;
+  const airNodes = state.airC.length;
+  const n = grid.patches.length;
+  const size = airNodes + n;
+  const core = new Float64Array(size * size);
+  const film = new Float64Array(n);
+  let drivenW = convectedW;
+  for (let s = 0; s < n; s++) {
+    const p = grid.patches[s]!;
+    const a = p.layer * grid.columns + p.column;
+    const delta = state.surfaceC[s]! - state.airC[a]!;
+    const h = p.role === 'mesh' ? 0 : insideFilm(p.facing, delta, lengthM, depthM, heightM) * parameters.insideFilm;
+    film[s] = h;
+    const g = h * p.areaM2;
+    if (delta > 0) drivenW += g * delta;
+    link(core, size, a, airNodes + s, g);
+  }
+  radiation(core, size, airNodes, model.greyExchange, state.surfaceC);
+  const mixing = mixingOf(grid, depthM, heightM, parameters, state.airC, drivenW);
+  for (let k = 0; k < grid.layers; k++)
+    for (let i = 0; i < grid.columns - 1; i++)
+      link(core, size, k * grid.columns + i, k * grid.columns + i + 1, mixing.along[k * (grid.columns - 1) + i]!);
+  for (let k = 0; k < grid.layers - 1; k++)
+    for (let i = 0; i < grid.columns; i++)
+      link(core, size, k * grid.columns + i, (k + 1) * grid.columns + i, mixing.up[k * grid.columns + i]!);
+  const ventilation = ventilationOf(grid, model.openings, heightM, parameters, state.airC, roomC);
+  const airToRoom = new Float64Array(airNodes);
+  for (const { from, to, kgPerS } of ventilation.streams) {
+    const w = kgPerS * airHeatCapacityJPerKgK;
+    if (to < 0) continue;
+    core[to * size + to] = core[to * size + to]! + w;
+    if (from < 0) airToRoom[to] = airToRoom[to]! + w;
+    else core[to * size + from] = core[to * size + from]! - w;
+  }
+  for (let a = 0; a < airNodes; a++) {
+    const w = ventilation.exchangeKgPerS[a]! * airHeatCapacityJPerKgK;
+    core[a * size + a] = core[a * size + a]! + w;
+    airToRoom[a] = airToRoom[a]! + w;
+  }
+  const { outerLink, outsideC } = outerLinks(model, state, roomC);
+  return { size, airNodes, core, airToRoom, outerLink, outsideC, film, ventilation };
+}
+
+function link(core: Float64Array, size: number, i: number, j: number, g: number): void {
+  core[i * size + i] = core[i * size + i]! + g;
+  core[j * size + j] = core[j * size + j]! + g;
+  core[i * size + j] = core[i * size + j]! - g;
+  core[j * size + i] = core[j * size + i]! - g;
+}
+
+/** Grey long-wave exchange, linear in temperature at the present mean of each pair. */
+function radiation(
+  core: Float64Array,
+  size: number,
+  first: number,
+  exchange: Float64Array,
+  surfaceC: Float64Array,
+): void {
+  const n = surfaceC.length;
+  for (let i = 0; i < n; i++) {
+    const ti = surfaceC[i]! + 273.15;
+    const ti2 = ti * ti;
+    const row = (first + i) * size + first;
+    let sum = 0;
+    for (let j = 0; j < i; j++) {
+      const tj = surfaceC[j]! + 273.15;
+      const g = sigma * exchange[i * n + j]! * (ti2 + tj * tj) * (ti + tj);
+      core[row + j] = core[row + j]! - g;
+      const other = (first + j) * size + first;
+      core[other + i] = core[other + i]! - g;
+      core[other + j] = core[other + j]! + g;
+      sum += g;
+    }
+    core[row + i] = core[row + i]! + sum;
+  }
+}
+
+function insideFilm(
+  facing: 'floor' | 'ceiling' | 'wall',
+  delta: number,
+  lengthM: number,
+  depthM: number,
+  heightM: number,
+): number {
+  const d = Math.max(0.1, Math.abs(delta));
+  if (facing === 'wall') return filmVerticalAlamdariHammond(d, heightM);
+  const diameter = (2 * lengthM * depthM) / (lengthM + depthM);
+  const driven = facing === 'floor' ? delta : -delta;
+  const unstable = filmUnstableAlamdariHammond(d, diameter);
+  const stable = filmStableAlamdariHammond(d, diameter);
+  const blend = 1 / (1 + Math.exp(-driven / 0.1));
+  return blend * unstable + (1 - blend) * stable;
+}
+
+function outerLinks(
+  model: BoxModel,
+  state: BoxState,
+  roomC: number,
+): { outerLink: Float64Array; outsideC: Float64Array } {
+  const { grid, enclosure, parameters } = model;
+  const { depthM, heightM, lengthM } = enclosure.box;
+  const n = grid.patches.length;
+  const outerLink = new Float64Array(n);
+  const outsideC = new Float64Array(n).fill(roomC);
+  const diameter = (2 * lengthM * depthM) / (lengthM + depthM);
+  for (let s = 0; s < n; s++) {
+    const p = grid.patches[s]!;
+    if (p.role === 'mesh') {
+      outerLink[s] = openLink * p.areaM2;
+      continue;
+    }
+    const chain = model.chains[s]!;
+    const behind = state.behindC[s]!;
+    const outer = behind.length > 0 ? behind[behind.length - 1]! : state.surfaceC[s]!;
+    if (p.facing === 'floor' && enclosure.box.base.kind === 'stacked') {
+      outsideC[s] = enclosure.box.base.belowC ?? roomC;
+      outerLink[s] = p.areaM2 / (chain.baseResistance + 0.02);
+      continue;
+    }
+    const delta = Math.max(0.2, Math.abs(outer - roomC));
+    let convection: number;
+    if (p.facing === 'wall') convection = filmVerticalAlamdariHammond(delta, heightM);
+    else {
+      const driven = (p.facing === 'ceiling') === outer > roomC;
+      convection = driven ? filmUnstableAlamdariHammond(delta, diameter) : filmStableAlamdariHammond(delta, diameter);
+    }
+    const mean = (outer + roomC) / 2 + 273.15;
+    const h = parameters.heldOuterFilmWPerM2K ?? convection * parameters.outsideFilm + 0.9 * 4 * sigma * mean ** 3;
+    outerLink[s] = p.areaM2 / (chain.baseResistance + 1 / h);
+  }
+  return { outerLink, outsideC };
+}
+
+/** A network made ready for one step length: factored core and the elimination of every panel. */
+export interface Factored {
+  readonly lu: Float64Array;
+  /** Per patch, for nodes 1..n: 1 / pivot after elimination from the outside in. */
+  readonly pivot: readonly Float64Array[];
+  readonly perS: number;
+}
+
+/** @param perS 1 / (step weight) [1/s]; 0 for steady */
+export function factorNetwork(model: BoxModel, net: Network, perS: number): Factored {
+  const { size, airNodes } = net;
+  const lu = net.core.slice();
+  const pivot = model.chains.map((chain, s) => {
+    const m = chain.capacity.length;
+    const inverse = new Float64Array(m);
+    const at = (airNodes + s) * size + airNodes + s;
+    if (m === 0) {
+      lu[at] = lu[at]! + net.outerLink[s]! + chain.surfaceCapacity * perS;
+      return inverse;
+    }
+    let beyond = net.outerLink[s]!;
+    for (let j = m - 1; j >= 0; j--) {
+      const g = chain.conductance[j]!;
+      const d = chain.capacity[j]! * perS + g + beyond;
+      inverse[j] = 1 / d;
+      beyond = g - (g * g) / d;
+    }
+    lu[at] = lu[at]! + beyond + chain.surfaceCapacity * perS;
+    return inverse;
+  });
+  if (perS > 0) {
+    for (let a = 0; a < airNodes; a++) {
+      const c = model.airVolumeM3[a]! * 1.19 * airHeatCapacityJPerKgK;
+      lu[a * size + a] = lu[a * size + a]! + c * perS;
+    }
+  }
+  factorInPlace(lu, size);
+  return { lu, pivot, perS };
+}

@@ -1,0 +1,67 @@
+// Vents, gaps and mesh of a box as openings at a place and height, ready for the buoyancy balance.
+import type { Enclosure } from './enclosure.ts';
+import { dischargeSharpEdged } from './formulas/opening-flow.ts';
+import type { Grid } from './grid.ts';
+import type { Parameters } from './parameters.ts';
+
+export interface Opening {
+  readonly zM: number;
+  /** Discharge coefficient times open area [m2]. */
+  readonly effectiveM2: number;
+  /** Open height for flow both ways [m]. */
+  readonly heightM: number;
+  readonly airNode: number;
+}
+
+export interface Openings {
+  readonly list: readonly Opening[];
+  /** Open mesh by column of the ceiling [m2] (times its open share). */
+  readonly meshOpenM2: Float64Array;
+  readonly meshTotalM2: number;
+}
+
+/** Gaps are taken as half near the floor and half near the lid, in the middle of the length; our choice. */
+export function openingsOf(enclosure: Enclosure, grid: Grid, parameters: Parameters): Openings {
+  const { box } = enclosure;
+  const list: Opening[] = [];
+  const node = (xM: number, zM: number) => {
+    let c = 0;
+    while (c < grid.columns - 1 && grid.edgeM[c + 1]! <= xM) c++;
+    return Math.min(grid.layers - 1, Math.floor((zM / box.heightM) * grid.layers)) * grid.columns + c;
+  };
+  const add = (xM: number, zM: number, areaM2: number) => {
+    if (areaM2 <= 0) return;
+    list.push({
+      zM,
+      effectiveM2: dischargeSharpEdged * areaM2 * parameters.leakage,
+      heightM: Math.sqrt(areaM2),
+      airNode: node(xM, zM),
+    });
+  };
+  for (const v of box.vents) {
+    const x = v.panel === 'left' ? 0 : v.panel === 'right' ? box.lengthM : v.alongM;
+    const z = v.panel === 'top' ? box.heightM : v.panel === 'bottom' ? 0 : v.heightM;
+    add(x, z, v.areaM2 * v.openFrac);
+  }
+  add(box.lengthM / 2, box.heightM * 0.04, box.gapAreaM2 / 2);
+  add(box.lengthM / 2, box.heightM * 0.96, box.gapAreaM2 / 2);
+  for (const panel of ['front', 'back', 'left', 'right'] as const) {
+    const p = box.panels[panel];
+    const open = (p.meshShareFrac ?? 0) * (1 - (p.meshCoveredFrac ?? 0)) * (p.meshOpenFrac ?? 0.6);
+    if (open <= 0) continue;
+    const wide = panel === 'front' || panel === 'back' ? box.lengthM : box.depthM;
+    const x = panel === 'left' ? 0 : panel === 'right' ? box.lengthM : box.lengthM / 2;
+    // Upright mesh: many low and high openings behave like two at a quarter and three quarters of its height.
+    add(x, box.heightM * 0.25, (open * wide * box.heightM) / 2);
+    add(x, box.heightM * 0.75, (open * wide * box.heightM) / 2);
+  }
+  const meshOpenM2 = new Float64Array(grid.columns);
+  let meshTotalM2 = 0;
+  for (const p of grid.patches) {
+    if (p.role !== 'mesh' || p.facing !== 'ceiling') continue;
+    const open = p.areaM2 * (box.panels.top.meshOpenFrac ?? 0.6);
+    meshOpenM2[p.column] = meshOpenM2[p.column]! + open;
+    meshTotalM2 += p.areaM2;
+  }
+  return { list, meshOpenM2, meshTotalM2 };
+}

@@ -1,0 +1,53 @@
+// Which quantities in a heated box are uncertain, and their best values.
+// Their priors (range, shape, source) are rows of data/priors.json; a test keeps the two equal.
+// All are dimensionless multipliers or shares unless the name carries a unit.
+
+export interface Parameters {
+  /** Eddy mixing along a layer: multiplier on the fitted coefficient. */
+  readonly mixingAlong: number;
+  /** Eddy mixing between layers: multiplier on the fitted coefficient. */
+  readonly mixingUp: number;
+  /** Inside natural-convection films: multiplier on the published law. */
+  readonly insideFilm: number;
+  /** Outside natural-convection films: multiplier on the published law. */
+  readonly outsideFilm: number;
+  /** Conductivity of every panel layer: multiplier on the table value. */
+  readonly panelConductivity: number;
+  /** Conductivity of the substrate: multiplier on the table value. */
+  readonly substrateConductivity: number;
+  /** Vents, gaps: multiplier on the effective area. */
+  readonly leakage: number;
+  /** Exchange through open mesh: multiplier on the counterflow law. */
+  readonly meshExchange: number;
+  /** Share of an emitter's radiation that goes downward by the cosine law, the rest going all round. */
+  readonly downwardFrac: number;
+  /** Share of the convected heat of a heater near the ceiling that ends in the ceiling. */
+  readonly plumeToCeilingFrac: number;
+  /** Evaporation from bowl and wet substrate: multiplier on the transfer law. */
+  readonly evaporation: number;
+  /** True power of a heater relative to its rating. */
+  readonly heaterPower: number;
+  /** Share of what a probe feels that is radiation rather than air. */
+  readonly probeRadiantFrac: number;
+  /** Outer film held at this value instead of the published laws, for comparison with programs that do so [W/m2K]. */
+  readonly heldOuterFilmWPerM2K?: number;
+}
+
+export const bestParameters: Parameters = {
+  mixingAlong: 1,
+  mixingUp: 1,
+  insideFilm: 1.2,
+  outsideFilm: 1,
+  panelConductivity: 1,
+  substrateConductivity: 1,
+  leakage: 1,
+  meshExchange: 1,
+  downwardFrac: 0.5,
+  plumeToCeilingFrac: 0.83,
+  evaporation: 1,
+  heaterPower: 1,
+  probeRadiantFrac: 0.3,
+};
+
+export type ParameterName = Exclude<keyof Parameters, 'heldOuterFilmWPerM2K'>;
+export const parameterNames = Object.keys(bestParameters) as readonly ParameterName[];

@@ -1,0 +1,72 @@
+// Where the radiation of a free-hanging heater first lands: shares by patch, and irradiance at a point.
+// A point source: all round, downward by the cosine law, or a soft-edged cone.
+import type { Patch } from './grid.ts';
+import { inFrame, type Point, rectPoint, solidAngle } from './rectangle.ts';
+
+export interface Pattern {
+  /** Share sent all round; the rest goes down. */
+  readonly isotropicFrac: number;
+  /** Full angle of the downward part; 180 = cosine law over the hemisphere. */
+  readonly beamDeg: number;
+}
+
+/** Power per steradian for 1 W, in the direction at angle `fromNadirRad` from straight down [1/sr]. */
+export function intensityPerSr(pattern: Pattern, fromNadirRad: number): number {
+  const round = pattern.isotropicFrac / (4 * Math.PI);
+  return round + (1 - pattern.isotropicFrac) * beamPerSr(pattern.beamDeg, fromNadirRad);
+}
+
+/** A beam of full angle b: cos^m with the half-power point at b/2; 180 degrees gives the cosine law (half power at 60 degrees, m = 1). */
+function beamPerSr(beamDeg: number, angle: number): number {
+  const c = Math.cos(angle);
+  if (c <= 0) return 0;
+  const half = (Math.min(beamDeg, 120) / 2) * (Math.PI / 180);
+  const m = Math.log(0.5) / Math.log(Math.cos(half));
+  return ((m + 1) / (2 * Math.PI)) * c ** m;
+}
+
+/** Shares of the radiation by patch; sums to 1 (what would miss is spread in proportion). */
+export function firstShares(patches: readonly Patch[], source: Point, pattern: Pattern): Float64Array {
+  const shares = new Float64Array(patches.length);
+  const beam = new Float64Array(patches.length);
+  let beamSum = 0;
+  let roundSum = 0;
+  patches.forEach((p, i) => {
+    const omega = solidAngle(p.rect, source) * p.share;
+    shares[i] = omega / (4 * Math.PI);
+    roundSum += shares[i]!;
+    beam[i] = beamOnto(p, source, pattern.beamDeg) * p.share;
+    beamSum += beam[i]!;
+  });
+  for (let i = 0; i < patches.length; i++) {
+    const round = roundSum > 0 ? shares[i]! / roundSum : 0;
+    const down = beamSum > 0 ? beam[i]! / beamSum : 0;
+    shares[i] = pattern.isotropicFrac * round + (1 - pattern.isotropicFrac) * down;
+  }
+  return shares;
+}
+
+const samples = 12;
+
+function beamOnto(p: Patch, source: Point, beamDeg: number): number {
+  let sum = 0;
+  for (let u = 0; u < samples; u++) {
+    for (let v = 0; v < samples; v++) {
+      const at = rectPoint(p.rect, (u + 0.5) / samples, (v + 0.5) / samples);
+      const dz = source.zM - at.zM;
+      const r2 = (at.xM - source.xM) ** 2 + (at.yM - source.yM) ** 2 + dz * dz;
+      if (dz <= 0 || r2 === 0) continue;
+      const r = Math.sqrt(r2);
+      const normal = Math.abs(inFrame(p.rect, source).d) / r;
+      sum += (beamPerSr(beamDeg, Math.acos(dz / r)) * normal) / r2;
+    }
+  }
+  return (sum / (samples * samples)) * (p.rect.a1 - p.rect.a0) * (p.rect.b1 - p.rect.b0);
+}
+
+/** Irradiance at a point from 1 W, on a surface facing the source [W/m2 per W]. */
+export function irradiancePerW(source: Point, at: Point, pattern: Pattern): number {
+  const dz = source.zM - at.zM;
+  const r2 = Math.max(0.0025, (at.xM - source.xM) ** 2 + (at.yM - source.yM) ** 2 + dz * dz);
+  return intensityPerSr(pattern, Math.acos(Math.max(-1, Math.min(1, dz / Math.sqrt(r2))))) / r2;
+}

@@ -1,0 +1,280 @@
+// A box at rest: fixed room, thermostats doing what they do on average, everything settled.
+// Linear solve at the present conductances, repeated until nothing moves; the heat balance of the last solve
+// closes to rounding, and the change of the last round says how settled the conductances are.
+import type { SteadyAnswer } from './answer.ts';
+import { bodyOutput, bodyTemperature, surroundOf } from './heater-body.ts';
+import type { BoxModel } from './model.ts';
+import { dryStart, type Moisture, moistureStep, saturatedRatio } from './moisture.ts';
+import { type BoxState, copyState, factorNetwork, type Network, networkAt, startState } from './network.ts';
+import { type HeaterNow, probeReading } from './places.ts';
+import { noSources, type Sources, solveNetwork } from './solve-network.ts';
+import { steadyAnswer } from './steady-answer.ts';
+
+export interface SteadyConditions {
+  readonly roomC: number;
+  readonly roomRhPct: number;
+  /** Sun on the outside of the front glass [W/m2]. */
+  readonly sunWPerM2: number;
+  /** Day or night set points; day-only heaters are off at night. */
+  readonly isDay: boolean;
+  /** Fixed power of every heater instead of what the thermostats would do [W]. */
+  readonly fixedW?: readonly number[];
+  /** Share of their power at which all thermostats stick, for faults: 1 = stuck on, 0 = off. */
+  readonly stuckDuty?: number;
+}
+
+export interface SettledBox {
+  readonly state: BoxState;
+  readonly net: Network;
+  readonly now: readonly HeaterNow[];
+  readonly probeC: readonly number[];
+  readonly moisture: Moisture;
+  readonly iterations: number;
+  readonly change: number;
+  readonly sunW: number;
+}
+
+/** Whole switching band that stands for an on/off thermostat's mean behaviour: it holds the set point [K]. */
+const onOffBand = 0.02;
+const settledK = 2e-5;
+const mostRounds = 60;
+
+/** Solve a box at rest. @param warm a nearby solution to start from */
+export function settleBox(model: BoxModel, conditions: SteadyConditions, warm?: SettledBox): SettledBox {
+  const { roomC } = conditions;
+  const room = roomRatioOf(roomC, conditions.roomRhPct);
+  let state = warm ? copyState(warm.state) : startState(model, roomC + 5);
+  let moisture = warm ? warm.moisture : dryStart(model, room);
+  let duty = model.enclosure.thermostats.map((_, t) => (warm ? dutyFrom(model, warm, t) : 0.5));
+  let bodyC = model.heaters.map((_, h) => (warm ? warm.now[h]!.bodyC : 150));
+  const sunW = conditions.sunWPerM2 * model.sunAreaM2 * model.sunThroughFrac;
+  const scratch = new Float64Array(state.airC.length + state.surfaceC.length);
+  const sprayKgPerS = (model.enclosure.misting?.waterGPerDay ?? 0) / 1000 / 86400;
+  let change = Number.POSITIVE_INFINITY;
+  let rounds = 0;
+  let net = networkAt(model, state, roomC, 20);
+  let now: HeaterNow[] = [];
+  let probes: number[] = [];
+  const responses = model.heaters.map(() => startState(model, 0));
+  const base = startState(model, 0);
+  for (; rounds < mostRounds; rounds++) {
+    const convected = now.reduce((s, n, h) => s + (model.heaters[h]!.outside ? 0 : n.convectedW), 0) || 20;
+    net = networkAt(model, state, roomC, convected);
+    const factored = factorNetwork(model, net, 0);
+    // The water moves slowly with the heat; it is worked out at every round until the heat has nearly settled.
+    if (rounds > 0 || warm) moisture = moistureStep(model, net, state, moisture, room, 0, sprayKgPerS);
+    const still = ambientSources(model, sunW, moisture);
+    solveNetwork(model, net, factored, still, null, roomC, base, scratch);
+    const ratings = model.heaters.map((_, h) => ratedW(model, h, conditions));
+    const splits = model.heaters.map((path, h) =>
+      splitAt(
+        model,
+        h,
+        state,
+        roomC,
+        bodyC[h]!,
+        ratings[h]! * Math.max(0.02, heaterDuty(model, h, duty, conditions)),
+        path.outside,
+      ),
+    );
+    bodyC = splits.map((s) => s.bodyC);
+    model.heaters.forEach((_, h) => {
+      const sources = noSources(model);
+      addHeater(model, h, sources, splits[h]!.convected, splits[h]!.radiated, splits[h]!.shortWave, splits[h]!.sheet);
+      solveNetwork(model, net, factored, sources, null, 0, responses[h]!, scratch, false);
+    });
+    duty = settleDuty(model, conditions, base, responses, ratings, splits, duty);
+    const next = combine(
+      model,
+      base,
+      responses,
+      ratings.map((w, h) => w * heaterDuty(model, h, duty, conditions)),
+    );
+    now = model.heaters.map((_, h) => {
+      const w = ratings[h]! * heaterDuty(model, h, duty, conditions);
+      const s = splits[h]!;
+      return {
+        powerW: w,
+        bodyC: s.bodyC,
+        convectedW: w * s.convected,
+        radiatedW: w * s.radiated,
+        shortWaveW: w * s.shortWave,
+      };
+    });
+    change = largestChange(state, next);
+    state = next;
+    if (change < settledK && rounds > 1) break;
+  }
+  probes = model.enclosure.thermostats.map((_, t) => probeReading(model, state, now, t));
+  return { state, net, now, probeC: probes, moisture, iterations: rounds + 1, change, sunW };
+}
+
+/** The answer at rest, in named places.
+ *  @param model from buildModel   @param conditions room and day or night
+ *  Assumes everything settled; a real box needs hours. Checks: cross/zonal, cross/cfd. */
+export function solveSteady(model: BoxModel, conditions: SteadyConditions, warm?: SettledBox): SteadyAnswer {
+  return steadyAnswer(model, conditions, settleBox(model, conditions, warm));
+}
+
+export const roomRatioOf = (roomC: number, rhPct: number): number => saturatedRatio(roomC) * (rhPct / 100);
+
+/** Power that heater h may draw in these conditions [W]. */
+export function ratedW(model: BoxModel, h: number, conditions: { readonly isDay: boolean }): number {
+  const heater = model.enclosure.heaters[h]!;
+  if (heater.period === 'day' && !conditions.isDay) return 0;
+  return heater.powerW * model.parameters.heaterPower;
+}
+
+function heaterDuty(model: BoxModel, h: number, duty: readonly number[], conditions: SteadyConditions): number {
+  const heater = model.enclosure.heaters[h]!;
+  if (conditions.fixedW)
+    return heater.powerW > 0 ? (conditions.fixedW[h] ?? 0) / (heater.powerW * model.parameters.heaterPower) : 0;
+  const t = model.enclosure.thermostats.findIndex((x) => x.id === heater.thermostatId);
+  if (t < 0) return 1;
+  return conditions.stuckDuty ?? duty[t]!;
+}
+
+interface Split {
+  readonly convected: number;
+  readonly radiated: number;
+  readonly shortWave: number;
+  readonly sheet: number;
+  readonly bodyC: number;
+}
+
+/** How one watt of heater h leaves it at its present load. */
+function splitAt(
+  model: BoxModel,
+  h: number,
+  state: BoxState,
+  roomC: number,
+  guessC: number,
+  powerW: number,
+  _outside: boolean,
+): Split {
+  const path = model.heaters[h]!;
+  if (path.body.form === 'area') return { convected: 0, radiated: 0, shortWave: 0, sheet: 1, bodyC: guessC };
+  const around = surroundOf(model, path, state, roomC);
+  const bodyW = powerW * (1 - path.shortWaveFrac);
+  if (powerW <= 0) return { convected: 0, radiated: 0, shortWave: 0, sheet: 0, bodyC: around.airC };
+  const bodyC = bodyTemperature(path, bodyW, around, Math.max(guessC, around.airC + 5));
+  const o = bodyOutput(path, bodyC, around);
+  const total = o.convectedW + o.radiatedW;
+  const left = 1 - path.shortWaveFrac;
+  return {
+    convected: (left * o.convectedW) / total,
+    radiated: (left * o.radiatedW) / total,
+    shortWave: path.shortWaveFrac,
+    sheet: 0,
+    bodyC,
+  };
+}
+
+/** Add heat of heater h to the sources. */
+export function addHeater(
+  model: BoxModel,
+  h: number,
+  sources: Sources,
+  convectedW: number,
+  radiatedW: number,
+  shortWaveW: number,
+  sheetW: number,
+): void {
+  const path = model.heaters[h]!;
+  for (const part of path.sheet) {
+    if (path.heater.kind === 'heat-mat') sources.matW[part.patch] = sources.matW[part.patch]! + sheetW * part.share;
+    else sources.surfaceW[part.patch] = sources.surfaceW[part.patch]! + sheetW * part.share;
+  }
+  if (path.body.form === 'area') return;
+  for (let a = 0; a < path.plumeAir.length; a++)
+    sources.airW[a] = sources.airW[a]! + (path.outside ? 0 : convectedW * path.plumeAir[a]!);
+  for (let s = 0; s < path.longWave.length; s++)
+    sources.surfaceW[s] =
+      sources.surfaceW[s]! +
+      radiatedW * path.longWave[s]! +
+      shortWaveW * path.shortWave[s]! +
+      (path.outside ? 0 : convectedW * path.plumePatch[s]!);
+}
+
+export function ambientSources(model: BoxModel, sunW: number, moisture: Moisture): Sources {
+  const sources = noSources(model);
+  for (let a = 0; a < sources.airW.length; a++) sources.airW[a] = moisture.airW[a]!;
+  for (let s = 0; s < sources.surfaceW.length; s++)
+    sources.surfaceW[s] = moisture.surfaceW[s]! + sunW * model.sunShares[s]!;
+  return sources;
+}
+
+/** Duties at which every thermostat agrees with its own probe. */
+function settleDuty(
+  model: BoxModel,
+  conditions: SteadyConditions,
+  base: BoxState,
+  responses: readonly BoxState[],
+  ratings: readonly number[],
+  splits: readonly Split[],
+  duty: readonly number[],
+): number[] {
+  const thermostats = model.enclosure.thermostats;
+  const next = [...duty];
+  if (thermostats.length === 0 || conditions.fixedW || conditions.stuckDuty !== undefined) return next;
+  const read = (d: readonly number[], t: number) => {
+    const watts = ratings.map((w, h) => w * heaterDuty(model, h, d, conditions));
+    const now = splits.map((s, h) => ({
+      powerW: watts[h]!,
+      bodyC: s.bodyC,
+      convectedW: watts[h]! * s.convected,
+      radiatedW: watts[h]! * s.radiated,
+      shortWaveW: watts[h]! * s.shortWave,
+    }));
+    return probeReading(model, combine(model, base, responses, watts), now, t);
+  };
+  const passes = thermostats.length > 1 ? 12 : 1;
+  for (let pass = 0; pass < passes; pass++) {
+    thermostats.forEach((thermostat, t) => {
+      const set = conditions.isDay ? thermostat.setDayC : thermostat.setNightC;
+      const band = thermostat.control === 'on-off' ? onOffBand : Math.max(onOffBand, thermostat.bandK);
+      const off = read(
+        next.map((d, i) => (i === t ? 0 : d)),
+        t,
+      );
+      const on = read(
+        next.map((d, i) => (i === t ? 1 : d)),
+        t,
+      );
+      // duty = 1/2 + (set - probe)/band and probe = off + duty (on - off), clipped
+      const slope = (on - off) / band;
+      next[t] = Math.max(0, Math.min(1, (0.5 + (set - off) / band) / (1 + slope)));
+    });
+  }
+  return next;
+}
+
+function dutyFrom(model: BoxModel, warm: SettledBox, t: number): number {
+  const h = model.enclosure.heaters.findIndex((x) => x.thermostatId === model.enclosure.thermostats[t]!.id);
+  const rating = h < 0 ? 0 : model.enclosure.heaters[h]!.powerW * model.parameters.heaterPower;
+  return rating > 0 ? warm.now[h]!.powerW / rating : 0.5;
+}
+
+function combine(model: BoxModel, base: BoxState, responses: readonly BoxState[], watts: readonly number[]): BoxState {
+  const out = copyState(base);
+  responses.forEach((r, h) => {
+    const w = watts[h]!;
+    if (w === 0) return;
+    for (let a = 0; a < out.airC.length; a++) out.airC[a] = out.airC[a]! + w * r.airC[a]!;
+    for (let s = 0; s < out.surfaceC.length; s++) {
+      out.surfaceC[s] = out.surfaceC[s]! + w * r.surfaceC[s]!;
+      const to = out.behindC[s]!;
+      const from = r.behindC[s]!;
+      for (let j = 0; j < to.length; j++) to[j] = to[j]! + w * from[j]!;
+    }
+  });
+  void model;
+  return out;
+}
+
+function largestChange(a: BoxState, b: BoxState): number {
+  let most = 0;
+  for (let i = 0; i < a.airC.length; i++) most = Math.max(most, Math.abs(a.airC[i]! - b.airC[i]!));
+  for (let i = 0; i < a.surfaceC.length; i++) most = Math.max(most, Math.abs(a.surfaceC[i]! - b.surfaceC[i]!));
+  return most;
+}

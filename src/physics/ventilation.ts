@@ -1,0 +1,163 @@
+// Air that buoyancy drives through vents, gaps and open mesh, and the way it takes through the box.
+// One pressure for the box, the mean temperature of each layer, flow by the orifice law; every opening also
+// exchanges air both ways when the through-flow is weak. Leaves out wind, fans and doors being opened.
+import { airHeatCapacityJPerKgK, gravityMPerS2 } from './formulas/constants.ts';
+import { flatExchangeEpsteinM3PerS, uprightExchangeM3PerS } from './formulas/opening-flow.ts';
+import type { Grid } from './grid.ts';
+import type { Opening, Openings } from './openings.ts';
+import type { Parameters } from './parameters.ts';
+
+/** A stream of air from one node to another [kg/s]; node -1 is the room. */
+export interface Stream {
+  readonly from: number;
+  readonly to: number;
+  readonly kgPerS: number;
+}
+
+export interface Ventilation {
+  readonly streams: readonly Stream[];
+  /** Fresh air [kg/s] per air node that trades places with the same mass of inside air. */
+  readonly exchangeKgPerS: Float64Array;
+  readonly freshKgPerS: number;
+}
+
+export function ventilationOf(
+  grid: Grid,
+  openings: Openings,
+  heightM: number,
+  parameters: Parameters,
+  airC: Float64Array,
+  roomC: number,
+): Ventilation {
+  const exchange = new Float64Array(airC.length);
+  const layerC = layerMeans(grid, airC);
+  const flows = openings.list.length > 0 ? throughFlows(grid, openings.list, heightM, layerC, roomC) : [];
+  const streams = routed(grid, openings.list, flows);
+  let fresh = 0;
+  openings.list.forEach((o, at) => {
+    const net = Math.abs(flows[at] ?? 0);
+    if (flows[at]! > 0) fresh += net;
+    const inC = airC[o.airNode]!;
+    const airK = (inC + roomC) / 2 + 273.15;
+    const both = uprightExchangeM3PerS(o.heightM, o.heightM, inC - roomC, airK) * (353 / airK) * parameters.leakage;
+    const extra = Math.max(0, both - net / 2);
+    exchange[o.airNode] = exchange[o.airNode]! + extra;
+    fresh += extra;
+  });
+  if (openings.meshTotalM2 > 0) fresh += meshExchange(grid, openings, parameters, airC, roomC, exchange);
+  return { streams, exchangeKgPerS: exchange, freshKgPerS: fresh };
+}
+
+function meshExchange(
+  grid: Grid,
+  openings: Openings,
+  parameters: Parameters,
+  airC: Float64Array,
+  roomC: number,
+  exchange: Float64Array,
+): number {
+  const top = (grid.layers - 1) * grid.columns;
+  let weighted = 0;
+  let open = 0;
+  for (let i = 0; i < grid.columns; i++) {
+    weighted += openings.meshOpenM2[i]! * airC[top + i]!;
+    open += openings.meshOpenM2[i]!;
+  }
+  const topC = weighted / open;
+  const airK = (topC + roomC) / 2 + 273.15;
+  const diameter = 2 * Math.sqrt(openings.meshTotalM2 / Math.PI);
+  // a lid that is colder below than above still breathes a little with the room's own draughts: 0.2 K, our choice
+  const flow =
+    flatExchangeEpsteinM3PerS(diameter, Math.max(0.2, topC - roomC), airK) * (353 / airK) * parameters.meshExchange;
+  for (let i = 0; i < grid.columns; i++)
+    exchange[top + i] = exchange[top + i]! + (flow * openings.meshOpenM2[i]!) / open;
+  return flow;
+}
+
+function layerMeans(grid: Grid, airC: Float64Array): number[] {
+  const length = grid.edgeM[grid.columns]!;
+  return Array.from({ length: grid.layers }, (_, k) => {
+    let sum = 0;
+    for (let i = 0; i < grid.columns; i++) sum += airC[k * grid.columns + i]! * (grid.edgeM[i + 1]! - grid.edgeM[i]!);
+    return sum / length;
+  });
+}
+
+/** Mass flow through each opening [kg/s], inward positive, summing to zero: the box's reference pressure is found by bisection. */
+function throughFlows(
+  grid: Grid,
+  list: readonly Opening[],
+  heightM: number,
+  layerC: readonly number[],
+  roomC: number,
+): number[] {
+  const roomDensity = 353 / (roomC + 273.15);
+  const lift = list.map((o) => buoyancyPa(grid, o.zM, heightM, layerC, roomDensity));
+  const at = (pa: number) =>
+    list.map((o, i) => {
+      const drop = pa - lift[i]!;
+      return Math.sign(drop) * o.effectiveM2 * Math.sqrt(2 * roomDensity * Math.abs(drop));
+    });
+  let low = Math.min(...lift);
+  let high = Math.max(...lift);
+  for (let i = 0; i < 60; i++) {
+    const middle = (low + high) / 2;
+    if (at(middle).reduce((s, f) => s + f, 0) > 0) high = middle;
+    else low = middle;
+  }
+  return at((low + high) / 2);
+}
+
+/** Pressure that warm air gains on the room up to a height [Pa]. */
+function buoyancyPa(grid: Grid, zM: number, heightM: number, layerC: readonly number[], roomDensity: number): number {
+  const layerM = heightM / grid.layers;
+  let pa = 0;
+  for (let k = 0; k < grid.layers; k++) {
+    const part = Math.max(0, Math.min(layerM, zM - k * layerM));
+    pa += gravityMPerS2 * (roomDensity - 353 / (layerC[k]! + 273.15)) * part;
+  }
+  return pa;
+}
+
+/** Send what comes in at each opening to each outlet in proportion, along the layer first and then up or down. */
+function routed(grid: Grid, list: readonly Opening[], flows: readonly number[]): Stream[] {
+  const total = flows.reduce((s, f) => s + Math.max(0, f), 0);
+  if (total <= 1e-12) return [];
+  const streams: Stream[] = [];
+  list.forEach((inlet, i) => {
+    if (flows[i]! <= 0) return;
+    list.forEach((outlet, j) => {
+      if (flows[j]! >= 0) return;
+      const kgPerS = (flows[i]! * -flows[j]!) / total;
+      if (kgPerS <= 0) return;
+      let node = inlet.airNode;
+      streams.push({ from: -1, to: node, kgPerS });
+      for (const next of pathBetween(grid, inlet.airNode, outlet.airNode)) {
+        streams.push({ from: node, to: next, kgPerS });
+        node = next;
+      }
+      streams.push({ from: node, to: -1, kgPerS });
+    });
+  });
+  return streams;
+}
+
+function pathBetween(grid: Grid, from: number, to: number): number[] {
+  const path: number[] = [];
+  let column = from % grid.columns;
+  let layer = Math.floor(from / grid.columns);
+  const toColumn = to % grid.columns;
+  const toLayer = Math.floor(to / grid.columns);
+  while (column !== toColumn) {
+    column += Math.sign(toColumn - column);
+    path.push(layer * grid.columns + column);
+  }
+  while (layer !== toLayer) {
+    layer += Math.sign(toLayer - layer);
+    path.push(layer * grid.columns + column);
+  }
+  return path;
+}
+
+/** Heat capacity of dry air that a mass flow carries [W/K]. */
+export const streamWPerK = (kgPerS: number): number => kgPerS * airHeatCapacityJPerKgK;

@@ -1,0 +1,83 @@
+// What this does: runs every check and every test and ends with one line "N passed, N failed".
+// Why one script: a step that fails must not hide what the later ones would have found.
+// Usage: node scripts/test.mjs [all | unit | e2e]      exit code 1 = something failed.
+import { spawn } from 'node:child_process';
+import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { root } from './prepare-run.mjs';
+
+const bin = (path) => join(root, 'node_modules', path);
+const checks = [
+  { name: 'types', args: [bin('typescript/bin/tsc'), '--noEmit', '-p', 'tsconfig.json'] },
+  { name: 'types of the pure rooms', args: [bin('typescript/bin/tsc'), '--noEmit', '-p', 'tsconfig.pure.json'] },
+  { name: 'form and lint', args: [bin('@biomejs/biome/bin/biome'), 'check', '--error-on-warnings'] },
+  { name: 'rooms', args: [join(root, 'scripts', 'check-rooms.mjs')] },
+];
+const projectsOf = { all: ['unit', 'records', 'e2e'], unit: ['unit', 'records'], e2e: ['e2e'] };
+
+const what = process.argv[2] ?? 'all';
+if (!(what in projectsOf)) throw new Error(`"${what}" is none of ${Object.keys(projectsOf).join(', ')}`);
+const total = { passed: 0, failed: 0, skipped: 0 };
+const failures = [];
+if (what === 'all') for (const check of checks) await runCheck(check);
+await runTests(projectsOf[what]);
+
+console.log('');
+for (const failure of failures) console.log(`failed: ${failure}`);
+if (total.skipped > 0) console.log(`${total.skipped} skipped (each is named above with its reason)`);
+console.log(`${total.passed} passed, ${total.failed} failed`);
+process.exitCode = total.failed > 0 ? 1 : 0;
+
+async function runCheck({ name, args }) {
+  const started = performance.now();
+  const ok = (await run(args)) === 0;
+  console.log(`${ok ? 'passed' : 'FAILED'}: ${name} (${((performance.now() - started) / 1000).toFixed(1)} s)`);
+  count(ok ? 1 : 0, ok ? 0 : 1, name);
+}
+
+/** Vitest's own count, and one failure more when it failed without a failing test (a file that does not load). */
+async function runTests(projects) {
+  const folder = mkdtempSync(join(tmpdir(), 'warmstead-count-'));
+  const file = join(folder, 'tests.json');
+  const wanted = projects.flatMap((project) => ['--project', project]);
+  const reporters = ['--reporter=default', '--reporter=json', `--outputFile.json=${file}`];
+  const code = await run([bin('vitest/vitest.mjs'), 'run', ...wanted, ...reporters]);
+  const report = readReport(file);
+  rmSync(folder, { recursive: true });
+  const failed = report.failed + (code !== 0 && report.failed === 0 ? 1 : 0);
+  const nothingRan = report.passed + failed === 0;
+  total.skipped += report.skipped;
+  for (const name of report.skippedNames) console.log(`skipped: ${name}`);
+  count(report.passed, nothingRan ? 1 : failed, `tests (${projects.join(', ')})${nothingRan ? ': none ran' : ''}`);
+}
+
+function readReport(file) {
+  try {
+    const report = JSON.parse(readFileSync(file, 'utf8'));
+    const all = report.testResults.flatMap((suite) => suite.assertionResults);
+    const skipped = all.filter((one) => ['skipped', 'pending', 'todo', 'disabled'].includes(one.status));
+    return {
+      passed: report.numPassedTests,
+      failed: report.numFailedTests,
+      skipped: skipped.length,
+      skippedNames: skipped.map((one) => one.fullName),
+    };
+  } catch {
+    return { passed: 0, failed: 0, skipped: 0, skippedNames: [] };
+  }
+}
+
+function count(passed, failed, name) {
+  total.passed += passed;
+  total.failed += failed;
+  if (failed > 0) failures.push(name);
+}
+
+function run(args) {
+  return new Promise((done) => {
+    const child = spawn(process.execPath, args, { cwd: root, stdio: ['ignore', 'inherit', 'inherit'] });
+    child.on('error', () => done(1));
+    child.on('exit', (code) => done(code ?? 1));
+  });
+}

@@ -34,7 +34,7 @@ const ruleNumbers: Readonly<Record<string, NumberSpec>> = {
 const bandNumbers: NumberSpec = {
   maxLengthM: [0.1, 8, 'nullable'],
   floorM2: [0.01, 10],
-  heightM: [0.05, 3],
+  heightM: [0.05, 3, 'nullable'],
   extraFloorM2: [0, 5],
 };
 

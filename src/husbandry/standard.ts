@@ -23,7 +23,8 @@ export interface BandsRule {
   readonly bands: readonly {
     readonly maxLengthM: number | null;
     readonly floorM2: number;
-    readonly heightM: number;
+    /** null = height not read. */
+    readonly heightM: number | null;
     readonly extraFloorM2: number;
   }[];
   readonly animals?: number;
@@ -75,4 +76,6 @@ export interface Standard extends Sourced {
   readonly fromLengthM: number | null;
   readonly toLengthM: number | null;
   readonly rule: SpaceRule;
+  /** What another page says of the same rule. */
+  readonly alternatives?: readonly Sourced[];
 }

@@ -1,0 +1,66 @@
+// What every rule of the enclosure is handed and gives back, and the animal it judges for.
+// Leaves out: temperatures and humidity over the day, which the planning room judges by simulation.
+import type { Enclosure, LifeStage } from '../physics/enclosure.ts';
+import type { Facts, Species } from './fact.ts';
+import type { NeedVerdict, ReadMark } from './need.ts';
+import { rangeOf } from './species-facts.ts';
+import type { Standard } from './standard.ts';
+
+/** A rule looks at the enclosure as drawn; standard null = none chosen. */
+export type Rule = (
+  enclosure: Enclosure,
+  species: Species,
+  standard: Standard | null,
+  facts: Facts,
+) => readonly NeedVerdict[];
+
+/** Whose number it is that decides. */
+export interface Basis {
+  readonly source: string;
+  readonly read: ReadMark;
+}
+export const commonPractice: Basis = { source: 'COMMON', read: 'memory' };
+export const ourChoice: Basis = { source: 'OUR-CHOICE', read: 'memory' };
+export const basisOf = (x: Basis): Basis => ({ source: x.source, read: x.read });
+
+export interface JudgedAnimal {
+  readonly stage: LifeStage;
+  readonly totalLengthM: number;
+  readonly massG: number | null;
+  /** True when the file names no animal of this species, so that its usual adult is judged. */
+  readonly assumed: boolean;
+}
+
+/** The animal of the file, or the longest usual adult of the species. Null when neither is known. */
+export function animalOf(enclosure: Enclosure, species: Species): JudgedAnimal | null {
+  const { animal } = enclosure;
+  if (animal && animal.speciesId === species.id) {
+    const { stage, totalLengthM, massG } = animal;
+    return { stage, totalLengthM, massG, assumed: false };
+  }
+  const adult = rangeOf(species, 'adult', 'totalLengthCm');
+  return adult ? { stage: 'adult', totalLengthM: adult.high / 100, massG: null, assumed: true } : null;
+}
+
+export type End = 'left' | 'right';
+
+/** The end of the strongest heater, as the simulation takes it; null without a heater. */
+export function warmEndOf(enclosure: Enclosure): End | null {
+  const strongest = enclosure.heaters.reduce<Enclosure['heaters'][number] | null>(
+    (a, b) => (a && a.powerW >= b.powerW ? a : b),
+    null,
+  );
+  if (!strongest) return null;
+  return strongest.xM <= enclosure.box.lengthM / 2 ? 'left' : 'right';
+}
+
+/** Which end a place lies at. */
+export const endAt = (enclosure: Enclosure, xM: number): End => (xM <= enclosure.box.lengthM / 2 ? 'left' : 'right');
+
+type Part = Omit<NeedVerdict, 'fixes' | 'source' | 'read'> & { readonly fixes?: readonly string[] };
+
+/** Puts a verdict together; fixes are dropped when the need holds. */
+export function need(part: Part, basis: Basis): NeedVerdict {
+  const fixes = part.verdict === 'holds' ? [] : (part.fixes ?? []);
+  return { ...part, fixes, source: basis.source, read: basis.read };
+}

@@ -1,0 +1,159 @@
+// Rules of each heater: no light at night, a thermostat of a kind that suits it, a holder that bears it, a guard.
+// Leaves out: whether it is strong enough (the simulation) and the load on the thermostat (load.ts).
+import type { Enclosure, Heater, Thermostat } from '../../physics/enclosure.ts';
+import { watts } from '../display.ts';
+import type { Facts, HeaterFacts } from '../fact.ts';
+import type { NeedVerdict } from '../need.ts';
+import { basisOf, commonPractice, need, type Rule } from '../rule.ts';
+
+const say = {
+  lightNight: (name: string) =>
+    `The ${name} gives light and is allowed to work at night: it would keep the animal from its dark hours.`,
+  dayOnly: 'Gives light, and works by day only.',
+  dark: 'Gives no light.',
+  setDay: 'Let it work by day only, and hold the night with a heater that gives no light.',
+  noThermostat: (name: string) => `The ${name} has no thermostat: it runs flat out whatever the room does.`,
+  addThermostat: 'Put it on a thermostat of a suitable kind.',
+  noSuch: (id: string) => `It is set to a thermostat "${id}" that is not drawn.`,
+  has: (name: string) => `Driven by a ${name.toLowerCase()}.`,
+  change: (names: string) => `Use a ${names}.`,
+  guarded: 'It is guarded.',
+  aboveMesh: 'It hangs above the mesh, out of reach.',
+  under: 'It lies outside the box.',
+  bare: (name: string) => `The ${name} is bare inside the box; snakes press against what is hot and burn.`,
+  fixGuard: 'Fit a guard that the animal can neither enter nor coil against.',
+  panelBare: 'Some panels grow hot enough to burn, some do not.',
+  panelReading: 'the hottest surface of the panel at full power, by infrared thermometer; guard it above 40 °C',
+  plastic: 'A plastic lampholder softens and burns under this heater.',
+  ceramic: 'It sits in a ceramic holder.',
+  holderUnknown: 'What the lampholder is made of has not been entered.',
+  fixHolder: 'Use a ceramic holder with heat-proof cable, rated for the watts.',
+} as const;
+
+const nameOf = (facts: Facts, heater: Heater): string =>
+  `${(facts.heaters[heater.kind]?.name ?? heater.kind).toLowerCase()} (${watts(heater.powerW)})`;
+
+function light(heater: Heater, facts: Facts, row: HeaterFacts): NeedVerdict {
+  const emits = row.facts.emitsLight?.value === 'yes';
+  const bad = emits && heater.period === 'all';
+  return need(
+    {
+      id: `night-light-${heater.id}`,
+      group: 'safety',
+      title: 'No light at night',
+      verdict: bad ? 'fails' : 'holds',
+      wanted: 'night heat without light',
+      found: `${nameOf(facts, heater)}, ${heater.period === 'day' ? 'by day' : 'day and night'}`,
+      reasons: [bad ? say.lightNight(nameOf(facts, heater)) : emits ? say.dayOnly : say.dark],
+      fixes: [say.setDay],
+    },
+    commonPractice,
+  );
+}
+
+function driven(heater: Heater, thermostat: Thermostat | undefined, facts: Facts): readonly NeedVerdict[] {
+  const has = thermostat !== undefined;
+  const missing =
+    heater.thermostatId === null ? say.noThermostat(nameOf(facts, heater)) : say.noSuch(heater.thermostatId);
+  const row = thermostat ? facts.thermostats[thermostat.control] : undefined;
+  const on = need(
+    {
+      id: `thermostat-${heater.id}`,
+      group: 'safety',
+      title: 'A thermostat on every heater',
+      verdict: has ? 'holds' : 'fails',
+      wanted: 'a thermostat',
+      found: row?.name ?? 'none',
+      reasons: [row ? say.has(row.name) : missing],
+      fixes: [say.addThermostat],
+    },
+    commonPractice,
+  );
+  const drive = row?.drives[heater.kind];
+  if (!row || !drive) return [on];
+  const better = Object.values(facts.thermostats).filter((t) => t.drives[heater.kind].fit === 'good');
+  const suits = need(
+    {
+      id: `thermostat-kind-${heater.id}`,
+      group: 'safety',
+      title: 'A thermostat that suits the heater',
+      verdict: drive.fit === 'never' ? 'fails' : 'holds',
+      wanted: better.map((t) => t.name.toLowerCase()).join(' or '),
+      found: row.name,
+      reasons: [drive.why],
+      fixes: [say.change(better.map((t) => t.name.toLowerCase()).join(' or '))],
+    },
+    basisOf(drive),
+  );
+  return [on, suits];
+}
+
+function guard(heater: Heater, facts: Facts, row: HeaterFacts): NeedVerdict {
+  const head = {
+    id: `guard-${heater.id}`,
+    group: 'safety',
+    title: 'Nothing hot within reach',
+    wanted: 'a guard on whatever is hot inside',
+  } as const;
+  const found = `${nameOf(facts, heater)}, ${heater.guarded ? 'guarded' : 'no guard'}`;
+  const holds = (reason: string) => need({ ...head, verdict: 'holds', found, reasons: [reason] }, commonPractice);
+  if (heater.mount === 'above-mesh') return holds(say.aboveMesh);
+  if (heater.mount === 'under-floor') return holds(say.under);
+  if (heater.guarded) return holds(say.guarded);
+  const wants = row.facts.needsGuard?.value;
+  if (wants === 'yes')
+    return need(
+      { ...head, verdict: 'fails', found, reasons: [say.bare(nameOf(facts, heater))], fixes: [say.fixGuard] },
+      commonPractice,
+    );
+  if (wants === 'by-temperature')
+    return need(
+      {
+        ...head,
+        verdict: 'not-known',
+        found,
+        reasons: [say.panelBare],
+        fixes: [say.fixGuard],
+        settledBy: say.panelReading,
+      },
+      commonPractice,
+    );
+  return holds('Does not grow hot enough to need a guard while its thermostat works.');
+}
+
+function holder(heater: Heater, facts: Facts, row: HeaterFacts): readonly NeedVerdict[] {
+  if (row.facts.holder?.value !== 'ceramic') return [];
+  const verdict = heater.holder === 'ceramic' ? 'holds' : heater.holder === 'plastic' ? 'fails' : 'not-known';
+  const reasons = { holds: say.ceramic, fails: say.plastic, 'not-known': say.holderUnknown };
+  const settled = verdict === 'not-known' ? { settledBy: 'a look at the lampholder' } : {};
+  return [
+    need(
+      {
+        id: `holder-${heater.id}`,
+        group: 'safety',
+        title: 'A holder that bears the heat',
+        verdict,
+        wanted: 'ceramic',
+        found: `${nameOf(facts, heater)}, ${heater.holder ?? 'not entered'}`,
+        reasons: [reasons[verdict]],
+        fixes: [say.fixHolder],
+        ...settled,
+      },
+      { source: 'GENERAL-FIRE', read: 'page' },
+    ),
+  ];
+}
+
+/** Every heater of the enclosure under every rule that concerns one heater alone. */
+export const heatersRule: Rule = (enclosure: Enclosure, _species, _standard, facts) =>
+  enclosure.heaters.flatMap((heater) => {
+    const row = facts.heaters[heater.kind];
+    if (!row) return [];
+    const thermostat = enclosure.thermostats.find((t) => t.id === heater.thermostatId);
+    return [
+      light(heater, facts, row),
+      ...driven(heater, thermostat, facts),
+      guard(heater, facts, row),
+      ...holder(heater, facts, row),
+    ];
+  });

@@ -1,0 +1,90 @@
+// Is each thermostat's probe where it tells the truth: on a side or back wall 100 to 150 mm up, away from the basking
+// site and the cool end; for a heat mat between mat and floor. Leaves out: what the dial should say (planning).
+import type { Enclosure, Heater, Thermostat } from '../../physics/enclosure.ts';
+import { cm, mm } from '../display.ts';
+import type { NeedVerdict } from '../need.ts';
+import { commonPractice, need, type Rule, warmEndOf } from '../rule.ts';
+
+/** Height above the floor (bottom panel or top of the substrate), and how near a wall counts as on it [m].
+ *  100 to 150 mm is common practice; 30 mm and the cool third are our choice. */
+export const probePlace = { lowM: 0.1, highM: 0.15, onWallM: 0.03, coolShare: 1 / 3 } as const;
+
+const say = {
+  mat: 'Between the mat and the floor: the animal cannot shift it or lie on it.',
+  matElsewhere: 'With a heat mat the probe belongs between the mat and the floor it heats.',
+  matMove: 'Tape the probe flat between the mat and the tub.',
+  matForOther: 'The probe lies between a mat and the floor, but a heater above is on the same thermostat.',
+  onFloor: 'The probe lies on the floor, where the animal lies on it or pushes it aside and it misreads.',
+  front: 'The probe is on the front, where the glass is cold and the door moves it.',
+  loose: 'The probe hangs free in the box: it swings, and the animal moves it.',
+  low: (z: string) => `At ${z} the animal can lie on it.`,
+  high: (z: string) => `At ${z} it reads the warm air near the lid, not the air the animal lives in.`,
+  coolEnd: 'The probe is at the cool end: the warm end overshoots before it notices.',
+  well: 'On a wall, 100 to 150 mm up.',
+  atWarm: 'Away from the cool end.',
+  move: 'Fix it to a side or back wall, 100 to 150 mm above the floor, at the warm end but not at the basking site.',
+} as const;
+
+const drives = (enclosure: Enclosure, t: Thermostat): readonly Heater[] =>
+  enclosure.heaters.filter((heater) => heater.thermostatId === t.id);
+
+/** The place of one probe in words, or null when it is as it should be. */
+function misplaced(enclosure: Enclosure, t: Thermostat): string | null {
+  const { box, substrate } = enclosure;
+  const { xM, yM, zM, at } = t.probe;
+  if (at === 'mat') return say.matForOther;
+  if (at === 'floor') return say.onFloor;
+  const side = xM <= probePlace.onWallM || xM >= box.lengthM - probePlace.onWallM;
+  const back = yM >= box.depthM - probePlace.onWallM;
+  if (!side && !back) return yM <= probePlace.onWallM ? say.front : say.loose;
+  const above = zM - (substrate?.depthM ?? 0);
+  const fits = [zM, above].some((z) => z >= probePlace.lowM - 1e-9 && z <= probePlace.highM + 1e-9);
+  if (fits) return null;
+  return above < probePlace.lowM ? say.low(mm(above)) : say.high(mm(above));
+}
+
+function place(enclosure: Enclosure, t: Thermostat, heaters: readonly Heater[]): NeedVerdict {
+  const matOnly = heaters.every((heater) => heater.kind === 'heat-mat');
+  const wrong = matOnly ? (t.probe.at === 'mat' ? null : say.matElsewhere) : misplaced(enclosure, t);
+  return need(
+    {
+      id: `probe-place-${t.id}`,
+      group: 'safety',
+      title: 'The probe in the right place',
+      verdict: wrong ? 'fails' : 'holds',
+      wanted: matOnly ? 'between mat and floor' : 'on a side or back wall, 100 to 150 mm up',
+      found: `${t.probe.at}, ${cm(t.probe.xM)} from the left, ${mm(t.probe.zM)} up`,
+      reasons: [wrong ?? (matOnly ? say.mat : say.well)],
+      fixes: [matOnly ? say.matMove : say.move],
+    },
+    commonPractice,
+  );
+}
+
+function end(enclosure: Enclosure, t: Thermostat, heaters: readonly Heater[]): readonly NeedVerdict[] {
+  const warm = warmEndOf(enclosure);
+  if (!warm || heaters.every((heater) => heater.kind === 'heat-mat')) return [];
+  const fromWarm = (warm === 'left' ? t.probe.xM : enclosure.box.lengthM - t.probe.xM) / enclosure.box.lengthM;
+  const cool = fromWarm > 1 - probePlace.coolShare + 1e-9;
+  return [
+    need(
+      {
+        id: `probe-end-${t.id}`,
+        group: 'safety',
+        title: 'The probe not at the cool end',
+        verdict: cool ? 'fails' : 'holds',
+        wanted: 'outside the coolest third of the length',
+        found: `${cm(fromWarm * enclosure.box.lengthM)} from the warm wall`,
+        reasons: [cool ? say.coolEnd : say.atWarm],
+        fixes: [say.move],
+      },
+      commonPractice,
+    ),
+  ];
+}
+
+export const probeRule: Rule = (enclosure) =>
+  enclosure.thermostats.flatMap((t) => {
+    const heaters = drives(enclosure, t);
+    return heaters.length === 0 ? [] : [place(enclosure, t, heaters), ...end(enclosure, t, heaters)];
+  });

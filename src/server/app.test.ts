@@ -1,0 +1,92 @@
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { type AppForTests, appForTests } from './testing/app-for-tests.ts';
+
+let running: AppForTests;
+beforeAll(async () => {
+  running = await appForTests();
+  running.app.get('/api/broken', async () => {
+    throw new Error('password=secret in table enquiry');
+  });
+});
+afterAll(async () => await running.close());
+
+test('health names the versions that answer', async () => {
+  const answer = await running.app.inject({ url: '/api/health' });
+  expect(answer.json()).toMatchObject({ ok: true, records: 'server', shop: 'Test shop' });
+  expect(answer.json().model).toMatch(/^\d+\.\d+\.\d+\+[0-9a-f]{12}$/);
+  expect(answer.json().data).toMatch(/^[0-9a-f]{12}$/);
+});
+
+test.each([
+  ['species', 18],
+  ['materials', 10],
+  ['examples', 6],
+])('%s are served from the data', async (name, atLeast) => {
+  const rows = (await running.app.inject({ url: `/api/${name}` })).json()[name] as { id: string }[];
+  expect(rows.length).toBeGreaterThanOrEqual(atLeast);
+  expect(new Set(rows.map((row) => row.id)).size).toBe(rows.length);
+  expect(Object.keys(rows[0] ?? {}).length).toBeGreaterThan(1);
+});
+
+test('the description lists every door', async () => {
+  const description = (await running.app.inject({ url: '/api/openapi.json' })).json();
+  expect(description.openapi).toMatch(/^3\.1/);
+  const doors = ['/api/enquiries', '/api/enquiries/{id}', '/api/plan', '/api/species', '/api/examples', '/api/health'];
+  expect(Object.keys(description.paths)).toEqual(expect.arrayContaining(doors));
+});
+
+test('an unknown error is answered without its own words', async () => {
+  const answer = await running.app.inject({ url: '/api/broken' });
+  expect(answer.statusCode).toBe(500);
+  expect(answer.json().faults[0].say).toMatch(/^Something failed on our side, ref [0-9a-f]{8}\.$/);
+  expect(answer.body).not.toContain('secret');
+});
+
+test('what is not JSON is said so', async () => {
+  const headers = { 'content-type': 'application/json' };
+  for (const payload of ['{"document":', '', '{"__proto__": {"a": 1}}']) {
+    const answer = await running.app.inject({ method: 'POST', url: '/api/enquiries', headers, payload });
+    expect(answer.statusCode).toBe(400);
+    expect(answer.json().faults[0].code).toBe('REQUEST_JSON');
+  }
+  const text = { 'content-type': 'text/plain' };
+  const answer = await running.app.inject({ method: 'POST', url: '/api/enquiries', headers: text, payload: 'hello' });
+  expect(answer.statusCode).toBe(400);
+});
+
+test('every address of the pages opens the page; unknown API addresses do not', async () => {
+  const html = { accept: 'text/html' };
+  for (const url of ['/', '/enquiry/7', '/plan?x=1']) {
+    const page = await running.app.inject({ url, headers: html });
+    expect(page.statusCode).toBe(200);
+    expect(page.body).toContain('pages for tests');
+  }
+  for (const url of ['/api/nothing', '/assets/gone.js']) {
+    const answer = await running.app.inject({ url });
+    expect(answer.statusCode).toBe(404);
+    expect(answer.json().faults[0].code).toBe('REQUEST_UNKNOWN');
+  }
+});
+
+test('pages carry the policy, and only named files are kept for long', async () => {
+  const page = await running.app.inject({ url: '/', headers: { accept: 'text/html' } });
+  const policy = String(page.headers['content-security-policy']);
+  expect(policy).toContain("default-src 'self'");
+  expect(policy).toContain("script-src 'self' 'wasm-unsafe-eval'");
+  expect(policy).not.toContain('upgrade-insecure-requests');
+  expect(page.headers['strict-transport-security']).toBeUndefined();
+  expect(page.headers['cache-control']).toBe('no-cache');
+  const file = await running.app.inject({ url: '/assets/main-abc123.js' });
+  expect(file.headers['cache-control']).toContain('immutable');
+});
+
+test('other sites and made-up host names are turned away', async () => {
+  const post = { method: 'POST', url: '/api/enquiries', payload: { document: {} } } as const;
+  for (const site of ['cross-site', 'same-site']) {
+    expect((await running.app.inject({ ...post, headers: { 'sec-fetch-site': site } })).statusCode).toBe(403);
+  }
+  expect((await running.app.inject({ ...post, headers: { 'sec-fetch-site': 'same-origin' } })).statusCode).toBe(201);
+  const host = await running.app.inject({ url: '/api/enquiries', headers: { host: 'evil.example:7430' } });
+  expect(host.statusCode).toBe(403);
+  expect(host.json().faults[0].code).toBe('REQUEST_FOREIGN');
+});

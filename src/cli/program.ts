@@ -112,7 +112,12 @@ function prepared(command: Command, { terminal, messages }: RunContext): Command
   return command
     .exitOverride()
     .helpOption('-h, --help', messages.help.helpOption)
-    .configureOutput({ writeOut: terminal.out, writeErr: () => {}, getOutHelpWidth: () => terminal.columns })
+    .configureOutput({
+      writeOut: terminal.out,
+      writeErr: terminal.err,
+      outputError: () => {},
+      getOutHelpWidth: () => terminal.columns,
+    })
     .configureHelp({ styleTitle: (title) => titleIn(title, messages) });
 }
 

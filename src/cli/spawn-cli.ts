@@ -1,0 +1,37 @@
+// Starts the real program in a process of its own, for tests. Leaves out: everything that is tested.
+import { spawn } from 'node:child_process';
+import { fileURLToPath } from 'node:url';
+
+export interface Ended {
+  readonly code: number | null;
+  readonly out: string;
+  readonly err: string;
+}
+
+const main = fileURLToPath(new URL('./main.ts', import.meta.url));
+const root = fileURLToPath(new URL('../../', import.meta.url));
+
+/** Runs `warmstead ...args` in the repository's folder with nothing but PATH and the given environment. */
+export function warmstead(
+  args: readonly string[],
+  stdin: string | Uint8Array = '',
+  env: Record<string, string> = {},
+): Promise<Ended> {
+  return new Promise((done, fail) => {
+    const child = spawn(process.execPath, ['--import', 'tsx', main, ...args], {
+      cwd: root,
+      env: { PATH: process.env.PATH ?? '', ...env },
+    });
+    const parts = { out: '', err: '' };
+    child.stdout.setEncoding('utf8').on('data', (text: string) => {
+      parts.out += text;
+    });
+    child.stderr.setEncoding('utf8').on('data', (text: string) => {
+      parts.err += text;
+    });
+    child.stdin.on('error', () => {});
+    child.stdin.end(stdin);
+    child.on('error', fail);
+    child.on('close', (code) => done({ code, ...parts }));
+  });
+}

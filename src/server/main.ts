@@ -7,63 +7,77 @@ import { startPlanner } from '../desk/planner.ts';
 import { demoShop, fillDemo } from '../records/demo.ts';
 import { openRecords, type Records } from '../records/open.ts';
 import { programRoot } from '../records/root.ts';
-import { firstBranch } from '../records/shops.ts';
+import { type Branch, firstBranch } from '../records/shops.ts';
 import type { Fault } from '../shared/fault.ts';
 import { buildApp } from './app.ts';
 import { type Settings, settingsFrom } from './settings.ts';
 import type { App } from './types.ts';
 
+type Stop = () => Promise<void>;
+
 const settings = settingsFrom(process.env);
-if (settings.ok) await start(settings.value);
+if (settings.ok) stopOnSignal(start(settings.value));
 else fail(settings.faults);
 
-async function start(chosen: Settings): Promise<void> {
+/** @returns how to stop what was started, or null when it could not start. */
+async function start(chosen: Settings): Promise<Stop | null> {
   const dataFolder = resolve(programRoot(), chosen.dataFolder);
-  const records = await openRecords({ databaseUrl: chosen.databaseUrl, dataFolder });
-  if (!records.ok) return fail(records.faults);
-  const { db, kind } = records.value;
-  const at = systemClock.now();
-  const branch = await firstBranch(db, {
-    ...(chosen.demo ? demoShop : { shopName: 'Our shop', branchName: 'Counter' }),
-    at,
-    ...(chosen.demo ? { fill: async (tx, branchId) => await fillDemo(tx, branchId, at) } : {}),
-  });
+  const opened = await openRecords({ databaseUrl: chosen.databaseUrl, dataFolder });
+  if (!opened.ok) return fail(opened.faults);
+  const records = opened.value;
+  const branch = await branchOf(records, chosen.demo);
   const planner = startPlanner();
-  const desk = (): DeskContext => ({ actor: { name: 'desk', branchId: branch.branchId }, clock: systemClock, db });
+  const desk = (): DeskContext => ({
+    actor: { name: 'desk', branchId: branch.branchId },
+    clock: systemClock,
+    db: records.db,
+  });
   const webFolder = join(programRoot(), 'dist', 'web');
   const hosts = [...chosen.hosts, chosen.host];
-  const app = await buildApp({ records: records.value, branch, planner, desk }, { webFolder, hosts, log: true });
-  stopOnSignal(app, async () => await planner.close(), records.value);
+  const app = await buildApp({ records, branch, planner, desk }, { webFolder, hosts, log: true });
+  const stop = async (): Promise<void> => {
+    await app.close();
+    await planner.close();
+    await records.close();
+  };
   try {
     await app.listen({ port: chosen.port, host: chosen.host });
   } catch (error) {
-    await planner.close();
-    await records.value.close();
+    await stop();
     return fail([cannotListen(chosen, error as Error)]);
   }
-  const address = app.server.address() as AddressInfo;
-  const shown = address.family === 'IPv6' ? `[${address.address}]` : address.address;
-  console.log(`\nWarmstead is ready:  http://${shown}:${address.port}`);
-  console.log(`Shop: ${branch.shopName}. Records: ${kind === 'built-in' ? `built-in, ${dataFolder}` : 'your server'}.`);
+  announce(app, branch, records.kind === 'built-in' ? `built-in, ${dataFolder}` : 'your server');
+  return stop;
+}
+
+async function branchOf({ db }: Records, demo: boolean): Promise<Branch> {
+  const at = systemClock.now();
+  if (!demo) return await firstBranch(db, { shopName: 'Our shop', branchName: 'Counter', at });
+  return await firstBranch(db, { ...demoShop, at, fill: async (tx, branchId) => await fillDemo(tx, branchId, at) });
+}
+
+function announce(app: App, branch: Branch, records: string): void {
+  const { address, family, port } = app.server.address() as AddressInfo;
+  console.log(`\nWarmstead is ready:  http://${family === 'IPv6' ? `[${address}]` : address}:${port}`);
+  console.log(`Shop: ${branch.shopName}. Records: ${records}.`);
   console.log('Stop with Ctrl-C.');
 }
 
-function stopOnSignal(app: App, closePlanner: () => Promise<void>, records: Records): void {
+/** A signal that comes while starting waits for the start, so that no database is left running. */
+function stopOnSignal(starting: Promise<Stop | null>): void {
   let stopping = false;
-  const stop = (): void => {
+  const onSignal = (): void => {
     if (stopping) return;
     stopping = true;
-    void app
-      .close()
-      .then(closePlanner)
-      .then(records.close)
-      .then(() => process.exit(0))
+    starting
+      .then(async (stop) => await stop?.())
+      .then(() => process.exit(process.exitCode ?? 0))
       .catch((error) => {
         console.error(error);
         process.exit(1);
       });
   };
-  for (const name of ['SIGINT', 'SIGTERM', 'SIGHUP'] as const) process.on(name, stop);
+  for (const name of ['SIGINT', 'SIGTERM', 'SIGHUP'] as const) process.on(name, onSignal);
 }
 
 function cannotListen(chosen: Settings, error: Error): Fault {
@@ -77,11 +91,12 @@ function cannotListen(chosen: Settings, error: Error): Fault {
   };
 }
 
-function fail(faults: readonly Fault[]): void {
+function fail(faults: readonly Fault[]): null {
   for (const fault of faults) {
     console.error(
       `\n${fault.say}\n  ${fault.field}: ${fault.got}\n  allowed: ${fault.allowed}\n  ${fault.fix}  [${fault.code}]`,
     );
   }
   process.exitCode = 1;
+  return null;
 }

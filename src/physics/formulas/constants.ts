@@ -2,8 +2,8 @@
 
 /** Stefan-Boltzmann constant [W/m²K⁴]. Source: CODATA2018. */
 export const stefanBoltzmannWPerM2K4 = 5.670374419e-8;
-/** Standard acceleration of free fall [m/s²]. Source: CODATA2018. */
-export const gravityMPerS2 = 9.80665;
+/** Acceleration of free fall at the latitude of central Europe, two decimals [m/s²]; 9.78 at the equator, 9.83 at the poles. */
+export const gravityMPerS2 = 9.81;
 /** 0 °C on the kelvin scale [K]. */
 export const zeroCelsiusK = 273.15;
 /** Usual air pressure at sea level [Pa]. */

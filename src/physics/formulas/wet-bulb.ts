@@ -12,12 +12,14 @@ export function humidityRatioFromWetBulb(tempC: number, wetBulbC: number, pressu
     : ((2830 - 0.24 * wetBulbC) * saturated - 1.006 * (tempC - wetBulbC)) / (2830 + 1.86 * tempC - 2.1 * wetBulbC);
 }
 
-/** Wet bulb temperature by halving between -100 °C and the dry bulb.
+/** Wet bulb temperature, by halving. Just around freezing two readings are possible, of a wet and of an iced wick;
+ *  the wet one is returned.
  *  @param tempC dry bulb [°C] @param rhFrac 0..1 @param pressurePa [Pa] @returns [°C]. Source: ASHRAE2017 ch. 1 eq. 33, 35. Checks: P-110, P-111. */
 export function wetBulbC(tempC: number, rhFrac: number, pressurePa = standardPressurePa): number {
   const wanted = humidityRatio(vapourPressurePa(tempC, rhFrac), pressurePa);
-  let low = -100;
-  let high = tempC;
+  const isWet = tempC >= 0 && humidityRatioFromWetBulb(tempC, 0, pressurePa) <= wanted;
+  let low = isWet ? 0 : -100;
+  let high = isWet ? tempC : Math.min(tempC, 0);
   for (let i = 0; i < 60; i++) {
     const middle = (low + high) / 2;
     if (humidityRatioFromWetBulb(tempC, middle, pressurePa) > wanted) high = middle;

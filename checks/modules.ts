@@ -1,0 +1,14 @@
+// Which check modules there are. A new one is added here; each exports cases(): Promise<CheckRow[]>.
+import type { CheckRow } from './check-row.ts';
+
+export interface CheckModule {
+  readonly cases: () => Promise<CheckRow[]>;
+}
+
+export const modules: Readonly<Record<string, () => Promise<CheckModule>>> = {
+  tables: () => import('./tables.ts'),
+  'cross/psychrometrics': () => import('./cross/psychrometrics.ts'),
+  'two-methods/view-factors': () => import('./two-methods/view-factors.ts'),
+  'two-methods/conduction': () => import('./two-methods/conduction.ts'),
+  'two-methods/radiation': () => import('./two-methods/radiation.ts'),
+};

@@ -1,0 +1,44 @@
+// Compares the program with the outside world, writes docs/evidence.md, and exits 1 when something disagrees that is not
+// listed with its reason in known-disagreements.ts. Usage: npm run check [-- --list] (prints every row).
+import { readFileSync, writeFileSync } from 'node:fs';
+import { checkKinds, type JudgedRow, judge } from './check-row.ts';
+import { evidencePage, type SourceList, shown } from './evidence-page.ts';
+import { knownDisagreements } from './known-disagreements.ts';
+import { modules } from './modules.ts';
+
+const rows: JudgedRow[] = [];
+for (const [name, load] of Object.entries(modules)) {
+  const started = performance.now();
+  const module = await load();
+  const found = await module.cases();
+  rows.push(...found.map((row) => judge(row, knownDisagreements)));
+  console.log(
+    `${name.padEnd(28)} ${String(found.length).padStart(4)} values  ${Math.round(performance.now() - started)} ms`,
+  );
+}
+
+const sources = JSON.parse(readFileSync(new URL('./sources.json', import.meta.url), 'utf8')) as SourceList;
+const unknown = [...new Set(rows.map((row) => row.source).filter((key) => !(key in sources)))];
+writeFileSync(new URL('../docs/evidence.md', import.meta.url), evidencePage(rows, sources, knownDisagreements));
+
+for (const kind of checkKinds) {
+  const some = rows.filter((row) => row.kind === kind);
+  const cases = new Set(some.map((row) => row.id)).size;
+  if (some.length > 0) console.log(`${kind.padEnd(18)} ${cases} cases, ${some.length} values`);
+}
+for (const row of rows) {
+  if (row.verdict === 'agrees' && !process.argv.includes('--list')) continue;
+  console.log(
+    `${row.verdict}: ${row.id} ${row.title}, ${row.quantity}: expected ${shown(row.expected)}, ours ${shown(row.ours)} ${row.unit}${row.reason ? ` (${row.reason})` : ''}`,
+  );
+}
+const healed = knownDisagreements.filter(
+  (one) =>
+    !rows.some((row) => row.id === one.id && row.quantity === one.quantity && row.verdict === 'known disagreement'),
+);
+for (const one of healed)
+  console.log(`listed as disagreeing but does not (or no longer exists): ${one.id} ${one.quantity}`);
+for (const key of unknown) console.log(`source missing in checks/sources.json: ${key}`);
+const failed = rows.filter((row) => row.verdict === 'disagrees').length;
+console.log(`${rows.length - failed} passed, ${failed} failed`);
+process.exitCode = failed > 0 || healed.length > 0 || unknown.length > 0 ? 1 : 0;

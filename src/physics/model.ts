@@ -189,7 +189,7 @@ function patchChain(enclosure: Enclosure, materials: MaterialTable, parameters: 
   const sheet = p.heater >= 0 ? enclosure.heaters[p.heater]! : null;
   if (p.facing === 'ceiling' && sheet) {
     // A radiant panel: its face is the surface node, behind it 10 mm of light insulation, then the ceiling.
-    const backing = materials['eps'] ? [{ materialId: 'eps', thicknessM: 0.01, conductivity: 1 }] : [];
+    const backing = materials.eps ? [{ materialId: 'eps', thicknessM: 0.01, conductivity: 1 }] : [];
     const chain = buildChain([...backing, ...panel], p.areaM2, materials, -1, 0);
     return { ...chain, surfaceCapacity: chain.surfaceCapacity + heaterBodies[sheet.kind].heatCapacity * p.areaM2 };
   }

@@ -190,6 +190,10 @@ function perchReading(model: BoxModel, state: BoxState, now: readonly HeaterNow[
   return 0.5 * airAt(model, state, at.xM, at.zM) + 0.5 * seenFrom(model, state, at) + directGain(model, now, at);
 }
 
+/** Mean of the floor strip under the main heater [degC]. */
+export const baskingSurface = (model: BoxModel, state: BoxState): number =>
+  baskingOf(model, state, mainHeater(model.enclosure)).surface;
+
 function baskingOf(model: BoxModel, state: BoxState, main: number): { surface: number; spot: number } {
   const L = model.enclosure.box.lengthM;
   if (main < 0) {

@@ -2,11 +2,12 @@
 // Linear solve at the present conductances, repeated until nothing moves; the heat balance of the last solve
 // closes to rounding, and the change of the last round says how settled the conductances are.
 import type { SteadyAnswer } from './answer.ts';
+import { mainHeater } from './grid.ts';
 import { bodyOutput, bodyTemperature, surroundOf } from './heater-body.ts';
 import type { BoxModel } from './model.ts';
 import { dryStart, type Moisture, moistureStep, saturatedRatio } from './moisture.ts';
 import { type BoxState, copyState, factorNetwork, type Network, networkAt, startState } from './network.ts';
-import { type HeaterNow, probeReading } from './places.ts';
+import { baskingSurface, type HeaterNow, probeReading } from './places.ts';
 import { noSources, type Sources, solveNetwork } from './solve-network.ts';
 import { steadyAnswer } from './steady-answer.ts';
 
@@ -21,6 +22,11 @@ export interface SteadyConditions {
   readonly fixedW?: readonly number[];
   /** Share of their power at which all thermostats stick, for faults: 1 = stuck on, 0 = off. */
   readonly stuckDuty?: number;
+  /** Hold the basking surface at this temperature instead of the main heater's probe at its set point: what a keeper
+   *  does who trims the dial by a thermometer at the basking site. The probe's reading is then the dial to set [degC]. */
+  readonly holdBaskingC?: number;
+  /** Set point of each thermostat instead of the enclosure's own [degC]. */
+  readonly setC?: readonly number[];
 }
 
 export interface SettledBox {
@@ -217,6 +223,7 @@ function settleDuty(
   const thermostats = model.enclosure.thermostats;
   const next = [...duty];
   if (thermostats.length === 0 || conditions.fixedW || conditions.stuckDuty !== undefined) return next;
+  const trimmed = mainThermostat(model);
   const read = (d: readonly number[], t: number) => {
     const watts = ratings.map((w, h) => w * heaterDuty(model, h, d, conditions));
     const now = splits.map((s, h) => ({
@@ -226,13 +233,19 @@ function settleDuty(
       radiatedW: watts[h]! * s.radiated,
       shortWaveW: watts[h]! * s.shortWave,
     }));
-    return probeReading(model, combine(model, base, responses, watts), now, t);
+    const state = combine(model, base, responses, watts);
+    return conditions.holdBaskingC !== undefined && t === trimmed
+      ? baskingSurface(model, state)
+      : probeReading(model, state, now, t);
   };
   const passes = thermostats.length > 1 ? 12 : 1;
   for (let pass = 0; pass < passes; pass++) {
     thermostats.forEach((thermostat, t) => {
-      const set = conditions.isDay ? thermostat.setDayC : thermostat.setNightC;
-      const band = thermostat.control === 'on-off' ? onOffBand : Math.max(onOffBand, thermostat.bandK);
+      const held = conditions.holdBaskingC !== undefined && t === trimmed;
+      const set = held
+        ? conditions.holdBaskingC!
+        : (conditions.setC?.[t] ?? (conditions.isDay ? thermostat.setDayC : thermostat.setNightC));
+      const band = held || thermostat.control === 'on-off' ? onOffBand : Math.max(onOffBand, thermostat.bandK);
       const off = read(
         next.map((d, i) => (i === t ? 0 : d)),
         t,
@@ -247,6 +260,14 @@ function settleDuty(
     });
   }
   return next;
+}
+
+/** Thermostat that drives the heater of the basking site; -1 for none. */
+export function mainThermostat(model: BoxModel): number {
+  const main = mainHeater(model.enclosure);
+  return main < 0
+    ? -1
+    : model.enclosure.thermostats.findIndex((t) => t.id === model.enclosure.heaters[main]!.thermostatId);
 }
 
 function dutyFrom(model: BoxModel, warm: SettledBox, t: number): number {

@@ -1,0 +1,122 @@
+// One possible version of the box through the moments that decide a plan: the coldest night, the winter day, the hottest day.
+// When the keeper has a thermometer at the basking site and a thermostat to trim, each version is judged at the dial that
+// this keeper would end up with; otherwise at the set points as they stand.
+import type { ClimateNeeds } from '../husbandry/climate.ts';
+import type { SteadyAnswer } from '../physics/answer.ts';
+import type { Enclosure, RoomDay } from '../physics/enclosure.ts';
+import { isDayAt, roomAt, sunAt } from '../physics/room-day.ts';
+import { type BoxModel, type SettledBox, type SteadyConditions, settleBox } from '../physics/simulate.ts';
+import { mainThermostat } from '../physics/steady.ts';
+import { steadyAnswer } from '../physics/steady-answer.ts';
+
+export interface Moments {
+  readonly winterNight: SteadyConditions;
+  readonly winterDay: SteadyConditions;
+  readonly summerDay: SteadyConditions;
+  readonly summerNight: SteadyConditions;
+}
+
+export interface MemberAnswer {
+  readonly winterNight: SteadyAnswer;
+  readonly winterDay: SteadyAnswer;
+  readonly summerDay: SteadyAnswer;
+  readonly summerNight: SteadyAnswer;
+  /** Winter day with the heater flat out: what the kit can reach. */
+  readonly flatOutBaskingC: number;
+  /** The same moments as the dial stands, before any trimming (the same objects when nothing is trimmed). */
+  readonly untrimmedDay: SteadyAnswer;
+  /** Dial that gives the wanted basking surface on the winter day; null when there is nothing to trim. */
+  readonly trimmedDialC: number | null;
+  readonly settled: SettledBox;
+}
+
+/** Hours after the day period starts at which the box is taken as settled; our choice. */
+const warmUpH = 2;
+
+/** The moments at which a plan is judged. Winter day: the coldest room hour of the day period once warmed up. */
+export function momentsOf(enclosure: Enclosure): Moments {
+  const { winter, summer } = enclosure.room;
+  const at = (day: RoomDay, hour: number, isDay: boolean): SteadyConditions => ({
+    roomC: roomAt(day, hour),
+    roomRhPct: day.rhPct,
+    sunWPerM2: isDay ? sunAt(day, hour) : 0,
+    isDay,
+  });
+  return {
+    winterNight: at(winter, extremeHour(enclosure, winter, false, -1), false),
+    winterDay: at(winter, extremeHour(enclosure, winter, true, -1), true),
+    summerDay: at(summer, extremeHour(enclosure, summer, true, 1), true),
+    summerNight: at(summer, extremeHour(enclosure, summer, false, 1), false),
+  };
+}
+
+/** Hour of the coldest (-1) or hottest (+1) room within the day or night period; sun counts as 1 K per 20 W/m2 for the choice. */
+function extremeHour(enclosure: Enclosure, day: RoomDay, isDay: boolean, sign: 1 | -1): number {
+  let best = isDay ? 12 : 3;
+  let most = Number.NEGATIVE_INFINITY;
+  for (let h = 0; h < 24; h += 0.5) {
+    if (isDayAt(enclosure.day, h) !== isDay) continue;
+    if (isDay && sign < 0 && !isDayAt(enclosure.day, h - warmUpH)) continue;
+    const warmth = sign * (roomAt(day, h) + (sign > 0 ? sunAt(day, h) / 20 : 0));
+    if (warmth > most + 1e-9) {
+      most = warmth;
+      best = h;
+    }
+  }
+  return best;
+}
+
+/** Whether the keeper can trim: a thermometer at the basking site and a thermostat on the heater that warms it. */
+export const canTrim = (enclosure: Enclosure, model: BoxModel): boolean =>
+  mainThermostat(model) >= 0 && enclosure.thermometers.some((t) => t.place === 'basking' && t.kind !== 'stick-on-dial');
+
+/** Basking temperature that a keeper aims at: the middle of what the animal wants [degC]. */
+export const baskingAimC = (climate: ClimateNeeds): number =>
+  (climate.baskingSurfaceC.low + climate.baskingSurfaceC.high) / 2;
+
+export function memberAnswer(
+  model: BoxModel,
+  moments: Moments,
+  climate: ClimateNeeds,
+  warm?: SettledBox,
+): MemberAnswer {
+  const { enclosure } = model;
+  const day = settleBox(model, moments.winterDay, warm);
+  const flat = settleBox(model, { ...moments.winterDay, stuckDuty: 1 }, day);
+  const answer = (c: SteadyConditions, s: SettledBox) => steadyAnswer(model, c, s);
+  const untrimmedDay = answer(moments.winterDay, day);
+  const flatOutBaskingC = answer(moments.winterDay, flat).places['basking-surface']!;
+  let trimmed: SettledBox | null = null;
+  let dialC: number | null = null;
+  const t = mainThermostat(model);
+  if (canTrim(enclosure, model)) {
+    trimmed = settleBox(model, { ...moments.winterDay, holdBaskingC: baskingAimC(climate) }, day);
+    dialC = trimmed.probeC[t]!;
+  }
+  const setC = (isDay: boolean) =>
+    dialC === null
+      ? undefined
+      : enclosure.thermostats.map((x, i) =>
+          isDay ? (i === t ? dialC! : x.setDayC) : Math.min(x.setNightC, i === t ? dialC! : Number.POSITIVE_INFINITY),
+        );
+  const under = (c: SteadyConditions): SteadyConditions => {
+    const s = setC(c.isDay);
+    return s ? { ...c, setC: s } : c;
+  };
+  const winterNight = under(moments.winterNight);
+  const summerDay = under(moments.summerDay);
+  const summerNight = under(moments.summerNight);
+  const night = settleBox(model, winterNight, day);
+  const hot = settleBox(model, summerDay, day);
+  const warmNight = settleBox(model, summerNight, night);
+  return {
+    winterNight: answer(winterNight, night),
+    winterDay: trimmed ? answer({ ...moments.winterDay }, trimmed) : untrimmedDay,
+    summerDay: answer(summerDay, hot),
+    summerNight: answer(summerNight, warmNight),
+    flatOutBaskingC,
+    untrimmedDay,
+    trimmedDialC: dialC,
+    settled: day,
+  };
+}

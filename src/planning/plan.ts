@@ -1,0 +1,158 @@
+// The plan: does this enclosure work for this animal in this room, in winter and in summer?
+// An ensemble of likely boxes gives verdicts, intervals, the dial and the power; the best estimate gives the two days.
+import type { ClimateNeeds } from '../husbandry/climate.ts';
+import type { NeedVerdict } from '../husbandry/need.ts';
+import { type PlaceId, placeIds, type SteadyAnswer } from '../physics/answer.ts';
+import type { Enclosure } from '../physics/enclosure.ts';
+import type { MaterialTable } from '../physics/material.ts';
+import { boxGeometry, modelFrom, type SettledBox, simulateDay } from '../physics/simulate.ts';
+import { mainThermostat } from '../physics/steady.ts';
+import { type Verdict, worstVerdict } from '../shared/verdict.ts';
+import { climateVerdicts } from './climate-verdicts.ts';
+import { drawMembers, type Priors } from './ensemble.ts';
+import { intervalOf } from './interval.ts';
+import { baskingAimC, type MemberAnswer, type Moments, memberAnswer, momentsOf } from './member.ts';
+import type { DialAdvice, Interval, PlanAnswer, SeasonAnswer } from './plan-answer.ts';
+
+export interface PlanInput {
+  readonly enclosure: Enclosure;
+  readonly climate: ClimateNeeds;
+  readonly materials: MaterialTable;
+  readonly priors: Priors;
+  /** Needs judged without simulation (space, safety, security), to be counted in the verdict. */
+  readonly otherNeeds?: readonly NeedVerdict[];
+  /** Versions of the box to try; 64 for an answer to rely on, 16 for a look. */
+  readonly members: number;
+  readonly seed: number;
+}
+
+export const settledMembers = 64;
+
+/** Plan an enclosure. @param onMember called after each member with the share done, for progress; return false to stop early */
+export function planEnclosure(input: PlanInput, onMember?: (doneFrac: number) => boolean): PlanAnswer {
+  const { enclosure, climate, materials, priors, seed } = input;
+  const geometry = boxGeometry(enclosure, materials);
+  const sets = drawMembers(priors, Math.max(1, input.members), seed);
+  const moments = momentsOf(enclosure);
+  const members: MemberAnswer[] = [];
+  let warm: SettledBox | undefined;
+  for (const [i, parameters] of sets.entries()) {
+    const answer = memberAnswer(modelFrom(geometry, parameters), moments, climate, warm);
+    warm ??= answer.settled;
+    members.push(answer);
+    if (onMember && !onMember((i + 1) / sets.length)) break;
+  }
+  const best = modelFrom(geometry, sets[0]!);
+  const winterDay = simulateDay(best, enclosure.room.winter);
+  const summerDay = simulateDay(best, enclosure.room.summer);
+  const needs = [...climateVerdicts(enclosure, climate, members, moments), ...(input.otherNeeds ?? [])];
+  const verdict = worstVerdict(needs.filter(counts).map((n) => n.verdict));
+  return {
+    verdict,
+    headline: headlineOf(verdict, needs),
+    needs,
+    winter: season(
+      enclosure.room.winter,
+      winterDay,
+      members,
+      (m) => m.winterNight,
+      (m) => m.winterDay,
+    ),
+    summer: season(
+      enclosure.room.summer,
+      summerDay,
+      members,
+      (m) => m.summerNight,
+      (m) => m.summerDay,
+    ),
+    dial: dialAdvice(input, best, members, moments),
+    kWhPerDayWinter: winterDay.kWhPerDay,
+    kWhPerDaySummer: summerDay.kWhPerDay,
+    kWhPerYear: yearly(enclosure, members),
+    members: members.length,
+    seed,
+    notes: [...winterDay.notes, ...summerDay.notes],
+  };
+}
+
+/** Comfort points advise; every other group decides. */
+const counts = (n: NeedVerdict): boolean => n.group !== 'comfort';
+
+function headlineOf(verdict: Verdict, needs: readonly NeedVerdict[]): string {
+  const bad = needs.filter((n) => counts(n) && n.verdict === verdict);
+  if (verdict === 'holds') return 'Holds: every need is met in winter and in summer.';
+  const first = bad[0];
+  const rest = bad.length > 1 ? ` and ${bad.length - 1} more` : '';
+  return verdict === 'fails'
+    ? `Fails: ${first?.title ?? ''}${rest}.`
+    : `Not known: ${first?.title ?? ''}${rest}; readings would settle it.`;
+}
+
+function season(
+  roomDay: SeasonAnswer['roomDay'],
+  day: SeasonAnswer['day'],
+  members: readonly MemberAnswer[],
+  night: (m: MemberAnswer) => SteadyAnswer,
+  noon: (m: MemberAnswer) => SteadyAnswer,
+): SeasonAnswer {
+  return {
+    roomDay,
+    day,
+    night: night(members[0]!),
+    noon: noon(members[0]!),
+    nightInterval: placeIntervals(members.map(night)),
+    noonInterval: placeIntervals(members.map(noon)),
+  };
+}
+
+function placeIntervals(answers: readonly SteadyAnswer[]): Partial<Record<PlaceId, Interval>> {
+  const out: Partial<Record<PlaceId, Interval>> = {};
+  for (const place of placeIds) {
+    const values = answers.map((a) => a.places[place]).filter((v): v is number => v !== null);
+    if (values.length === answers.length) out[place] = intervalOf(values);
+  }
+  return out;
+}
+
+function dialAdvice(
+  input: PlanInput,
+  best: ReturnType<typeof modelFrom>,
+  members: readonly MemberAnswer[],
+  moments: Moments,
+): DialAdvice[] {
+  const { enclosure, climate } = input;
+  const main = mainThermostat(best);
+  return enclosure.thermostats.map((t, i) => {
+    const basking = intervalOf(members.map((m) => m.untrimmedDay.places['basking-surface']!));
+    const probe = intervalOf(members.map((m) => m.untrimmedDay.places.probe ?? Number.NaN));
+    const dials = members.map((m) => m.trimmedDialC).filter((v): v is number => v !== null);
+    const reaches = intervalOf(members.map((m) => m.flatOutBaskingC)).median >= climate.baskingSurfaceC.low;
+    const advised = i === main && dials.length === members.length && reaches ? intervalOf(dials) : null;
+    return {
+      thermostatId: t.id,
+      setDayC: t.setDayC,
+      setNightC: t.setNightC,
+      advisedDayC: advised,
+      expectBaskingC: basking,
+      expectProbeC: probe,
+      say: advised
+        ? `Start at ${advised.median.toFixed(1)} °C on the dial (likely ${advised.low.toFixed(1)} to ${advised.high.toFixed(1)}); trim until the basking surface reads ${baskingAimC(climate).toFixed(1)} °C.`
+        : reaches
+          ? `At ${t.setDayC} °C on the dial expect ${basking.median.toFixed(1)} °C (${basking.low.toFixed(1)} to ${basking.high.toFixed(1)}) at the basking surface; a thermometer there would let you trim it.`
+          : `No dial setting reaches ${climate.baskingSurfaceC.low} °C at the basking surface in a room of ${moments.winterDay.roomC.toFixed(1)} °C.`,
+    };
+  });
+}
+
+/** Year's energy: day and night power of winter and summer in equal parts; our choice of a simple year. */
+function yearly(enclosure: Enclosure, members: readonly MemberAnswer[]): Interval {
+  const dayH = (enclosure.day.endH - enclosure.day.startH + 24) % 24 || 24;
+  const watts = (a: SteadyAnswer) => a.heaterW.reduce((s, w) => s + w, 0);
+  return intervalOf(
+    members.map((m) => {
+      const perDay = (day: SteadyAnswer, night: SteadyAnswer) =>
+        (watts(day) * dayH + watts(night) * (24 - dayH)) / 1000;
+      return (365 * (perDay(m.winterDay, m.winterNight) + perDay(m.summerDay, m.summerNight))) / 2;
+    }),
+  );
+}

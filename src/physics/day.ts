@@ -4,8 +4,9 @@ import { placeIds } from './answer.ts';
 import type { RoomDay } from './enclosure.ts';
 import { dewPointC } from './formulas/dew-point.ts';
 import { relativeHumidityFrac, vapourPressurePaFromRatio } from './formulas/moist-air.ts';
+import { warmEndOf } from './grid.ts';
 import { type BoxModel, columnAt } from './model.ts';
-import { floorMean, readPlaces, warmEndOf } from './places.ts';
+import { columnFloor, readPlaces } from './places.ts';
 import { isDayAt, roomAt } from './room-day.ts';
 import { type Moment, type RunOptions, type RunTally, runBox, runStateFrom, startTally } from './run.ts';
 import { settleBox } from './steady.ts';
@@ -60,7 +61,7 @@ export function simulateDay(model: BoxModel, roomDay: RoomDay, options: DayOptio
 function collectRows(model: BoxModel) {
   const { grid, enclosure } = model;
   const L = enclosure.box.lengthM;
-  const warmX = warmEndOf(model) === 'left' ? L / 16 : L - L / 16;
+  const warmX = warmEndOf(enclosure) === 'left' ? L / 16 : L - L / 16;
   const hours: number[] = [];
   const places = Object.fromEntries(placeIds.map((p) => [p, [] as (number | null)[]])) as Record<
     PlaceId,
@@ -88,10 +89,10 @@ function collectRows(model: BoxModel) {
     powerSum += m.now.reduce((s, h) => s + h.powerW, 0);
     powerCount++;
     if (!atRow) return;
-    const read = readPlaces(model, m.net, m.state.box, m.now, m.state.probeC[0] ?? null);
+    const read = readPlaces(model, m.state.box, m.now, m.state.probeC[0] ?? null);
     for (const p of placeIds) places[p].push(read[p]);
     hours.push(m.hour);
-    floorC.push(grid.columnXM.map((_, i) => floorMean(model, m.state.box, grid.edgeM[i]!, grid.edgeM[i + 1]!)));
+    floorC.push(grid.columnXM.map((_, i) => columnFloor(model, m.state.box, i)));
     airC.push(grid.columnXM.map((_, i) => m.state.box.airC[i]!));
     heaterW.push(powerSum / powerCount);
     powerSum = 0;
@@ -110,7 +111,7 @@ function collectRows(model: BoxModel) {
     return {
       hours,
       places: shown as DayAnswer['places'],
-      warmEnd: warmEndOf(model),
+      warmEnd: warmEndOf(enclosure),
       columnXM: grid.columnXM,
       floorC,
       airC,

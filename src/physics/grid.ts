@@ -39,6 +39,13 @@ export const spotSideM = 0.12;
 /** Layers of air for a box of this height: about 0.3 m each, at least two; our choice. */
 export const layersForHeight = (heightM: number): number => Math.max(2, Math.min(6, Math.round(heightM / 0.3)));
 
+/** Seen from the heat: the end at which the main heater is. */
+export function warmEndOf(enclosure: Enclosure): 'left' | 'right' {
+  const main = mainHeater(enclosure);
+  const x = main < 0 ? 0 : enclosure.heaters[main]!.xM;
+  return x <= enclosure.box.lengthM / 2 ? 'left' : 'right';
+}
+
 /** Cut the box.
  *  @param columns number of columns along the length, 4..64 */
 export function cutBox(enclosure: Enclosure, columns: number): Grid {

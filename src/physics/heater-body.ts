@@ -23,7 +23,8 @@ export function surroundOf(model: BoxModel, path: HeaterPath, state: BoxState, r
     const w = path.longWave[s]!;
     if (w === 0) continue;
     sum += w;
-    k4 += w * (state.surfaceC[s]! + 273.15) ** 4;
+    const k2 = (state.surfaceC[s]! + 273.15) ** 2;
+    k4 += w * k2 * k2;
   }
   return { airC: state.airC[path.airNode]!, seenK4: sum > 0 ? k4 / sum : (roomC + 273.15) ** 4 };
 }
@@ -38,11 +39,12 @@ export function bodyOutput(
   const film = filmSphere(path.body.diameterM, Math.abs(delta), (bodyC + around.airC) / 2);
   const bodyK = bodyC + 273.15;
   const convectedW = film * path.areaM2 * delta;
-  const radiatedW = path.body.emissivity * sigma * path.areaM2 * (bodyK ** 4 - around.seenK4);
+  const bodyK2 = bodyK * bodyK;
+  const radiatedW = path.body.emissivity * sigma * path.areaM2 * (bodyK2 * bodyK2 - around.seenK4);
   return {
     convectedW,
     radiatedW,
-    slope: 1.25 * film * path.areaM2 + 4 * path.body.emissivity * sigma * path.areaM2 * bodyK ** 3,
+    slope: 1.25 * film * path.areaM2 + 4 * path.body.emissivity * sigma * path.areaM2 * bodyK2 * bodyK,
   };
 }
 
@@ -69,7 +71,7 @@ export function bodyTemperature(
     const miss = powerW - o.convectedW - o.radiatedW - capacityPerS * (t - beforeC);
     const step = miss / (o.slope + capacityPerS);
     t += Math.max(-150, Math.min(150, step));
-    if (Math.abs(step) < 1e-7) break;
+    if (Math.abs(step) < 1e-5) break;
   }
   return t;
 }

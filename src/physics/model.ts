@@ -1,5 +1,7 @@
 // Everything about a box that does not change while it runs: cut, chains, exchange, patterns, openings.
 // Build once per enclosure and parameter set; steady.ts and day.ts run it.
+
+import { type BoxReadings, readingsOf } from './box-readings.ts';
 import { buildChain, type Chain } from './chain.ts';
 import type { Enclosure, Heater } from './enclosure.ts';
 import { absorbedShares, directExchangeAreas, settledShares } from './exchange.ts';
@@ -47,6 +49,7 @@ export interface BoxModel {
   readonly chains: readonly Chain[];
   readonly heaters: readonly HeaterPath[];
   readonly openings: Openings;
+  readonly readings: BoxReadings;
   /** Where sun that has passed the front is absorbed, per watt through the glass. */
   readonly sunShares: Float64Array;
   /** Clear area of the front and the share it lets through. */
@@ -138,6 +141,14 @@ export function modelFrom(geometry: BoxGeometry, parameters: Parameters = bestPa
     chains,
     heaters,
     openings: openingsOf(enclosure, grid, parameters),
+    readings: readingsOf({
+      enclosure,
+      grid,
+      parameters,
+      heaters,
+      sourceNodes: chains.map((c) => c.sourceNode),
+      areas: geometry.areas,
+    }),
     sunShares: sunShares(geometry),
     sunAreaM2: enclosure.box.lengthM * enclosure.box.heightM,
     sunThroughFrac,

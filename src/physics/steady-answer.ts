@@ -4,18 +4,19 @@ import type { Fault } from '../shared/fault.ts';
 import type { SteadyAnswer } from './answer.ts';
 import { dewPointC } from './formulas/dew-point.ts';
 import { relativeHumidityFrac, vapourPressurePaFromRatio } from './formulas/moist-air.ts';
+import { warmEndOf } from './grid.ts';
 import { keptW } from './heater-body.ts';
 import type { BoxModel } from './model.ts';
 import { columnAt } from './model.ts';
-import { floorMean, readPlaces, warmEndOf } from './places.ts';
+import { columnFloor, readPlaces } from './places.ts';
 import { heatOutW, patchLossW } from './solve-network.ts';
 import type { SettledBox, SteadyConditions } from './steady.ts';
 
 export function steadyAnswer(model: BoxModel, conditions: SteadyConditions, box: SettledBox): SteadyAnswer {
   const { grid, enclosure } = model;
   const { state, net, now, moisture } = box;
-  const places = readPlaces(model, net, state, now, box.probeC[0] ?? null);
-  const end = warmEndOf(model);
+  const places = readPlaces(model, state, now, box.probeC[0] ?? null);
+  const end = warmEndOf(enclosure);
   const L = enclosure.box.lengthM;
   const warmX = end === 'left' ? L / 16 : L - L / 16;
   const rhAt = (xM: number) => nodeRh(state.airC, moisture.ratio, columnAt(grid, xM));
@@ -36,7 +37,7 @@ export function steadyAnswer(model: BoxModel, conditions: SteadyConditions, box:
     warmEnd: end,
     columns: {
       xM: grid.columnXM,
-      floorC: grid.columnXM.map((_, i) => floorMean(model, state, grid.edgeM[i]!, grid.edgeM[i + 1]!)),
+      floorC: grid.columnXM.map((_, i) => columnFloor(model, state, i)),
       airC: Array.from({ length: grid.layers }, (_, k) => grid.columnXM.map((_, i) => column(i, k))),
       ceilingC: grid.columnXM.map((_, i) => ceilingMean(model, state.surfaceC, i)),
       rhPct: grid.columnXM.map((_, i) => nodeRh(state.airC, moisture.ratio, i)),

@@ -7,7 +7,8 @@ import { bodyOutput, bodyTemperature, surroundOf } from './heater-body.ts';
 import type { BoxModel } from './model.ts';
 import { dryStart, type Moisture, moistureStep, saturatedRatio } from './moisture.ts';
 import { type BoxState, copyState, factorNetwork, type Network, networkAt, startState } from './network.ts';
-import { baskingSurface, type HeaterNow, probeReading } from './places.ts';
+import { type HeaterNow, probeReading } from './places.ts';
+import { valueOf } from './reading.ts';
 import { noSources, type Sources, solveNetwork } from './solve-network.ts';
 import { steadyAnswer } from './steady-answer.ts';
 
@@ -42,7 +43,7 @@ export interface SettledBox {
 
 /** Whole switching band that stands for an on/off thermostat's mean behaviour: it holds the set point [K]. */
 const onOffBand = 0.02;
-const settledK = 2e-5;
+const settledK = 1e-3;
 const mostRounds = 60;
 
 /** Solve a box at rest. @param warm a nearby solution to start from */
@@ -210,7 +211,8 @@ export function ambientSources(model: BoxModel, sunW: number, moisture: Moisture
   return sources;
 }
 
-/** Duties at which every thermostat agrees with its own probe. */
+/** Duties at which every thermostat agrees with its own probe. Readings are linear in the watts, so each is
+ *  worked out from the answer without heaters and the rise per watt of each heater. */
 function settleDuty(
   model: BoxModel,
   conditions: SteadyConditions,
@@ -223,40 +225,46 @@ function settleDuty(
   const thermostats = model.enclosure.thermostats;
   const next = [...duty];
   if (thermostats.length === 0 || conditions.fixedW || conditions.stuckDuty !== undefined) return next;
-  const trimmed = mainThermostat(model);
-  const read = (d: readonly number[], t: number) => {
-    const watts = ratings.map((w, h) => w * heaterDuty(model, h, d, conditions));
-    const now = splits.map((s, h) => ({
-      powerW: watts[h]!,
-      bodyC: s.bodyC,
-      convectedW: watts[h]! * s.convected,
-      radiatedW: watts[h]! * s.radiated,
-      shortWaveW: watts[h]! * s.shortWave,
-    }));
-    const state = combine(model, base, responses, watts);
-    return conditions.holdBaskingC !== undefined && t === trimmed
-      ? baskingSurface(model, state)
-      : probeReading(model, state, now, t);
-  };
+  const trimmed = conditions.holdBaskingC === undefined ? -1 : mainThermostat(model);
+  const lines = thermostats.map((_, t) => {
+    const reading = t === trimmed ? model.readings.basking : model.readings.probes[t]!;
+    const none = splits.map(() => ({ radiatedW: 0, shortWaveW: 0 }));
+    const perW = splits.map((s, h) =>
+      valueOf(
+        reading,
+        responses[h]!,
+        none.map((n, k) => (k === h ? { radiatedW: s.radiated, shortWaveW: s.shortWave } : n)),
+      ),
+    );
+    return { still: valueOf(reading, base, none), perW };
+  });
   const passes = thermostats.length > 1 ? 12 : 1;
   for (let pass = 0; pass < passes; pass++) {
     thermostats.forEach((thermostat, t) => {
-      const held = conditions.holdBaskingC !== undefined && t === trimmed;
+      const held = t === trimmed;
       const set = held
         ? conditions.holdBaskingC!
         : (conditions.setC?.[t] ?? (conditions.isDay ? thermostat.setDayC : thermostat.setNightC));
       const band = held || thermostat.control === 'on-off' ? onOffBand : Math.max(onOffBand, thermostat.bandK);
-      const off = read(
-        next.map((d, i) => (i === t ? 0 : d)),
-        t,
-      );
-      const on = read(
-        next.map((d, i) => (i === t ? 1 : d)),
-        t,
-      );
+      const line = lines[t]!;
+      const at = (d: number) =>
+        ratings.reduce(
+          (v, w, h) =>
+            v +
+            w *
+              heaterDuty(
+                model,
+                h,
+                next.map((x, i) => (i === t ? d : x)),
+                conditions,
+              ) *
+              line.perW[h]!,
+          line.still,
+        );
+      const off = at(0);
+      const on = at(1);
       // duty = 1/2 + (set - probe)/band and probe = off + duty (on - off), clipped
-      const slope = (on - off) / band;
-      next[t] = Math.max(0, Math.min(1, (0.5 + (set - off) / band) / (1 + slope)));
+      next[t] = Math.max(0, Math.min(1, (0.5 + (set - off) / band) / (1 + (on - off) / band)));
     });
   }
   return next;

@@ -1,0 +1,211 @@
+// The readings of one box: each thermostat's probe, the basking surface, air at both ends, hides, perch.
+// basking-surface: floor within 0.1 m either side of the heater (of a mat: its whole cover). Hides are judged without
+// direct radiation by a first-order balance (our choice, docs/theory). The weights of a probe fixed to a wall are our choice.
+import type { Enclosure } from './enclosure.ts';
+import { type Grid, mainHeater, warmEndOf } from './grid.ts';
+import { heaterBodies } from './heater-kinds.ts';
+import type { HeaterPath } from './model.ts';
+import type { Parameters } from './parameters.ts';
+import { irradiancePerW } from './pattern.ts';
+import { addAir, addPatches, addSeen, between, emptyReading, insidePoint, type Reading } from './reading.ts';
+import type { Point } from './rectangle.ts';
+
+export interface BoxReadings {
+  readonly probes: readonly Reading[];
+  readonly basking: Reading;
+  readonly warmAir: Reading;
+  readonly coolAir: Reading;
+  readonly coolFloor: Reading;
+  readonly warmHide: Reading | null;
+  readonly coolHide: Reading | null;
+  readonly perch: Reading | null;
+}
+
+interface Parts {
+  readonly enclosure: Enclosure;
+  readonly grid: Grid;
+  readonly parameters: Parameters;
+  readonly heaters: readonly HeaterPath[];
+  readonly sourceNodes: readonly number[];
+  readonly areas: Float64Array;
+}
+
+/** Height at which the air that an animal lives in is read [m]; our choice. */
+export const animalAirHeightM = 0.05;
+/** Half width of the basking strip [m]; our choice. */
+const baskingHalfM = 0.1;
+/** Film of a small body in still air, convection and radiation together [W/m2K]; manikin values 4.0 to 5.4 plus 3.1 to 4.9 (check P-219). */
+const smallBodyFilm = 10;
+/** Slack of a floor patch: film, radiation and the way down together, for taking direct radiation off under a hide [W/m2K]; our choice. */
+const floorSlack = 9.5;
+
+export function readingsOf(parts: Parts): BoxReadings {
+  const { enclosure, grid } = parts;
+  const L = enclosure.box.lengthM;
+  const end = warmEndOf(enclosure);
+  const span = L / 8;
+  const warmX = end === 'left' ? span / 2 : L - span / 2;
+  const z = Math.min(animalAirHeightM, enclosure.box.heightM / 4);
+  const airAtX = (x: number) => filled(parts, (r) => addAir(r, grid, x, z, 1));
+  const coolX = L - warmX;
+  return {
+    probes: enclosure.thermostats.map((_, t) => probe(parts, t)),
+    basking: basking(parts),
+    warmAir: airAtX(warmX),
+    coolAir: airAtX(coolX),
+    coolFloor: filled(parts, (r) =>
+      addPatches(r, grid, Math.max(0, coolX - span / 2), Math.min(L, coolX + span / 2), 1, isFloor),
+    ),
+    warmHide: hide(parts, true),
+    coolHide: hide(parts, false),
+    perch: enclosure.perch ? perch(parts, enclosure.perch) : null,
+  };
+}
+
+const isFloor = (p: { readonly facing: string }): boolean => p.facing === 'floor';
+
+function filled(parts: Parts, fill: (r: Reading) => void): Reading {
+  const r = emptyReading(parts.grid, parts.heaters.length);
+  fill(r);
+  return r;
+}
+
+function probe(parts: Parts, t: number): Reading {
+  const { enclosure, grid, parameters } = parts;
+  const thermostat = enclosure.thermostats[t]!;
+  const at = thermostat.probe;
+  if (at.at === 'mat') return matReading(parts, thermostat.id, at.xM);
+  const inside = insidePoint(enclosure, at);
+  const freeShare = at.at === 'floor' ? 0.3 : at.at === 'wall' ? 0.6 : 1;
+  return filled(parts, (r) => {
+    const seen = parameters.probeRadiantFrac;
+    addAir(r, grid, at.xM, at.zM, freeShare * (1 - seen));
+    addSeen(r, grid, inside, freeShare * seen);
+    addDirect(parts, r, inside, freeShare);
+    if (at.at === 'floor') addPatches(r, grid, at.xM - 0.03, at.xM + 0.03, 0.7, isFloor);
+    if (at.at === 'wall') addWall(parts, r, at, 0.4);
+  });
+}
+
+/** The mat that this thermostat drives, at the mat itself; the floor at the probe when it drives none. */
+function matReading(parts: Parts, thermostatId: string, xM: number): Reading {
+  const { grid, enclosure, areas } = parts;
+  const mine = grid.patches
+    .map((p, patch) => ({
+      patch,
+      area: p.role === 'mat' && enclosure.heaters[p.heater]!.thermostatId === thermostatId ? areas[patch]! : 0,
+    }))
+    .filter((m) => m.area > 0);
+  const total = mine.reduce((s, m) => s + m.area, 0);
+  const r = emptyReading(grid, parts.heaters.length);
+  if (mine.length === 0) addPatches(r, grid, xM - 0.03, xM + 0.03, 1, isFloor);
+  for (const m of mine) {
+    const node = parts.sourceNodes[m.patch]!;
+    if (node <= 0) r.surface[m.patch] = m.area / total;
+    else r.behind.push({ patch: m.patch, node: node - 1, weight: m.area / total });
+  }
+  return r;
+}
+
+/** Direct radiation on a small body: irradiance x 0.9 x (cross-section over surface, 1/4) / film. */
+function addDirect(parts: Parts, r: Reading, at: Point, weight: number): void {
+  const meshOpen = parts.enclosure.box.panels.top.meshOpenFrac ?? 0.6;
+  parts.heaters.forEach((path, h) => {
+    if (path.body.form !== 'body') return;
+    const k = (0.9 * (path.outside ? meshOpen : 1) * irradiancePerW(path.at, at, path.pattern)) / 4 / smallBodyFilm;
+    r.perRadiatedW[h] = r.perRadiatedW[h]! + weight * k * (path.outside ? 0.5 : 1);
+    r.perShortWaveW[h] = r.perShortWaveW[h]! + weight * k;
+  });
+}
+
+/** The nearest wall at the probe's column and layer. */
+function addWall(parts: Parts, r: Reading, at: Point, weight: number): void {
+  const { enclosure, grid } = parts;
+  const gaps = { left: at.xM, right: enclosure.box.lengthM - at.xM, front: at.yM, back: enclosure.box.depthM - at.yM };
+  const panel = (Object.keys(gaps) as (keyof typeof gaps)[]).reduce((a, b) => (gaps[b] < gaps[a] ? b : a));
+  const layer = Math.min(grid.layers - 1, Math.floor((at.zM / enclosure.box.heightM) * grid.layers));
+  if (panel === 'left' || panel === 'right') {
+    addPatches(r, grid, 0, 0, weight, (p) => p.panel === panel && p.layer === layer);
+    return;
+  }
+  for (const [i, w] of between(grid.columnXM, at.xM, false))
+    addPatches(
+      r,
+      grid,
+      grid.edgeM[i]!,
+      grid.edgeM[i + 1]!,
+      weight * w,
+      (p) => p.panel === panel && p.layer === layer && p.column === i,
+    );
+}
+
+function basking(parts: Parts): Reading {
+  const { enclosure, grid, areas } = parts;
+  const L = enclosure.box.lengthM;
+  const main = mainHeater(enclosure);
+  if (main < 0) return filled(parts, (r) => addPatches(r, grid, 0, L / 4, 1, isFloor));
+  const h = enclosure.heaters[main]!;
+  if (h.kind === 'heat-mat') {
+    const r = emptyReading(grid, parts.heaters.length);
+    let total = 0;
+    grid.patches.forEach((p, s) => {
+      if (p.heater === main) total += areas[s]!;
+    });
+    grid.patches.forEach((p, s) => {
+      if (p.heater === main) r.surface[s] = areas[s]! / total;
+    });
+    return r;
+  }
+  const half = heaterBodies[h.kind].form === 'area' ? Math.max(baskingHalfM, (h.lengthM ?? 0.3) / 4) : baskingHalfM;
+  const width = Math.min(half, L / 6);
+  const middle = Math.max(width, Math.min(L - width, h.xM));
+  // mean over the strip of a line through the column means, so that it does not hang on where a column ends
+  const steps = 16;
+  const columnWeight = new Float64Array(grid.columns);
+  for (let k = 0; k < steps; k++) {
+    const x = middle - width + ((k + 0.5) / steps) * 2 * width;
+    for (const [i, w] of between(grid.columnXM, x, false)) columnWeight[i] = columnWeight[i]! + w / steps;
+  }
+  return filled(parts, (r) =>
+    columnWeight.forEach((w, i) => addPatches(r, grid, grid.edgeM[i]!, grid.edgeM[i + 1]!, w, isFloor)),
+  );
+}
+
+/** Inside a hide: half floor without the direct radiation that its roof keeps off, half the air beside it. */
+function hide(parts: Parts, warm: boolean): Reading | null {
+  const { enclosure, grid, areas, heaters } = parts;
+  const L = enclosure.box.lengthM;
+  const end = warmEndOf(enclosure);
+  const hides = enclosure.hides.filter((h) => (h.xM <= L / 2 === (end === 'left')) === warm);
+  if (hides.length === 0) return null;
+  const one = hides.reduce((a, b) => (Math.abs(a.xM - L / 2) > Math.abs(b.xM - L / 2) ? a : b));
+  const r = emptyReading(grid, heaters.length);
+  addPatches(
+    r,
+    grid,
+    Math.max(0, one.xM - one.lengthM / 2),
+    Math.min(L, one.xM + one.lengthM / 2),
+    0.5,
+    (p) => isFloor(p) && p.role !== 'spot',
+  );
+  for (let s = 0; s < r.surface.length; s++) {
+    const w = r.surface[s]!;
+    if (w === 0) continue;
+    heaters.forEach((path, h) => {
+      if (path.body.form !== 'body') return;
+      r.perRadiatedW[h] = r.perRadiatedW[h]! - (w * path.longWave[s]!) / areas[s]! / floorSlack;
+      r.perShortWaveW[h] = r.perShortWaveW[h]! - (w * path.shortWave[s]!) / areas[s]! / floorSlack;
+    });
+  }
+  addAir(r, grid, one.xM, Math.min(animalAirHeightM, enclosure.box.heightM / 4), 0.5);
+  return r;
+}
+
+function perch(parts: Parts, at: Point): Reading {
+  const inside = insidePoint(parts.enclosure, at);
+  return filled(parts, (r) => {
+    addAir(r, parts.grid, inside.xM, inside.zM, 0.5);
+    addSeen(r, parts.grid, inside, 0.5);
+    addDirect(parts, r, inside, 1);
+  });
+}

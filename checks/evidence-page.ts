@@ -42,11 +42,21 @@ export function shown(value: CheckRow['expected']): string {
   return size >= 1e6 || size < 1e-4 ? value.toExponential(3) : String(Number(value.toPrecision(5)));
 }
 
-/** The whole page as Markdown. @param rows judged rows of every module */
+/** A measured fact that is kept for later and not compared by any module yet. */
+export interface HeldFact {
+  readonly id: string;
+  readonly source: string;
+  readonly title: string;
+  readonly found: Readonly<Record<string, unknown>>;
+  readonly note?: string;
+}
+
+/** The whole page as Markdown. @param rows judged rows of every module @param facts measured facts; those with a judged row are left out */
 export function evidencePage(
   rows: readonly JudgedRow[],
   sources: SourceList,
   known: readonly KnownDisagreement[],
+  facts: readonly HeldFact[] = [],
 ): string {
   const groups = checkKinds.map((kind) => ({ kind, rows: rows.filter((row) => row.kind === kind) }));
   return [
@@ -58,9 +68,10 @@ export function evidencePage(
     '',
     ...knownList(rows, known),
     ...groups.flatMap((group) => section(group.kind, group.rows)),
+    ...heldList(facts.filter((fact) => !rows.some((row) => row.id === fact.id))),
     '## Sources',
     '',
-    ...sourceList(rows, sources),
+    ...sourceList([...rows, ...facts], sources),
     '',
   ].join('\n');
 }
@@ -117,7 +128,22 @@ function reasons(rows: readonly JudgedRow[]): string[] {
   ];
 }
 
-function sourceList(rows: readonly JudgedRow[], sources: SourceList): string[] {
+function heldList(facts: readonly HeldFact[]): string[] {
+  if (facts.length === 0) return [];
+  return [
+    '## Measured facts held, not yet compared',
+    '',
+    'Readings that no check compares with the program yet, because nothing in it predicts them alone or their conditions are not fully known. They are not counted above.',
+    '',
+    ...facts.map(
+      (fact) =>
+        `- ${fact.id}: ${fact.title}: ${JSON.stringify(fact.found)} (${fact.source})${fact.note ? ` ${fact.note}` : ''}`,
+    ),
+    '',
+  ];
+}
+
+function sourceList(rows: readonly { readonly source: string }[], sources: SourceList): string[] {
   const used = [...new Set(rows.map((row) => row.source))].sort();
   return used.map((key) => {
     const source = sources[key];

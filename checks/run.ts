@@ -2,7 +2,7 @@
 // listed with its reason in known-disagreements.ts. Usage: npm run check [-- --list] (prints every row).
 import { readFileSync, writeFileSync } from 'node:fs';
 import { checkKinds, type JudgedRow, judge } from './check-row.ts';
-import { evidencePage, type SourceList, shown } from './evidence-page.ts';
+import { evidencePage, type HeldFact, type SourceList, shown } from './evidence-page.ts';
 import { knownDisagreements } from './known-disagreements.ts';
 import { modules } from './modules.ts';
 
@@ -17,9 +17,11 @@ for (const [name, load] of Object.entries(modules)) {
   );
 }
 
-const sources = JSON.parse(readFileSync(new URL('./sources.json', import.meta.url), 'utf8')) as SourceList;
-const unknown = [...new Set(rows.map((row) => row.source).filter((key) => !(key in sources)))];
-writeFileSync(new URL('../docs/evidence.md', import.meta.url), evidencePage(rows, sources, knownDisagreements));
+const read = (path: string): unknown => JSON.parse(readFileSync(new URL(path, import.meta.url), 'utf8'));
+const sources = read('./sources.json') as SourceList;
+const facts = read('./measured/facts.json') as readonly HeldFact[];
+const unknown = [...new Set([...rows, ...facts].map((row) => row.source).filter((key) => !(key in sources)))];
+writeFileSync(new URL('../docs/evidence.md', import.meta.url), evidencePage(rows, sources, knownDisagreements, facts));
 
 for (const kind of checkKinds) {
   const some = rows.filter((row) => row.kind === kind);

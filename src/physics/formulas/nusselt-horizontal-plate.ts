@@ -11,7 +11,7 @@ export const plateDrivenRange = range('Horizontal plate that drives the air', 1e
 export const plateStableRange = range('Horizontal plate under a stable layer', 1e5, 1e10);
 export const plateStableFifthRange = range('Horizontal plate under a stable layer, fifth-power law', 1e4, 1e9);
 
-/** Plate that drives the air. @param rayleigh on area / perimeter [-] @returns Nusselt; changes law at 1e7 (2 % step).
+/** Plate that drives the air. @param rayleigh on area / perimeter [-] @returns Nusselt; changes law at 1e7 with a step of 6 %, as published.
  *  Source: INCROPERA eq. 9.30 and 9.31 (memory). Checks: P-133. */
 export const nusseltPlateDriven = (rayleigh: number): number =>
   rayleigh <= 1e7 ? 0.54 * rayleigh ** 0.25 : 0.15 * Math.cbrt(rayleigh);

@@ -166,9 +166,11 @@ function basking(parts: Parts): Reading {
     const x = middle - width + ((k + 0.5) / steps) * 2 * width;
     for (const [i, w] of between(grid.columnXM, x, false)) columnWeight[i] = columnWeight[i]! + w / steps;
   }
-  return filled(parts, (r) =>
-    columnWeight.forEach((w, i) => addPatches(r, grid, grid.edgeM[i]!, grid.edgeM[i + 1]!, w, isFloor)),
-  );
+  return filled(parts, (r) => {
+    columnWeight.forEach((w, i) => {
+      addPatches(r, grid, grid.edgeM[i]!, grid.edgeM[i + 1]!, w, isFloor);
+    });
+  });
 }
 
 /** Inside a hide: half floor without the direct radiation that its roof keeps off, half the air beside it. */

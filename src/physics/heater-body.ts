@@ -15,7 +15,7 @@ export interface Surround {
 }
 
 /** What the body has around it now. */
-export function surroundOf(model: BoxModel, path: HeaterPath, state: BoxState, roomC: number): Surround {
+export function surroundOf(path: HeaterPath, state: BoxState, roomC: number): Surround {
   if (path.outside) return { airC: roomC, seenK4: (roomC + 273.15) ** 4 };
   let sum = 0;
   let k4 = 0;

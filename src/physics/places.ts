@@ -3,7 +3,7 @@ import type { PlaceId } from './answer.ts';
 import { mainHeater } from './grid.ts';
 import type { BoxModel } from './model.ts';
 import type { BoxState } from './network.ts';
-import { valueOf } from './reading.ts';
+import { readingValue } from './reading.ts';
 
 /** What each heater gives at the moment [W]. */
 export interface HeaterNow {
@@ -16,10 +16,11 @@ export interface HeaterNow {
 
 /** What the probe of a thermostat reads once settled [degC]. */
 export const probeReading = (model: BoxModel, state: BoxState, now: readonly HeaterNow[], thermostat: number): number =>
-  valueOf(model.readings.probes[thermostat]!, state, now);
+  readingValue(model.readings.probes[thermostat]!, state, now);
 
 /** Mean of the floor strip under the main heater [degC]. */
-export const baskingSurface = (model: BoxModel, state: BoxState): number => valueOf(model.readings.basking, state, []);
+export const baskingSurface = (model: BoxModel, state: BoxState): number =>
+  readingValue(model.readings.basking, state, []);
 
 /** Mean floor temperature of a column [degC]. */
 export function columnFloor(model: BoxModel, state: BoxState, column: number): number {
@@ -44,12 +45,12 @@ export function readPlaces(
   return {
     'basking-surface': basking,
     'basking-spot': hottestSpot(model, state, basking),
-    'warm-air': valueOf(r.warmAir, state, now),
-    'warm-hide': r.warmHide ? valueOf(r.warmHide, state, now) : null,
-    'cool-hide': r.coolHide ? valueOf(r.coolHide, state, now) : null,
-    'cool-air': valueOf(r.coolAir, state, now),
-    'cool-floor': valueOf(r.coolFloor, state, now),
-    perch: r.perch ? valueOf(r.perch, state, now) : null,
+    'warm-air': readingValue(r.warmAir, state, now),
+    'warm-hide': r.warmHide ? readingValue(r.warmHide, state, now) : null,
+    'cool-hide': r.coolHide ? readingValue(r.coolHide, state, now) : null,
+    'cool-air': readingValue(r.coolAir, state, now),
+    'cool-floor': readingValue(r.coolFloor, state, now),
+    perch: r.perch ? readingValue(r.perch, state, now) : null,
     probe: probeC,
     'front-glass': frontCold(model, state),
     'hottest-reachable': hottestReachable(model, state, now),

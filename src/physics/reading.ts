@@ -32,7 +32,7 @@ export const emptyReading = (
 });
 
 /** Value of a reading [degC]. */
-export function valueOf(
+export function readingValue(
   r: Reading,
   state: ReadableState,
   now: readonly { readonly radiatedW: number; readonly shortWaveW: number }[],

@@ -155,7 +155,7 @@ export function runBox(
         (s, p, i) =>
           s +
           (p.body.form === 'body' && !p.outside
-            ? Math.max(0, bodyOutput(p, state.bodyC[i]!, surroundOf(model, p, state.box, roomC)).convectedW)
+            ? Math.max(0, bodyOutput(p, state.bodyC[i]!, surroundOf(p, state.box, roomC)).convectedW)
             : 0),
         0,
       );
@@ -302,7 +302,7 @@ function heaterNows(ctx: StepContext, state: RunState): HeaterNow[] {
   return ctx.model.heaters.map((path, h) => {
     if (path.body.form === 'area')
       return { powerW: 0, bodyC: state.bodyC[h]!, convectedW: 0, radiatedW: 0, shortWaveW: 0 };
-    const o = bodyOutput(path, state.bodyC[h]!, surroundOf(ctx.model, path, state.box, ctx.roomC));
+    const o = bodyOutput(path, state.bodyC[h]!, surroundOf(path, state.box, ctx.roomC));
     return { powerW: 0, bodyC: state.bodyC[h]!, convectedW: o.convectedW, radiatedW: o.radiatedW, shortWaveW: 0 };
   });
 }
@@ -378,7 +378,7 @@ function heaterStage(
       bodyC.push(guess[h]!);
       return { powerW: w, bodyC: guess[h]!, convectedW: 0, radiatedW: 0, shortWaveW: 0 };
     }
-    const seen = surroundOf(model, path, around, roomC);
+    const seen = surroundOf(path, around, roomC);
     const t = bodyTemperature(
       path,
       w * (1 - path.shortWaveFrac),
@@ -424,7 +424,7 @@ function unitRise(
       const w = path.heater.powerW * model.parameters.heaterPower;
       if (path.body.form === 'area') addHeater(model, h, sources, 0, 0, 0, w);
       else {
-        const o = bodyOutput(path, Math.max(state.bodyC[h]!, 60), surroundOf(model, path, state.box, roomC));
+        const o = bodyOutput(path, Math.max(state.bodyC[h]!, 60), surroundOf(path, state.box, roomC));
         const total = o.convectedW + o.radiatedW;
         const left = w * (1 - path.shortWaveFrac);
         addHeater(

@@ -8,7 +8,7 @@ import type { BoxModel } from './model.ts';
 import { dryStart, type Moisture, moistureStep, saturatedRatio } from './moisture.ts';
 import { type BoxState, copyState, factorNetwork, type Network, networkAt, startState } from './network.ts';
 import { type HeaterNow, probeReading } from './places.ts';
-import { valueOf } from './reading.ts';
+import { readingValue } from './reading.ts';
 import { noSources, type Sources, solveNetwork } from './solve-network.ts';
 import { steadyAnswer } from './steady-answer.ts';
 
@@ -161,7 +161,7 @@ function splitAt(
 ): Split {
   const path = model.heaters[h]!;
   if (path.body.form === 'area') return { convected: 0, radiated: 0, shortWave: 0, sheet: 1, bodyC: guessC };
-  const around = surroundOf(model, path, state, roomC);
+  const around = surroundOf(path, state, roomC);
   const bodyW = powerW * (1 - path.shortWaveFrac);
   if (powerW <= 0) return { convected: 0, radiated: 0, shortWave: 0, sheet: 0, bodyC: around.airC };
   const bodyC = bodyTemperature(path, bodyW, around, Math.max(guessC, around.airC + 5));
@@ -230,13 +230,13 @@ function settleDuty(
     const reading = t === trimmed ? model.readings.basking : model.readings.probes[t]!;
     const none = splits.map(() => ({ radiatedW: 0, shortWaveW: 0 }));
     const perW = splits.map((s, h) =>
-      valueOf(
+      readingValue(
         reading,
         responses[h]!,
         none.map((n, k) => (k === h ? { radiatedW: s.radiated, shortWaveW: s.shortWave } : n)),
       ),
     );
-    return { still: valueOf(reading, base, none), perW };
+    return { still: readingValue(reading, base, none), perW };
   });
   const passes = thermostats.length > 1 ? 12 : 1;
   for (let pass = 0; pass < passes; pass++) {

@@ -2,7 +2,15 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { kelvinOutside, levelOf, type WantedClimate, wantedAt } from './wanted.ts';
 
-const climate: WantedClimate = { baskingHighC: 32, warmLowC: 27, coolLowC: 20, coolHighC: 24, nightLowC: 18 };
+const climate: WantedClimate = {
+  baskingLowC: 30,
+  baskingHighC: 32,
+  warmLowC: 27,
+  warmHighC: 30,
+  coolLowC: 20,
+  coolHighC: 24,
+  nightLowC: 18,
+};
 
 describe('wantedAt', () => {
   it('wants warm-end temperatures at the warm wall and cool-end ones at the cool wall', () => {

@@ -2,6 +2,7 @@
 // The change from the warm end to the cool end is our choice: plateaus at both ends, straight lines between.
 // Leaves out the verdict: that is the planning room's, from sourced needs.
 import type { ClimateNeeds } from '../../husbandry/climate.ts';
+import type { PlaceId } from '../../physics/answer.ts';
 
 export interface Wanted {
   readonly lowC: number;
@@ -10,8 +11,10 @@ export interface Wanted {
 
 /** What the pictures need of an animal's climate [°C]. */
 export interface WantedClimate {
+  readonly baskingLowC: number;
   readonly baskingHighC: number;
   readonly warmLowC: number;
+  readonly warmHighC: number;
   readonly coolLowC: number;
   readonly coolHighC: number;
   readonly nightLowC: number;
@@ -19,8 +22,10 @@ export interface WantedClimate {
 
 export function wantedClimate(needs: ClimateNeeds): WantedClimate {
   return {
+    baskingLowC: needs.baskingSurfaceC.low,
     baskingHighC: needs.baskingSurfaceC.high,
     warmLowC: needs.warmAirC.low,
+    warmHighC: needs.warmAirC.high,
     coolLowC: needs.coolAirC.low,
     coolHighC: needs.coolAirC.high,
     nightLowC: needs.nightMinC.low,
@@ -42,6 +47,30 @@ export function wantedAt(fromWarmFrac: number, isDay: boolean, climate: WantedCl
     lowC: isDay ? dayLowC : Math.min(dayLowC, climate.nightLowC),
     highC: ramp(fromWarmFrac, 1 / 2, climate.baskingHighC, 5 / 6, climate.coolHighC),
   };
+}
+
+/** What is wanted at a named place; null where no need speaks of that place. */
+export function wantedAtPlace(place: PlaceId, isDay: boolean, climate: WantedClimate): Wanted | null {
+  const band = (lowC: number, highC: number): Wanted => ({
+    lowC: isDay ? lowC : Math.min(lowC, climate.nightLowC),
+    highC,
+  });
+  switch (place) {
+    case 'basking-surface':
+    case 'basking-spot':
+      return band(climate.baskingLowC, climate.baskingHighC);
+    case 'warm-air':
+    case 'perch':
+      return band(climate.warmLowC, climate.warmHighC);
+    case 'warm-hide':
+      return band(climate.warmLowC, climate.baskingHighC);
+    case 'cool-hide':
+    case 'cool-air':
+    case 'cool-floor':
+      return band(climate.coolLowC, climate.coolHighC);
+    default:
+      return null;
+  }
 }
 
 /** Kelvin outside the wanted band: negative too cold, positive too warm, 0 wanted. */

@@ -10,6 +10,8 @@ const storageKey = 'warmstead-draft-1';
 export interface SavedAs {
   readonly id: string;
   readonly version: number;
+  /** Mark of the document as the server has it (document-mark.ts). */
+  readonly mark: string;
 }
 
 export interface Draft {

@@ -1,0 +1,48 @@
+// The HTTP doors this page uses: enquiries kept by the shop's own server.
+// Leaves out the simulation: that runs in the page's workers.
+
+import type { Fault } from '../../shared/fault.ts';
+import type { PlanDocument } from '../state/document.ts';
+
+export interface EnquiryStamp {
+  readonly id: string;
+  readonly version: number;
+  readonly updatedAt: string;
+  readonly title: string;
+}
+export type StoredEnquiry = EnquiryStamp & { readonly document: unknown };
+
+/** status 0: no answer came at all. */
+export type Answered<T> =
+  | { readonly ok: true; readonly value: T }
+  | { readonly ok: false; readonly status: number; readonly faults: readonly Fault[] };
+
+async function call<T>(path: string, init?: RequestInit): Promise<Answered<T>> {
+  try {
+    const response = await fetch(path, init);
+    const body: unknown = await response.json().catch(() => null);
+    if (response.ok) return { ok: true, value: body as T };
+    const faults = (body as { faults?: readonly Fault[] } | null)?.faults ?? [];
+    return { ok: false, status: response.status, faults };
+  } catch {
+    return { ok: false, status: 0, faults: [] };
+  }
+}
+
+const json = (method: 'POST' | 'PUT', document: PlanDocument, headers: Record<string, string> = {}): RequestInit => ({
+  method,
+  headers: { 'content-type': 'application/json', ...headers },
+  body: JSON.stringify({ document }),
+});
+
+export const createEnquiry = (document: PlanDocument) => call<StoredEnquiry>('/api/enquiries', json('POST', document));
+
+export const updateEnquiry = (id: string, version: number, document: PlanDocument) =>
+  call<StoredEnquiry>(
+    `/api/enquiries/${encodeURIComponent(id)}`,
+    json('PUT', document, { 'if-match': `"${version}"` }),
+  );
+
+export const readEnquiry = (id: string) => call<StoredEnquiry>(`/api/enquiries/${encodeURIComponent(id)}`);
+
+export const listEnquiries = () => call<{ readonly enquiries: readonly EnquiryStamp[] }>('/api/enquiries');

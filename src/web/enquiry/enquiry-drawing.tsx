@@ -1,0 +1,84 @@
+// What the drawing board shows while the questions are answered: the room through the year against what the animal
+// wants, and the chosen box with the animal to scale.
+import { FloorPlan } from '../pictures/floor-plan.tsx';
+import { RoomSpans } from '../pictures/room-spans.tsx';
+import { SectionDrawing } from '../pictures/section-drawing.tsx';
+import { wantedClimate } from '../pictures/wanted.ts';
+import { useSheet } from '../settings/settings-context.tsx';
+import { useWidth } from '../settings/use-width.ts';
+import { useDocument } from '../state/document-context.tsx';
+import type { FactsBrief } from '../worker/protocol.ts';
+
+export function EnquiryDrawing({ facts }: { readonly facts: FactsBrief | null }) {
+  const { t } = useSheet();
+  const { document } = useDocument();
+  const [ref, width] = useWidth<HTMLDivElement>(640);
+  const { answers, enclosure } = document;
+  const needs =
+    answers.speciesId && answers.stage
+      ? facts?.species.find((row) => row.id === answers.speciesId)?.climate[answers.stage]
+      : null;
+  const drawn = enclosure && {
+    ...enclosure,
+    animal:
+      answers.speciesId && answers.stage && answers.totalLengthM
+        ? {
+            speciesId: answers.speciesId,
+            stage: answers.stage,
+            totalLengthM: answers.totalLengthM,
+            massG: answers.massG,
+          }
+        : null,
+  };
+  return (
+    <div ref={ref} className="enquiry-drawing">
+      {drawn ? (
+        <>
+          <SectionDrawing
+            enclosure={drawn}
+            readings={null}
+            climate={null}
+            width={width}
+            mostInsideHeight={280}
+            describedBy="enquiry-drawing-say"
+            moves={null}
+          />
+          {width >= 520 && (
+            <FloorPlan
+              enclosure={drawn}
+              readings={null}
+              climate={null}
+              width={width}
+              mostInsideHeight={180}
+              describedBy="enquiry-drawing-say"
+              moves={null}
+            />
+          )}
+        </>
+      ) : (
+        <EmptyBoard width={width} />
+      )}
+      <RoomSpans answers={answers} climate={needs ? wantedClimate(needs) : null} width={width} />
+      <p id="enquiry-drawing-say" className="visually-hidden">
+        {t('enquiry.drawingSay')}
+      </p>
+    </div>
+  );
+}
+
+/** An empty sheet with the place where the home will be drawn. */
+function EmptyBoard({ width }: { readonly width: number }) {
+  const { t } = useSheet();
+  const boxWidth = width * 0.62;
+  const boxHeight = Math.min(260, boxWidth * 0.5);
+  const left = (width - boxWidth) / 2;
+  return (
+    <svg className="drawing empty-board" viewBox={`0 0 ${width} ${boxHeight + 60}`} width="100%" aria-hidden="true">
+      <rect className="empty-box" x={left} y={24} width={boxWidth} height={boxHeight} />
+      <line className="empty-ground" x1={left - 30} x2={left + boxWidth + 30} y1={boxHeight + 24} y2={boxHeight + 24} />
+      <text className="empty-say" x={width / 2} y={boxHeight / 2 + 30} textAnchor="middle">
+        {t('enquiry.emptyBoard')}
+      </text>
+    </svg>
+  );
+}

@@ -1,0 +1,146 @@
+// The questions of an enquiry about the room and the box it starts from.
+import { Checkbox } from 'react-aria-components';
+import { Choice } from '../controls/choice.tsx';
+import { QuantityField } from '../controls/quantity-field.tsx';
+import { useSheet } from '../settings/settings-context.tsx';
+import { type Answers, type Sun, spanInOrder, sunDays, usualRhPct } from '../state/document.ts';
+import { useDocument } from '../state/document-context.tsx';
+import { boxName } from './box-name.ts';
+import { ExampleThumbnail } from './example-thumbnail.tsx';
+import { examples } from './examples.ts';
+
+/** Rooms that people live in [°C]; the enclosure file allows more (our choice for the form). */
+const roomC = { min: -10, max: 45 };
+
+type SpanKey = 'winterLowC' | 'winterHighC' | 'summerLowC' | 'summerHighC';
+
+export function SeasonQuestion({ season }: { readonly season: 'winter' | 'summer' }) {
+  const { t } = useSheet();
+  const { document, answer } = useDocument();
+  const lowKey: SpanKey = season === 'winter' ? 'winterLowC' : 'summerLowC';
+  const highKey: SpanKey = season === 'winter' ? 'winterHighC' : 'summerHighC';
+  const low = document.answers[lowKey];
+  const high = document.answers[highKey];
+  const crossed = low !== null && high !== null && !spanInOrder(low, high);
+  const put = (key: SpanKey) => (value: number | null) => answer({ [key]: value } as Partial<Answers>, key);
+  return (
+    <div className="field-row">
+      <QuantityField
+        label={t(season === 'winter' ? 'winter.low' : 'summer.low')}
+        kind="temperature"
+        value={low}
+        onChange={put(lowKey)}
+        {...roomC}
+        fault={crossed ? t('room.crossed') : null}
+      />
+      <QuantityField
+        label={t(season === 'winter' ? 'winter.high' : 'summer.high')}
+        kind="temperature"
+        value={high}
+        onChange={put(highKey)}
+        {...roomC}
+      />
+    </div>
+  );
+}
+
+export function HumidityQuestion() {
+  const { t, measure } = useSheet();
+  const { document, answer } = useDocument();
+  const { rhPct, rhMeasured } = document.answers;
+  const unmeasured = rhPct !== null && !rhMeasured;
+  return (
+    <>
+      <QuantityField
+        label={t('humidity.rh')}
+        kind="percent"
+        value={rhPct}
+        onChange={(value) => answer({ rhPct: value, rhMeasured: true }, 'rh')}
+        min={5}
+        max={95}
+        digits={0}
+        isDisabled={unmeasured}
+      />
+      <Checkbox
+        className="checkbox"
+        isSelected={unmeasured}
+        onChange={(value) =>
+          answer(value ? { rhPct: usualRhPct, rhMeasured: false } : { rhPct: null, rhMeasured: true })
+        }
+      >
+        <span className="checkbox-box" aria-hidden="true">
+          <svg viewBox="0 0 20 20" aria-hidden="true">
+            <path d="M4 10.5l4 4 8-9" />
+          </svg>
+        </span>
+        {t('humidity.notMeasured', { value: measure.text('percent', usualRhPct) })}
+      </Checkbox>
+    </>
+  );
+}
+
+const suns: readonly Sun[] = ['none', 'some', 'hours'];
+
+export function SunQuestion() {
+  const { t, measure } = useSheet();
+  const { document, answer } = useDocument();
+  return (
+    <Choice
+      label={t('sun.label')}
+      hideLabel
+      layout="list"
+      value={document.answers.sun}
+      onChange={(value) => answer({ sun: value })}
+      options={suns.map((value) => {
+        const { sunPeakWPerM2, sunFromH = 0, sunToH = 0 } = sunDays[value];
+        const more = t('sun.means', {
+          watts: measure.number(sunPeakWPerM2, 0),
+          from: measure.clock(sunFromH),
+          to: measure.clock(sunToH),
+        });
+        return { value, text: t(`sun.${value}`), ...(sunPeakWPerM2 > 0 ? { more } : {}) };
+      })}
+      hint={t('sun.hint')}
+    />
+  );
+}
+
+export function BoxQuestion() {
+  const { t, measure } = useSheet();
+  const { document, change } = useDocument();
+  return (
+    <Choice
+      label={t('box.label')}
+      hideLabel
+      layout="list"
+      value={document.answers.startFrom}
+      onChange={(id) => {
+        const example = examples.find((row) => row.id === id);
+        if (!example) return;
+        change((now) => ({
+          ...now,
+          answers: { ...now.answers, startFrom: id },
+          enclosure: example.enclosure,
+        }));
+      }}
+      options={examples.map(({ id, enclosure }) => {
+        const { box, heaters } = enclosure;
+        const size = [box.lengthM, box.depthM, box.heightM].map((m) => measure.write('length', m).num).join(' × ');
+        const kit = heaters.map((heater) => `${t(`heater.${heater.kind}`)} ${measure.text('power', heater.powerW)}`);
+        return {
+          value: id,
+          text: boxName(id, t),
+          more: (
+            <span className="box-more">
+              <span>
+                {size} {measure.settings.length} · {kit.join(', ')}
+              </span>
+              <ExampleThumbnail enclosure={enclosure} />
+            </span>
+          ),
+        };
+      })}
+      hint={t('box.hint')}
+    />
+  );
+}

@@ -1,0 +1,20 @@
+// Starts the sheet in the page.
+import '@fontsource/source-sans-3/latin-400.css';
+import '@fontsource/source-sans-3/latin-600.css';
+import './styles/tokens.css';
+import './styles/sheet.css';
+import './styles/controls.css';
+import './styles/pictures.css';
+import './styles/pages.css';
+import './styles/print.css';
+import { StrictMode } from 'react';
+import { createRoot } from 'react-dom/client';
+import { App } from './shell/app.tsx';
+
+const root = document.getElementById('root');
+if (!root) throw new Error('index.html has no #root');
+createRoot(root).render(
+  <StrictMode>
+    <App />
+  </StrictMode>,
+);

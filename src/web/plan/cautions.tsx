@@ -1,0 +1,34 @@
+// What can hurt a person or the animal here, and who decides about it; always with source and date.
+import type { Caution } from '../../husbandry/fact-tables.ts';
+import { SourceNote } from '../controls/source-note.tsx';
+import { useSheet } from '../settings/settings-context.tsx';
+import type { FactsBrief } from '../worker/protocol.ts';
+
+const own = ['caution.electric', 'caution.fire', 'caution.burns', 'caution.illness'] as const;
+
+export function Cautions({ facts }: { readonly facts: FactsBrief | null }) {
+  const { t, settings } = useSheet();
+  const sourced: readonly Caution[] = facts?.cautions ?? [];
+  return (
+    <section className="sheet-part cautions" aria-labelledby="cautions-title">
+      <h2 id="cautions-title">{t('caution.title')}</h2>
+      <ul>
+        {own.map((key) => (
+          <li key={key}>{t(key)}</li>
+        ))}
+      </ul>
+      {sourced.length > 0 && (
+        <details className="table-behind">
+          <summary>{t('caution.sources')}</summary>
+          <ul lang={settings.language === 'en' ? undefined : 'en'}>
+            {sourced.map((row) => (
+              <li key={row.id}>
+                {row.say} <SourceNote facts={facts} source={row.source} read={row.read} />
+              </li>
+            ))}
+          </ul>
+        </details>
+      )}
+    </section>
+  );
+}

@@ -1,0 +1,114 @@
+// The verdict on every need: word and shape first, then why, then what to do, then where the number comes from.
+import type { NeedVerdict } from '../../husbandry/need.ts';
+import { SourceNote } from '../controls/source-note.tsx';
+import { VerdictMark } from '../controls/verdict-mark.tsx';
+import { isMessageKey } from '../messages/translate.ts';
+import { proseInUnits } from '../settings/prose-units.ts';
+import { useSheet } from '../settings/settings-context.tsx';
+import type { FactsBrief } from '../worker/protocol.ts';
+
+interface NeedsProps {
+  readonly needs: readonly NeedVerdict[];
+  readonly facts: FactsBrief | null;
+}
+
+const order = ['fails', 'not-known', 'holds'] as const;
+
+/** Fails first, then what is not known, then what holds; within each as the planning room ordered them. */
+export function sortedNeeds(needs: readonly NeedVerdict[]): readonly NeedVerdict[] {
+  return order.flatMap((verdict) => needs.filter((need) => need.verdict === verdict));
+}
+
+export function OpenNeeds({ needs, facts }: NeedsProps) {
+  const open = sortedNeeds(needs).filter((need) => need.verdict !== 'holds');
+  return (
+    <ol className="needs">
+      {open.map((need) => (
+        <li key={need.id} className={`need need-${need.verdict}`} data-need={need.id} data-verdict={need.verdict}>
+          <NeedHead need={need} />
+          <NeedBody need={need} facts={facts} />
+        </li>
+      ))}
+    </ol>
+  );
+}
+
+export function HeldNeeds({ needs, facts }: NeedsProps) {
+  const held = needs.filter((need) => need.verdict === 'holds');
+  return (
+    <ol className="needs needs-held">
+      {held.map((need) => (
+        <li key={need.id} className="need need-holds" data-need={need.id} data-verdict={need.verdict}>
+          <details>
+            <summary>
+              <NeedHead need={need} />
+            </summary>
+            <NeedBody need={need} facts={facts} />
+          </details>
+        </li>
+      ))}
+    </ol>
+  );
+}
+
+/** The need's name in this language, or as the rooms wrote it. */
+function NeedTitle({ need }: { readonly need: NeedVerdict }) {
+  const { t, settings } = useSheet();
+  const key = `need.${need.id}`;
+  if (isMessageKey(key)) return t(key);
+  return <span lang={settings.language === 'en' ? undefined : 'en'}>{need.title}</span>;
+}
+
+function NeedHead({ need }: { readonly need: NeedVerdict }) {
+  return (
+    <span className="need-head">
+      <VerdictMark verdict={need.verdict} />
+      <span className="need-title">
+        <NeedTitle need={need} />
+      </span>
+    </span>
+  );
+}
+
+function NeedBody({ need, facts }: { readonly need: NeedVerdict; readonly facts: FactsBrief | null }) {
+  const { t, measure, settings } = useSheet();
+  const lang = settings.language === 'en' ? undefined : 'en';
+  const said = (prose: string) => proseInUnits(prose, measure);
+  return (
+    <div className="need-body">
+      <p className="need-figures">
+        <span>
+          <b>{t('need.found')}</b> <span lang={lang}>{said(need.found)}</span>
+        </span>
+        <span>
+          <b>{t('need.wanted')}</b> <span lang={lang}>{said(need.wanted)}</span>
+        </span>
+        {need.shareHolding !== undefined && (
+          <span className="need-share">{t('need.share', { share: measure.number(need.shareHolding * 100, 0) })}</span>
+        )}
+      </p>
+      <div lang={lang}>
+        {need.reasons.map((reason) => (
+          <p key={reason} className="need-reason">
+            {said(reason)}
+          </p>
+        ))}
+        {need.fixes.length > 0 && (
+          <ul className="need-fixes" aria-label={t('need.fixes')}>
+            {need.fixes.map((fix) => (
+              <li key={fix}>{said(fix)}</li>
+            ))}
+          </ul>
+        )}
+      </div>
+      {need.settledBy && (
+        <p className="need-settled">
+          <b>{t('need.settledBy')}</b> <span lang={lang}>{said(need.settledBy)}</span>
+        </p>
+      )}
+      <p className="need-source">
+        <SourceNote facts={facts} source={need.source} read={need.read} />
+      </p>
+    </div>
+  );
+}

@@ -1,0 +1,101 @@
+// The whole program in the browser: settings, the document, the thin line on top and the sheet the address names.
+import { lazy, Suspense, useEffect, useState } from 'react';
+import { I18nProvider } from 'react-aria-components';
+import { readEnquiry } from '../api/client.ts';
+import { EnquiryPage } from '../enquiry/enquiry-page.tsx';
+import { DrawingPatterns } from '../pictures/drawing-patterns.tsx';
+import { SettingsProvider, useSheet } from '../settings/settings-context.tsx';
+import { DocumentProvider, useDocument } from '../state/document-context.tsx';
+import { markOf } from '../state/document-mark.ts';
+import { isPlanDocument, withEveryAnswer } from '../state/draft-storage.ts';
+import { type Keeping, useSaving } from '../state/use-saving.ts';
+import { ErrorEdge } from './error-edge.tsx';
+import { go, routeFrom, usePath } from './router.ts';
+import { TopLine } from './top-line.tsx';
+
+const PlanPage = lazy(async () => ({ default: (await import('../plan/plan-page.tsx')).PlanPage }));
+
+export function App() {
+  return (
+    <SettingsProvider>
+      <DocumentProvider>
+        <Localised />
+      </DocumentProvider>
+    </SettingsProvider>
+  );
+}
+
+function Localised() {
+  const { measure, t } = useSheet();
+  return (
+    <I18nProvider locale={measure.locale}>
+      <ErrorEdge title={t('app.broken')} say={t('app.brokenSay')} again={t('app.brokenAgain')}>
+        <Sheets />
+      </ErrorEdge>
+    </I18nProvider>
+  );
+}
+
+function Sheets() {
+  const { t } = useSheet();
+  const route = routeFrom(usePath());
+  const keeping = useSaving();
+  const { savedAs, enclosure } = useDocument();
+  const opening = useOpened(route.page === 'plan' ? route.id : null);
+  const planReady = route.page === 'plan' && (enclosure !== null || opening !== 'done');
+  useEffect(() => {
+    // A plan without its answers is the enquiry; a saved one carries its name in the address.
+    if (route.page === 'plan' && opening === 'done' && !enclosure) go('/', true);
+    else if (route.page === 'plan' && !route.id && savedAs) go(`/plan/${savedAs.id}`, true);
+  }, [route.page, route, opening, enclosure, savedAs]);
+
+  return (
+    <>
+      <DrawingPatterns />
+      <TopLine page={route.page} keeping={keeping} />
+      {planReady ? <PlanSheet opening={opening} /> : <EnquiryPage onPlan={() => showPlan(keeping, savedAs?.id)} />}
+      <footer className="colophon">{t('app.colophon')}</footer>
+    </>
+  );
+}
+
+function PlanSheet({ opening }: { readonly opening: Opening }) {
+  const { t } = useSheet();
+  if (opening === 'missing') return <main className="notice">{t('open.missing')}</main>;
+  if (opening === 'waiting') return <main className="notice">{t('open.waiting')}</main>;
+  return (
+    <Suspense fallback={<main className="notice">{t('open.waiting')}</main>}>
+      <PlanPage />
+    </Suspense>
+  );
+}
+
+function showPlan(keeping: Keeping, id: string | undefined): void {
+  if (keeping.saving === 'device-only') keeping.keep();
+  go(id ? `/plan/${id}` : '/plan');
+}
+
+type Opening = 'done' | 'waiting' | 'missing';
+
+/** Opens the enquiry the address names, unless it is the one that stands here already. */
+function useOpened(id: string | null): Opening {
+  const { savedAs, open } = useDocument();
+  const [missing, setMissing] = useState<string | null>(null);
+  const wanted = id !== null && savedAs?.id !== id;
+  useEffect(() => {
+    if (!wanted || id === null) return;
+    let current = true;
+    void readEnquiry(id).then((answer) => {
+      if (!current) return;
+      if (answer.ok && isPlanDocument(answer.value.document)) {
+        const document = withEveryAnswer(answer.value.document);
+        open(document, { id, version: answer.value.version, mark: markOf(document) });
+      } else setMissing(id);
+    });
+    return () => {
+      current = false;
+    };
+  }, [wanted, id, open]);
+  if (!wanted) return 'done';
+  return missing === id ? 'missing' : 'waiting';
+}

@@ -1,0 +1,37 @@
+// Which sheet the address names, and going to another one.
+import { useSyncExternalStore } from 'react';
+
+export type Route = { readonly page: 'enquiry' } | { readonly page: 'plan'; readonly id: string | null };
+
+export function routeFrom(path: string): Route {
+  const plan = /^\/plan(?:\/([0-9a-f-]+))?\/?$/.exec(path);
+  return plan ? { page: 'plan', id: plan[1] ?? null } : { page: 'enquiry' };
+}
+
+const listeners = new Set<() => void>();
+const tellAll = () => {
+  for (const listener of listeners) listener();
+};
+
+export function go(path: string, replace = false): void {
+  if (path === location.pathname) return;
+  if (replace) history.replaceState(null, '', path);
+  else {
+    history.pushState(null, '', path);
+    scrollTo(0, 0);
+  }
+  tellAll();
+}
+
+function subscribe(listener: () => void): () => void {
+  listeners.add(listener);
+  addEventListener('popstate', tellAll);
+  return () => {
+    listeners.delete(listener);
+    if (listeners.size === 0) removeEventListener('popstate', tellAll);
+  };
+}
+
+export function usePath(): string {
+  return useSyncExternalStore(subscribe, () => location.pathname);
+}

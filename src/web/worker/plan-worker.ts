@@ -1,0 +1,52 @@
+// Takes its time: first the two days for the pictures, then the ensemble for the verdicts. Ended when something newer comes.
+/// <reference lib="webworker" />
+import { climateNeeds } from '../../husbandry/climate-needs.ts';
+import { buildModel, simulateDay } from '../../physics/simulate.ts';
+import { planEnclosure } from '../../planning/plan.ts';
+import type { Fault } from '../../shared/fault.ts';
+import { facts } from './facts.ts';
+import type { PlanReply, PlanRequest } from './protocol.ts';
+
+declare const self: DedicatedWorkerGlobalScope;
+
+const tell = (reply: PlanReply) => self.postMessage(reply);
+
+/** The facts that a plan cannot do without, or what is missing. */
+function factsFor({ enclosure }: PlanRequest) {
+  const { animal } = enclosure;
+  const species = animal ? facts.species[animal.speciesId] : undefined;
+  if (!animal || !species) {
+    const fault: Fault = {
+      code: 'PLAN_SPECIES',
+      field: 'animal.speciesId',
+      got: animal?.speciesId ?? 'no animal',
+      allowed: Object.keys(facts.species).join(', '),
+      say: 'The facts hold no such species.',
+      fix: 'Choose one from the list.',
+    };
+    return { ok: false, faults: [fault] } as const;
+  }
+  const climate = climateNeeds(species, animal.stage);
+  return climate.ok ? ({ ok: true, species, climate: climate.value } as const) : climate;
+}
+
+self.onmessage = ({ data }: MessageEvent<PlanRequest>) => {
+  try {
+    const startedMs = performance.now();
+    const { enclosure, members, seed } = data;
+    const model = buildModel(enclosure, facts.materials);
+    const winter = simulateDay(model, enclosure.room.winter);
+    const summer = simulateDay(model, enclosure.room.summer);
+    tell({ kind: 'days', winter, summer, tookMs: performance.now() - startedMs });
+    const found = factsFor(data);
+    if (!found.ok) {
+      tell({ kind: 'refused', faults: found.faults });
+      return;
+    }
+    const { species, climate } = found;
+    const plan = planEnclosure({ enclosure, climate, species, materials: facts.materials, members, seed });
+    tell({ kind: 'plan', plan, tookMs: performance.now() - startedMs });
+  } catch (error) {
+    tell({ kind: 'failed', say: error instanceof Error ? error.message : String(error) });
+  }
+};

@@ -1,0 +1,69 @@
+// The two days and the verdicts for the enclosure as it is now, worked out once the hand rests.
+// A newer enclosure ends the worker at once, whatever it was doing.
+import { useEffect, useState } from 'react';
+import type { DayAnswer } from '../../physics/answer.ts';
+import type { Enclosure } from '../../physics/enclosure.ts';
+import type { PlanAnswer } from '../../planning/plan-answer.ts';
+import type { Fault } from '../../shared/fault.ts';
+import type { PlanReply, PlanRequest } from './protocol.ts';
+
+export interface PlanRun {
+  /** The enclosure that the answers below belong to. */
+  readonly forEnclosure: Enclosure | null;
+  readonly days: { readonly winter: DayAnswer; readonly summer: DayAnswer } | null;
+  readonly daysFor: Enclosure | null;
+  readonly plan: PlanAnswer | null;
+  readonly faults: readonly Fault[];
+  readonly failed: string | null;
+  readonly working: boolean;
+}
+
+/** The hand rests when nothing has changed for this long [ms] (our choice). */
+const restMs = 250;
+/** Boxes in the ensemble and the seed of its draws (our choice; the same draws every time). */
+export const ensemble = { members: 60, seed: 1 } as const;
+
+const nothing: PlanRun = {
+  forEnclosure: null,
+  days: null,
+  daysFor: null,
+  plan: null,
+  faults: [],
+  failed: null,
+  working: false,
+};
+
+export function usePlan(enclosure: Enclosure | null): PlanRun {
+  const [run, setRun] = useState<PlanRun>(nothing);
+  useEffect(() => {
+    if (!enclosure) return;
+    setRun((now) => ({ ...now, working: true }));
+    let worker: Worker | null = null;
+    const timer = setTimeout(() => {
+      worker = new Worker(new URL('./plan-worker.ts', import.meta.url), { type: 'module' });
+      worker.onmessage = ({ data }: MessageEvent<PlanReply>) => {
+        if (data.kind === 'days') {
+          setRun((now) => ({ ...now, days: { winter: data.winter, summer: data.summer }, daysFor: enclosure }));
+          return;
+        }
+        const plan = data.kind === 'plan' ? data.plan : null;
+        setRun((now) => ({
+          forEnclosure: enclosure,
+          days: plan ? { winter: plan.winter.day, summer: plan.summer.day } : now.days,
+          daysFor: plan ? enclosure : now.daysFor,
+          plan,
+          faults: data.kind === 'refused' ? data.faults : [],
+          failed: data.kind === 'failed' ? data.say : null,
+          working: false,
+        }));
+        worker?.terminate();
+      };
+      worker.postMessage({ enclosure, ...ensemble } satisfies PlanRequest);
+    }, restMs);
+    return () => {
+      clearTimeout(timer);
+      worker?.terminate();
+    };
+  }, [enclosure]);
+  return run;
+}

@@ -3,10 +3,12 @@
 import { join } from 'node:path';
 import { climateNeeds } from '../husbandry/climate-needs.ts';
 import type { Facts } from '../husbandry/fact.ts';
-import type { Enclosure } from '../physics/enclosure.ts';
+import { judgeEnclosure } from '../husbandry/judge-enclosure.ts';
 import { enclosureFrom } from '../physics/validate-enclosure.ts';
-import { planEnclosure } from '../planning/plan.ts';
+import type { Priors } from '../planning/ensemble.ts';
+import { planEnclosure, settledMembers } from '../planning/plan.ts';
 import type { PlanAnswer } from '../planning/plan-answer.ts';
+import { dataFile } from '../records/data-files.ts';
 import { loadFacts } from '../records/facts.ts';
 import { programRoot } from '../records/root.ts';
 import type { Fault } from '../shared/fault.ts';
@@ -18,32 +20,56 @@ export interface PlanJob {
   /** Size of the ensemble; more is slower and steadier. */
   readonly members?: number;
   readonly seed?: number;
+  /** The space standard that the shop goes by; none unless named. */
+  readonly standardId?: string;
 }
 
 /** The usual ensemble of a plan that counts, and its seed (our choice; the same input gives the same answer). */
-export const usualPlan = { members: 200, seed: 1 } as const;
+export const usualPlan = { members: settledMembers, seed: 1 } as const;
 
-/** Faults: every one of the enclosure file, "PLAN_NO_ANIMAL", "PLAN_SPECIES", missing facts of the species. */
+/** Faults: every one of the enclosure file, "PLAN_NO_ANIMAL", "PLAN_SPECIES", "PLAN_STANDARD", missing facts of the species. */
 export function runPlanJob(job: PlanJob, facts = loadedFacts()): Result<PlanAnswer> {
   const checked = enclosureFrom(job.enclosure, facts.materials);
   if (!checked.ok) return checked;
   const enclosure = checked.value;
   const animal = enclosure.animal;
   if (animal === null) return bad([noAnimal]);
-  const species = facts.species[animal.speciesId];
-  if (species === undefined) return bad([unknownSpecies(enclosure, facts)]);
+  const species = rowOf(facts.species, animal.speciesId);
+  if (species === undefined)
+    return bad([unknownRow('PLAN_SPECIES', 'animal.speciesId', animal.speciesId, facts.species)]);
+  const standard = job.standardId === undefined ? null : rowOf(facts.standards, job.standardId);
+  if (standard === undefined)
+    return bad([unknownRow('PLAN_STANDARD', 'standardId', job.standardId ?? '', facts.standards)]);
   const climate = climateNeeds(species, animal.stage);
   if (!climate.ok) return climate;
-  const members = job.members ?? usualPlan.members;
-  const seed = job.seed ?? usualPlan.seed;
-  return good(planEnclosure({ enclosure, climate: climate.value, species, materials: facts.materials, members, seed }));
+  return good(
+    planEnclosure({
+      enclosure,
+      climate: climate.value,
+      materials: facts.materials,
+      priors: priorsOfProgram(),
+      otherNeeds: judgeEnclosure(enclosure, species, standard, facts),
+      members: job.members ?? usualPlan.members,
+      seed: job.seed ?? usualPlan.seed,
+    }),
+  );
 }
+
+const rowOf = <Row>(table: Readonly<Record<string, Row>>, id: string): Row | undefined =>
+  Object.hasOwn(table, id) ? table[id] : undefined;
 
 let loaded: Facts | undefined;
 
 function loadedFacts(): Facts {
   loaded ??= loadFacts(join(programRoot(), 'data')).facts;
   return loaded;
+}
+
+let priors: Priors | undefined;
+
+function priorsOfProgram(): Priors {
+  priors ??= dataFile('priors.json') as unknown as Priors;
+  return priors;
 }
 
 const noAnimal: Fault = {
@@ -55,13 +81,14 @@ const noAnimal: Fault = {
   fix: 'Say in "animal" which animal will live there.',
 };
 
-function unknownSpecies({ animal }: Enclosure, facts: Facts): Fault {
+function unknownRow(code: 'PLAN_SPECIES' | 'PLAN_STANDARD', field: string, got: string, table: object): Fault {
+  const what = code === 'PLAN_SPECIES' ? 'species' : 'space standard';
   return {
-    code: 'PLAN_SPECIES',
-    field: 'animal.speciesId',
-    got: animal?.speciesId ?? '',
-    allowed: Object.keys(facts.species).sort().join(', '),
-    say: 'The needs of this species are not in the data.',
-    fix: 'Choose one of the species named, or add its facts with their sources to data/species.',
+    code,
+    field,
+    got,
+    allowed: Object.keys(table).sort().join(', '),
+    say: `This ${what} is not in the data.`,
+    fix: 'Choose one of those named, or add its facts with their sources to data/.',
   };
 }

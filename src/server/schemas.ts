@@ -43,8 +43,9 @@ export const historySchema = Type.Object({
 export const planBody = Type.Object(
   {
     enclosure: anyObject('An enclosure file: docs/enclosure.schema.json.'),
-    members: Type.Optional(Type.Integer({ minimum: 1, maximum: 2000, description: 'Size of the ensemble.' })),
+    members: Type.Optional(Type.Integer({ minimum: 1, maximum: 1024, description: 'Size of the ensemble.' })),
     seed: Type.Optional(Type.Integer({ minimum: 0, maximum: 4_294_967_295 })),
+    standardId: Type.Optional(Type.String({ description: 'A key of data/standards.json.' })),
     enquiryId: Type.Optional(Type.String({ description: 'Keeps the answer with this enquiry.' })),
   },
   { additionalProperties: false },

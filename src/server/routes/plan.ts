@@ -16,11 +16,12 @@ export function planRoutes(app: App, doors: Doors): void {
       },
     },
     async (request, reply) => {
-      const { enclosure, members, seed, enquiryId } = request.body;
+      const { enclosure, members, seed, standardId, enquiryId } = request.body;
       const planned = await planForDesk(doors.desk(), doors.planner, {
         enclosure,
         ...(members === undefined ? {} : { members }),
         ...(seed === undefined ? {} : { seed }),
+        ...(standardId === undefined ? {} : { standardId }),
         enquiryId: enquiryId ?? null,
       });
       return planned.ok ? reply.send(planned.value) : await sendFaults(reply, planned.faults);

@@ -1,0 +1,96 @@
+// The books of a run: heat and water in, out and stored, step by step.
+import type { RoomDay } from './enclosure.ts';
+import type { RunState, StepContext, Tried } from './heat-step.ts';
+import type { BoxModel } from './model.ts';
+import { type Moisture, moistureStep } from './moisture.ts';
+import type { Network } from './network.ts';
+import { storedJ } from './solve-network.ts';
+import { roomRatioOf } from './steady.ts';
+
+export interface RunTally {
+  heatInJ: number;
+  heatOutJ: number;
+  latentJ: number;
+  directJ: number;
+  heaterJ: number[];
+  switches: number;
+  waterInKg: number;
+  waterOutKg: number;
+  condensedKg: number;
+  waterMissKg: number;
+  /** Change of heat stored in panels, air and heater bodies [J]. */
+  storedJ: number;
+  /** Sum of what each step's own balance misses, all of one sign [J]. */
+  heatMissJ: number;
+}
+
+export const startTally = (model: BoxModel): RunTally => ({
+  heatInJ: 0,
+  heatOutJ: 0,
+  latentJ: 0,
+  directJ: 0,
+  heaterJ: model.heaters.map(() => 0),
+  switches: 0,
+  waterInKg: 0,
+  waterOutKg: 0,
+  condensedKg: 0,
+  waterMissKg: 0,
+  storedJ: 0,
+  heatMissJ: 0,
+});
+
+/** Enter one step of heat. */
+export function settleAccounts(ctx: StepContext, state: RunState, tried: Tried, tally: RunTally): void {
+  const { model } = ctx;
+  const h = ctx.options.stepS;
+  const sunJ = ctx.sunW * h;
+  const sunKeptJ = model.sunShares.reduce((s, v) => s + v, 0) * sunJ;
+  const power = tried.powerW.reduce((s, w) => s + w, 0) * h;
+  const latentJ =
+    h * (state.moisture.airW.reduce((s, v) => s + v, 0) + state.moisture.surfaceW.reduce((s, v) => s + v, 0));
+  const storedChange = storedJ(model, tried.box) - storedJ(model, state.box);
+  tally.heatInJ += power + sunJ;
+  tally.heatOutJ += tried.outJ;
+  tally.latentJ += latentJ;
+  tally.directJ += power - tried.bodyJ - tried.keptJ + (sunJ - sunKeptJ);
+  tried.powerW.forEach((w, i) => {
+    tally.heaterJ[i] = tally.heaterJ[i]! + w * h;
+  });
+  const miss = tried.keptJ + sunKeptJ + latentJ - tried.outJ - storedChange;
+  tally.heatMissJ += Math.abs(miss);
+  tally.storedJ += storedChange + tried.bodyJ;
+}
+
+/** Water after some time at the conditions of its end; entered in the books. */
+export function waterAfter(
+  model: BoxModel,
+  net: Network,
+  state: RunState,
+  roomDay: RoomDay,
+  roomC: number,
+  fromH: number,
+  dtS: number,
+  tally: RunTally,
+): Moisture {
+  const spray = sprayIn(model, fromH, fromH + dtS / 3600);
+  const room = roomRatioOf((roomDay.lowC + roomDay.highC) / 2, roomDay.rhPct);
+  void roomC;
+  const m = moistureStep(model, net, state.box, state.moisture, room, dtS, spray);
+  const source = m.bowlKgPerS + m.substrateKgPerS + m.sprayKgPerS;
+  tally.waterInKg += source * dtS;
+  tally.waterOutKg += m.outKgPerS * dtS;
+  tally.condensedKg += m.condensedKgPerS * dtS;
+  tally.waterMissKg += m.balanceRelative * Math.max(1e-9, Math.abs(source) + Math.abs(m.outKgPerS)) * dtS;
+  return m;
+}
+
+/** Water sprayed between two hours [kg]. */
+function sprayIn(model: BoxModel, fromH: number, toH: number): number {
+  const misting = model.enclosure.misting;
+  if (!misting || misting.atHours.length === 0) return 0;
+  const each = misting.waterGPerDay / 1000 / misting.atHours.length;
+  let kg = 0;
+  for (let day = Math.floor(fromH / 24); day <= Math.floor(toH / 24); day++)
+    for (const at of misting.atHours) if (day * 24 + at >= fromH - 1e-9 && day * 24 + at < toH - 1e-9) kg += each;
+  return kg;
+}

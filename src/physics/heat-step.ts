@@ -1,0 +1,201 @@
+// One step of heat in a box: two implicit stages (L-stable, second order), each heater's body stepped on its own
+// with the surroundings of the stage's start, and the heat that left counted with the same weights.
+
+import { probeLagS } from './control.ts';
+import { bodyOutput, bodyTemperature, keptW, surroundOf } from './heater-body.ts';
+import type { BoxModel } from './model.ts';
+import type { Moisture } from './moisture.ts';
+import type { BoxState, Factored, Network } from './network.ts';
+import { type HeaterNow, probeReading } from './places.ts';
+import { heatOutW, noSources, type Sources, solveNetwork } from './solve-network.ts';
+import { addHeater, ambientSources, ratedW } from './steady.ts';
+
+export interface RunOptions {
+  readonly stepS: number;
+  /** Longest time between renewals of the conductances [s]. */
+  readonly renewS: number;
+  /** Override of one thermostat: stuck duty from an hour on, for the faults. */
+  readonly stuck?: { readonly thermostat: number; readonly duty: number; readonly fromH: number };
+  /** All power off between two hours. */
+  readonly powerCut?: { readonly fromH: number; readonly toH: number };
+  /** This heater dead from an hour on. */
+  readonly dead?: { readonly heater: number; readonly fromH: number };
+  /** Time constant of the probes [s]; default control.ts. */
+  readonly probeLagS?: number;
+  /** What the thermostat's probe reads instead of its place, e.g. the room (fallen out). */
+  readonly probeOverride?: (thermostat: number, state: BoxState, roomC: number) => number | null;
+}
+
+export interface RunState {
+  readonly box: BoxState;
+  readonly bodyC: readonly number[];
+  readonly probeC: readonly number[];
+  readonly duty: readonly number[];
+  readonly cutOpen: readonly boolean[];
+  readonly moisture: Moisture;
+}
+
+/** Weight of the implicit stages: 1 - 1/sqrt 2. */
+export const gamma = 1 - Math.SQRT1_2;
+
+export interface Workspace {
+  readonly stage: BoxState;
+  readonly from: BoxState;
+  readonly trial: BoxState;
+  readonly mid: BoxState;
+  readonly scratch: Float64Array;
+}
+
+export interface StepContext {
+  readonly model: BoxModel;
+  readonly net: Network;
+  readonly factored: Factored;
+  readonly roomC: number;
+  readonly isDay: boolean;
+  readonly hour: number;
+  readonly options: RunOptions;
+  readonly sunW: number;
+  readonly work: Workspace;
+}
+
+export interface Tried {
+  readonly box: BoxState;
+  readonly bodyC: number[];
+  readonly now: HeaterNow[];
+  readonly powerW: number[];
+  readonly outJ: number;
+  readonly keptJ: number;
+  readonly bodyJ: number;
+}
+
+/** Electrical power of each heater during the step [W]. */
+function stepPower(ctx: StepContext, duty: readonly number[]): number[] {
+  const { model, options, hour } = ctx;
+  return model.heaters.map((path, h) => {
+    if (options.powerCut && hour >= options.powerCut.fromH - 1e-9 && hour < options.powerCut.toH - 1e-9) return 0;
+    if (options.dead && options.dead.heater === h && hour >= options.dead.fromH - 1e-9) return 0;
+    const t = model.enclosure.thermostats.findIndex((x) => x.id === path.heater.thermostatId);
+    return ratedW(model, h, ctx) * (t < 0 ? 1 : duty[t]!);
+  });
+}
+
+/** The two implicit stages. Each heater's body is stepped on its own with the surroundings of the stage's start. */
+export function heatStep(ctx: StepContext, state: RunState, duty: readonly number[]): Tried {
+  const { model, net, factored, roomC, work } = ctx;
+  const h = ctx.options.stepS;
+  const powerW = stepPower(ctx, duty);
+  const sunlit = ambientSources(model, ctx.sunW, state.moisture);
+  const one = heaterStage(ctx, state.box, state.bodyC, state.bodyC, powerW, 1 / (gamma * h), sunlit);
+  solveNetwork(model, net, factored, one.sources, state.box, roomC, work.stage, work.scratch);
+  // second stage starts from T_n + h (1 - gamma) f(stage one) = T_n + ((1 - gamma)/gamma)(stage one - T_n)
+  const lift = (1 - gamma) / gamma;
+  blend(state.box, work.stage, lift, work.from);
+  const bodyFrom = state.bodyC.map((t, i) => t + lift * (one.bodyC[i]! - t));
+  const two = heaterStage(ctx, work.stage, one.bodyC, bodyFrom, powerW, 1 / (gamma * h), sunlit);
+  solveNetwork(model, net, factored, two.sources, work.from, roomC, work.trial, work.scratch);
+  const outJ = h * ((1 - gamma) * heatOutW(net, work.stage, roomC) + gamma * heatOutW(net, work.trial, roomC));
+  const kept = (now: readonly HeaterNow[]) => now.reduce((s, v, i) => s + keptW(model, i, v), 0);
+  let bodyJ = 0;
+  model.heaters.forEach((p, i) => {
+    if (p.body.form === 'body') bodyJ += p.body.heatCapacity * (two.bodyC[i]! - state.bodyC[i]!);
+  });
+  return {
+    box: work.trial,
+    bodyC: two.bodyC,
+    now: two.now,
+    powerW,
+    outJ,
+    keptJ: h * ((1 - gamma) * kept(one.now) + gamma * kept(two.now)),
+    bodyJ,
+  };
+}
+
+function heaterStage(
+  ctx: StepContext,
+  around: BoxState,
+  guess: readonly number[],
+  from: readonly number[],
+  powerW: readonly number[],
+  perS: number,
+  sunlit: Sources,
+): { sources: Sources; bodyC: number[]; now: HeaterNow[] } {
+  const { model, roomC } = ctx;
+  const sources: Sources = { airW: sunlit.airW.slice(), surfaceW: sunlit.surfaceW.slice(), matW: sunlit.matW.slice() };
+  const bodyC: number[] = [];
+  const now = model.heaters.map((path, h) => {
+    const w = powerW[h]!;
+    if (path.body.form === 'area') {
+      addHeater(model, h, sources, 0, 0, 0, w);
+      bodyC.push(guess[h]!);
+      return { powerW: w, bodyC: guess[h]!, convectedW: 0, radiatedW: 0, shortWaveW: 0 };
+    }
+    const seen = surroundOf(path, around, roomC);
+    const t = bodyTemperature(
+      path,
+      w * (1 - path.shortWaveFrac),
+      seen,
+      guess[h]!,
+      path.body.heatCapacity * perS,
+      from[h]!,
+    );
+    const o = bodyOutput(path, t, seen);
+    const short = w * path.shortWaveFrac;
+    addHeater(model, h, sources, o.convectedW, o.radiatedW, short, 0);
+    bodyC.push(t);
+    return { powerW: w, bodyC: t, convectedW: o.convectedW, radiatedW: o.radiatedW, shortWaveW: short };
+  });
+  return { sources, bodyC, now };
+}
+
+function blend(a: BoxState, b: BoxState, f: number, out: BoxState): void {
+  for (let i = 0; i < a.airC.length; i++) out.airC[i] = a.airC[i]! + f * (b.airC[i]! - a.airC[i]!);
+  for (let s = 0; s < a.surfaceC.length; s++) {
+    out.surfaceC[s] = a.surfaceC[s]! + f * (b.surfaceC[s]! - a.surfaceC[s]!);
+    const x = a.behindC[s]!;
+    const y = b.behindC[s]!;
+    const z = out.behindC[s]!;
+    for (let j = 0; j < x.length; j++) z[j] = x[j]! + f * (y[j]! - x[j]!);
+  }
+}
+
+/** Rise of each thermostat's reading by the step's end if its heaters go from off to full [K], for the proportional kinds. */
+export function unitRise(
+  model: BoxModel,
+  net: Network,
+  factored: Factored,
+  state: RunState,
+  roomC: number,
+  work: Workspace,
+): number[] {
+  return model.enclosure.thermostats.map((t) => {
+    if (t.control === 'on-off') return 0;
+    const sources = noSources(model);
+    model.heaters.forEach((path, h) => {
+      if (path.heater.thermostatId !== t.id) return;
+      const w = path.heater.powerW * model.parameters.heaterPower;
+      if (path.body.form === 'area') addHeater(model, h, sources, 0, 0, 0, w);
+      else {
+        const o = bodyOutput(path, Math.max(state.bodyC[h]!, 60), surroundOf(path, state.box, roomC));
+        const total = o.convectedW + o.radiatedW;
+        const left = w * (1 - path.shortWaveFrac);
+        addHeater(
+          model,
+          h,
+          sources,
+          (left * o.convectedW) / total,
+          (left * o.radiatedW) / total,
+          w * path.shortWaveFrac,
+          0,
+        );
+      }
+    });
+    const zero = work.mid;
+    solveNetwork(model, net, { ...factored, perS: factored.perS }, sources, null, 0, zero, work.scratch, false);
+    const none = model.heaters.map(() => ({ powerW: 0, bodyC: 0, convectedW: 0, radiatedW: 0, shortWaveW: 0 }));
+    const index = model.enclosure.thermostats.indexOf(t);
+    const here = probeReading(model, zero, none, index);
+    // what a lagging probe shows of a rise that comes in evenly over the step
+    const ratio = 1 / (gamma * factored.perS) / probeLagS;
+    return Math.max(0, here) * (1 - (1 - Math.exp(-ratio)) / ratio);
+  });
+}

@@ -36,7 +36,8 @@ function lnOverWater(t: number): number {
 }
 
 /** Slope of the saturation pressure, analytic derivative of the same law.
- *  @param tempC  temperature [°C]      @returns [Pa/K]      Source: ASHRAE2017 ch. 1 eq. 5 and 6. */
+ *  @param tempC  temperature [°C]      @returns [Pa/K]      Source: ASHRAE2017 ch. 1 eq. 5 and 6.
+ *  Checks: against differences of the law itself (unit test). */
 export function saturationSlopePaPerK(tempC: number): number {
   const t = kelvinFromCelsius(tempC);
   const slope =

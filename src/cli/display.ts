@@ -17,7 +17,8 @@ export interface Display {
   readonly percent: (valuePct: number) => string;
   readonly length: (valueM: number) => string;
   readonly number: (value: number, digits: number) => string;
-  readonly clock: (hour: number) => string;
+  /** A sentence's temperatures in the units shown: "30 to 32 °C", "31.0 °C (29.9 to 32.1)", "at most 38 °C, better 35". */
+  readonly tempsIn: (text: string) => string;
 }
 
 export const fahrenheitFromC = (valueC: number): number => (valueC * 9) / 5 + 32;
@@ -46,7 +47,21 @@ export function displayFor(units: UnitSystem, language: Language): Display {
     percent: (valuePct) => `${number(valuePct, 0)} %`,
     length: (valueM) => (us ? `${number(valueM / metresPerInch, 1)} in` : `${number(valueM * 100, 0)} cm`),
     number,
-    clock: (hour) =>
-      `${String(Math.floor(hour) % 24).padStart(2, '0')}:${String(Math.round((hour % 1) * 60)).padStart(2, '0')}`,
+    tempsIn: us ? inFahrenheit : (text) => text,
   };
+}
+
+const decimal = String.raw`(-?\d+(?:\.\d+)?)`;
+const withSpread = new RegExp(`${decimal} °C \\(${decimal} to ${decimal}\\)`, 'g');
+const withBetter = new RegExp(`${decimal} °C, better ${decimal}`, 'g');
+const lowToHigh = new RegExp(`${decimal} to ${decimal} °C`, 'g');
+const alone = new RegExp(`${decimal} °C`, 'g');
+
+function inFahrenheit(text: string): string {
+  const f = (valueC: string): string => fahrenheitFromC(Number(valueC)).toFixed(0);
+  return text
+    .replace(withSpread, (_, median: string, low: string, high: string) => `${f(median)} °F (${f(low)} to ${f(high)})`)
+    .replace(withBetter, (_, most: string, better: string) => `${f(most)} °F, better ${f(better)}`)
+    .replace(lowToHigh, (_, low: string, high: string) => `${f(low)} to ${f(high)} °F`)
+    .replace(alone, (_, value: string) => `${f(value)} °F`);
 }

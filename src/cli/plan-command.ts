@@ -51,6 +51,8 @@ export async function planCommand(file: string, raw: RawOptions, language: Langu
   const maps = seasonsOf[options.word('map', mapChoices, 'both')];
   const facts = factsOfProgram();
   const speciesId = options.text('species') === null ? null : options.word('species', Object.keys(facts.species), '');
+  const standardId =
+    options.text('standard') === null ? null : options.word('standard', Object.keys(facts.standards), '');
   const stage = options.text('stage') === null ? null : options.word('stage', stages, 'adult');
   if (options.faults.length > 0) return refuse(options.faults, messages.check.commandLine, asJson, run);
 
@@ -64,7 +66,7 @@ export async function planCommand(file: string, raw: RawOptions, language: Langu
   const species = facts.species[animal.speciesId] as Species;
   const climate = climateNeeds(species, animal.stage);
   if (!climate.ok) return refuse(climate.faults, label, asJson, run);
-  const planned = runPlanJob({ enclosure, members, seed }, facts);
+  const planned = runPlanJob({ enclosure, members, seed, ...(standardId === null ? {} : { standardId }) }, facts);
   if (!planned.ok) return refuse(planned.faults, label, asJson, run);
   const answer = planned.value;
   if (asJson) writeJson(terminal, { ok: true, versions: versions(), enclosure, climate: climate.value, answer });

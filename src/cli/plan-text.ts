@@ -32,7 +32,7 @@ export function planLines(input: PlanTextInput): string[] {
   const { paint, columns } = terminal;
   const head = [
     paint.bold(enclosure.name),
-    ...wrapped(answer.headline, columns, `${verdictWord(answer.verdict, terminal, messages)}  `),
+    ...wrapped(withoutVerdict(answer.headline), columns, `${verdictWord(answer.verdict, terminal, messages)}  `),
   ];
   const sections = [
     head,
@@ -47,6 +47,12 @@ export function planLines(input: PlanTextInput): string[] {
   return sections.filter((lines) => lines.length > 0).flatMap((lines, i) => (i === 0 ? lines : ['', ...lines]));
 }
 
+/** The headline without the verdict it starts with: that stands before it already, with its shape. */
+const withoutVerdict = (headline: string): string => {
+  const rest = headline.replace(/^(Holds|Fails|Not known): /, '');
+  return rest.charAt(0).toUpperCase() + rest.slice(1);
+};
+
 function verdictWord(verdict: Verdict, terminal: Terminal, messages: Messages): string {
   const { paint } = terminal;
   const word = `${shapes[verdict]} ${messages.verdicts[verdict]}`;
@@ -54,26 +60,35 @@ function verdictWord(verdict: Verdict, terminal: Terminal, messages: Messages): 
   return paint.bold(verdict === 'fails' ? paint.red(word) : paint.yellow(word));
 }
 
-function needLines({ answer, terminal, messages }: PlanTextInput): string[] {
-  const lines = [terminal.paint.bold(messages.plan.needs)];
+function needLines({ answer, show, terminal, messages }: PlanTextInput): string[] {
+  const { plan } = messages;
+  const lines = [terminal.paint.bold(plan.needs)];
   for (const verdict of order) {
-    for (const need of answer.needs.filter((n) => n.verdict === verdict))
-      lines.push(...needLine(need, terminal, messages));
+    const needs = answer.needs.filter((need) => need.verdict === verdict);
+    for (const need of needs) lines.push(...oneNeed(need, show, terminal, messages));
   }
-  return lines;
+  const foot = [
+    answer.needs.some((need) => need.read === 'memory') ? plan.memory : '',
+    show.units === 'us' ? plan.celsiusReasons : '',
+    plan.onlyEnglish,
+  ];
+  const feet = foot.filter(Boolean).flatMap((text) => wrapped(text, terminal.columns, '  '));
+  return [...lines, ...feet.map((line) => terminal.paint.dim(line))];
 }
 
-function needLine(need: NeedVerdict, terminal: Terminal, messages: Messages): string[] {
+/** A need that holds takes a line; one that does not says why, what to do and what would settle it. */
+function oneNeed(need: NeedVerdict, show: Display, terminal: Terminal, messages: Messages): string[] {
   const { paint, columns } = terminal;
-  const { wanted, found, settle, memory } = messages.plan;
-  const numbers = [need.found && `${found} ${need.found}`, need.wanted && `${wanted} ${need.wanted}`].filter(Boolean);
+  const { wanted, settle } = messages.plan;
   const word = padEnd(verdictWord(need.verdict, terminal, messages), longestVerdict(messages));
-  const head = `${need.title}${numbers.length > 0 ? `: ${numbers.join(', ')}` : ''}`;
-  const mark = need.read === 'memory' ? ` [${memory}]` : '';
-  const lines = wrapped(`${head}${mark}`, columns, `  ${word}  `);
+  const found = need.found === '' ? '' : `: ${show.tempsIn(need.found)}`;
+  const aim = need.wanted === '' ? '' : ` [${wanted} ${show.tempsIn(need.wanted)}]`;
+  const mark = need.read === 'memory' ? ' *' : '';
+  const lines = wrapped(`${need.title}${found}${aim}${mark}`, columns, `  ${word}  `);
   if (need.verdict === 'holds') return lines;
-  for (const reason of need.reasons) lines.push(...wrapped(reason, columns, '      ').map((line) => paint.dim(line)));
-  for (const fix of need.fixes) lines.push(...wrapped(fix, columns, '      -> '));
+  for (const reason of new Set(need.reasons))
+    lines.push(...wrapped(reason, columns, '      ').map((line) => paint.dim(line)));
+  for (const fix of new Set(need.fixes)) lines.push(...wrapped(fix, columns, '      -> '));
   if (need.settledBy) lines.push(...wrapped(`${settle}: ${need.settledBy}`, columns, '      ? '));
   return lines;
 }

@@ -77,6 +77,7 @@ function programOf(
   common(command('plan', help.plan, help.examplesPlan, help.exitPlan), run)
     .option('--species <ID>', help.species)
     .option('--stage <STAGE>', help.stage)
+    .option('--standard <ID>', help.standard)
     .option('--members <N>', help.members)
     .option('--seed <N>', help.seed)
     .option('--map <SEASON>', help.map)

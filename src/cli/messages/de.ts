@@ -40,6 +40,7 @@ export const de: Messages = {
     members: 'wie viele mögliche Kästen gerechnet werden, 10 bis 2000',
     seed: 'Startwert ihrer Zufallsziehung, 0 bis 4294967295',
     species: 'für diese Art urteilen statt für die in der Datei',
+    standard: 'Platzvorschrift, eine Kennung aus data/standards.json; ohne Angabe keine',
     stage: 'hatchling (Schlüpfling), young (jung) oder adult (erwachsen)',
     map: 'welche Temperaturkarten: winter, summer, both (beide) oder none (keine)',
     steady: 'eingeschwungener Zustand bei gleichbleibendem Zimmer',
@@ -79,13 +80,11 @@ export const de: Messages = {
     standardInput: 'der Standardeingabe',
     commandLine: 'der Befehlszeile',
     allowed: 'erlaubt',
-    got: 'gefunden',
   },
 
   plan: {
     needs: 'Bedarf',
     wanted: 'gewünscht',
-    found: 'gefunden',
     settle: 'was es klären würde',
     temperatures: 'Temperaturen, Median und 90-%-Bereich',
     place: 'Ort',
@@ -103,7 +102,9 @@ export const de: Messages = {
     powerYear: (kWh) => `im Jahr: ${kWh}`,
     map: (season, low, high) => `Temperaturkarte des Bodens, ${season}, Zimmer ${low} bis ${high}`,
     notes: 'Anmerkungen des Modells',
-    memory: 'aus dem Gedächtnis oder gängige Praxis',
+    memory: '* aus dem Gedächtnis, gängige Praxis oder unsere Wahl; keine Seite wurde dafür gelesen.',
+    onlyEnglish: 'Bedarf, Gründe und Ratschläge gibt es bisher nur auf Englisch.',
+    celsiusReasons: 'Gründe in °C.',
     basis: (members, seed) =>
       `Antwort eines Modells über ${members} mögliche Kästen (Startwert ${seed}), keine Messung. Das leere Zuhause mit Messwerten prüfen, bevor das Tier einzieht.`,
   },

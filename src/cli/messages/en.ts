@@ -41,6 +41,7 @@ export const en = {
     members: 'how many possible boxes to compute, 10 to 2000',
     seed: 'seed of their random draw, 0 to 4294967295',
     species: 'judge for this species instead of the one in the file',
+    standard: 'space standard to judge by, an id of data/standards.json; none unless named',
     stage: 'hatchling, young or adult',
     map: 'which gradient maps to draw: winter, summer, both or none',
     steady: 'settled state in a room that does not change',
@@ -57,7 +58,7 @@ export const en = {
     helpOption: 'show this help',
     version: 'show the version',
     examplesPlan: [
-      'warmstead plan data/examples/wood-1200.json',
+      'warmstead plan data/examples/wood-1200.json --standard home-third',
       'warmstead plan box.json --species royal --stage adult --units us',
       'warmstead plan box.json --json --members 200 --seed 7 > answer.json',
       'cat box.json | warmstead plan - --map none',
@@ -81,13 +82,11 @@ export const en = {
     standardInput: 'standard input',
     commandLine: 'the command line',
     allowed: 'allowed',
-    got: 'found',
   },
 
   plan: {
     needs: 'Needs',
     wanted: 'wanted',
-    found: 'found',
     settle: 'what would settle it',
     temperatures: 'Temperatures, median and 90 % interval',
     place: 'place',
@@ -107,7 +106,9 @@ export const en = {
     map: (season: string, low: string, high: string): string =>
       `Gradient map of the floor, ${season}, room ${low} to ${high}`,
     notes: 'Notes of the model',
-    memory: 'from memory or common practice',
+    memory: '* from memory, common practice or our choice; no page was read for it.',
+    onlyEnglish: '',
+    celsiusReasons: 'Reasons are in °C.',
     basis: (members: number, seed: number): string =>
       `A model's answer over ${members} possible boxes (seed ${seed}), not a measurement. Prove the home empty with readings before the animal moves in.`,
   },

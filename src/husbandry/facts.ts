@@ -2,7 +2,7 @@
 // Leaves out: reading files (records/facts.ts) and whether rules of law are stale (law-checks.ts).
 import type { Fault } from '../shared/fault.ts';
 import type { Facts, HeaterFacts, Source, Species, ThermostatFacts } from './fact.ts';
-import { type CheckContext, dataFault, isRecord } from './fact-check.ts';
+import { type CheckContext, dataFault, isRecord, sourceFaults } from './fact-check.ts';
 import { heaterFrom, materialFrom, type Rows, rowsFrom, thermostatFrom } from './facts-kit.ts';
 import { lawRuleFrom, standardFrom } from './facts-rules.ts';
 import { speciesFrom } from './facts-species.ts';
@@ -47,8 +47,8 @@ export function factsFrom(raw: RawFacts): CheckedFacts {
   const files = Object.fromEntries(
     Object.entries(raw).map(([path, json]) => [path.replace(/^(.*\/)?data\//, ''), json]),
   );
-  const { sources, faults: sourceFaults } = sourcesFrom(files['sources.json']);
-  const faults: Fault[] = [...sourceFaults];
+  const { sources, faults: badSources } = sourcesFrom(files['sources.json']);
+  const faults: Fault[] = [...badSources];
   const context = (file: string): CheckContext => ({ file, sourceKeys: new Set(Object.keys(sources)) });
   const table = <T extends { readonly id: string }>(
     file: string,
@@ -83,8 +83,34 @@ export function factsFrom(raw: RawFacts): CheckedFacts {
     faultCases: table('faults.json', faultCaseFrom),
     overlaid: [],
   };
-  faults.push(...crossFaults(facts, context));
+  faults.push(...crossFaults(facts, context), ...otherSources(files, context));
   return { facts, faults };
+}
+
+const ownFiles = [
+  'sources',
+  'materials',
+  'heaters',
+  'thermostats',
+  'substrates',
+  'prey',
+  'standards',
+  'law',
+  'cautions',
+  'faults',
+];
+
+/** Tables that belong to other rooms are not read here, but their sources must stand in sources.json too. */
+function otherSources(files: RawFacts, context: (file: string) => CheckContext): Fault[] {
+  return Object.entries(files)
+    .filter(
+      ([path]) =>
+        !path.startsWith('species/') && !path.startsWith('examples/') && !ownFiles.includes(path.replace('.json', '')),
+    )
+    .flatMap(([path, json]) => (Array.isArray(json) ? json : []).map((row: unknown, i) => [path, row, i] as const))
+    .flatMap(([path, row, i]) =>
+      isRecord(row) && 'source' in row ? sourceFaults(context(path), String(row.id ?? row.name ?? `[${i}]`), row) : [],
+    );
 }
 
 /** Rows that name something that is not there. */
@@ -100,6 +126,9 @@ function crossFaults(facts: Facts, context: (file: string) => CheckContext): Fau
       need(`species/${s.id}.json`, 'all.substrates', String(id), facts.substrates, 'substrates.json');
   }
   for (const id of Object.keys(facts.substrates)) need('substrates.json', id, id, facts.materials, 'materials.json');
+  for (const standard of Object.values(facts.standards))
+    for (const id of standard.replaces ?? [])
+      need('standards.json', `${standard.id}.replaces`, id, facts.standards, 'standards.json');
   for (const standard of Object.values(facts.standards))
     for (const id of standard.speciesIds ?? [])
       need('standards.json', `${standard.id}.speciesIds`, id, facts.species, 'species/');

@@ -76,6 +76,8 @@ export interface Standard extends Sourced {
   readonly fromLengthM: number | null;
   readonly toLengthM: number | null;
   readonly rule: SpaceRule;
+  /** General rules of the same text that this one stands in for. */
+  readonly replaces?: readonly string[];
   /** What another page says of the same rule. */
   readonly alternatives?: readonly Sourced[];
 }

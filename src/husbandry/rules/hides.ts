@@ -6,8 +6,8 @@ import { cm } from '../display.ts';
 import type { NeedVerdict } from '../need.ts';
 import { animalOf, commonPractice, endAt, type JudgedAnimal, need, ourChoice, type Rule, warmEndOf } from '../rule.ts';
 
-/** Floor of a hide against the animal coiled flat: least share, and most (three times plus a little for small ones). */
-export const hideFit = { leastOfCoil: 0.5, mostOfCoil: 3, mostPlusM2: 0.015, heightOfBody: 1.2 } as const;
+/** Floor of a hide against the animal coiled flat: least share, and most (four times plus a little for small ones). */
+export const hideFit = { leastOfCoil: 0.5, mostOfCoil: 4, mostPlusM2: 0.015, heightOfBody: 1.2 } as const;
 
 const say = {
   none: 'There is nowhere to hide.',

@@ -6,8 +6,8 @@ import type { NeedVerdict } from '../need.ts';
 import { commonPractice, need, type Rule, warmEndOf } from '../rule.ts';
 
 /** Height above the floor (bottom panel or top of the substrate), and how near a wall counts as on it [m].
- *  100 to 150 mm is common practice; 30 mm and the cool third are our choice. */
-export const probePlace = { lowM: 0.1, highM: 0.15, onWallM: 0.03, coolShare: 1 / 3 } as const;
+ *  100 to 150 mm is common practice; 30 mm, the cool third and the perch are our choice. */
+export const probePlace = { lowM: 0.1, highM: 0.15, onWallM: 0.03, coolShare: 1 / 3, nearPerchM: 0.15 } as const;
 
 const say = {
   mat: 'Between the mat and the floor: the animal cannot shift it or lie on it.',
@@ -22,6 +22,8 @@ const say = {
   coolEnd: 'The probe is at the cool end: the warm end overshoots before it notices.',
   well: 'On a wall, 100 to 150 mm up.',
   atWarm: 'Away from the cool end.',
+  perch: 'It hangs higher than usual, beside a high perch: right if the animal basks there, but not proven.',
+  perchReading: 'a day of readings at the perch and at the floor below it',
   move: 'Fix it to a side or back wall, 100 to 150 mm above the floor, at the warm end but not at the basking site.',
 } as const;
 
@@ -43,18 +45,31 @@ function misplaced(enclosure: Enclosure, t: Thermostat): string | null {
   return above < probePlace.lowM ? say.low(mm(above)) : say.high(mm(above));
 }
 
+/** High beside a perch where a climbing animal basks: neither the usual height nor plainly wrong. */
+function besidePerch(enclosure: Enclosure, t: Thermostat): boolean {
+  const { perch, box } = enclosure;
+  const onWall =
+    t.probe.xM <= probePlace.onWallM ||
+    t.probe.xM >= box.lengthM - probePlace.onWallM ||
+    t.probe.yM >= box.depthM - probePlace.onWallM;
+  const high = t.probe.zM > probePlace.highM && t.probe.at !== 'floor' && t.probe.at !== 'mat';
+  return perch !== null && onWall && high && Math.abs(t.probe.zM - perch.zM) <= probePlace.nearPerchM + 1e-9;
+}
+
 function place(enclosure: Enclosure, t: Thermostat, heaters: readonly Heater[]): NeedVerdict {
   const matOnly = heaters.every((heater) => heater.kind === 'heat-mat');
   const wrong = matOnly ? (t.probe.at === 'mat' ? null : say.matElsewhere) : misplaced(enclosure, t);
+  const perched = wrong !== null && !matOnly && besidePerch(enclosure, t);
   return need(
     {
       id: `probe-place-${t.id}`,
       group: 'safety',
       title: 'The probe in the right place',
-      verdict: wrong ? 'fails' : 'holds',
+      verdict: perched ? 'not-known' : wrong ? 'fails' : 'holds',
+      ...(perched ? { settledBy: say.perchReading } : {}),
       wanted: matOnly ? 'between mat and floor' : 'on a side or back wall, 100 to 150 mm up',
       found: `${t.probe.at}, ${cm(t.probe.xM)} from the left, ${mm(t.probe.zM)} up`,
-      reasons: [wrong ?? (matOnly ? say.mat : say.well)],
+      reasons: [perched ? say.perch : (wrong ?? (matOnly ? say.mat : say.well))],
       fixes: [matOnly ? say.matMove : say.move],
     },
     commonPractice,

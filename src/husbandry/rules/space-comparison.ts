@@ -23,8 +23,10 @@ export function standardComparison(enclosure: Enclosure, species: Species, facts
   const animal = animalOf(enclosure, species);
   if (!animal) return [];
   const climbs = wordOf(species, animal.stage, 'climbs') === 'yes';
-  return Object.values(facts.standards)
-    .filter((standard) => covers(standard, species.id, climbs, animal.totalLengthM))
+  const written = Object.values(facts.standards).filter((s) => covers(s, species.id, climbs, animal.totalLengthM));
+  const replaced = new Set(written.flatMap((s) => s.replaces ?? []));
+  return written
+    .filter((standard) => !replaced.has(standard.id))
     .map((standard) => {
       const { asked, short, tolerated } = measure(askedBy(standard.rule, animal.totalLengthM), enclosure.box);
       const meets = short.length === 0;

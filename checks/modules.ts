@@ -7,6 +7,7 @@ export interface CheckModule {
 
 export const modules: Readonly<Record<string, () => Promise<CheckModule>>> = {
   tables: () => import('./tables.ts'),
+  'published/air-cavity': () => import('./published/air-cavity.ts'),
   'cross/psychrometrics': () => import('./cross/psychrometrics.ts'),
   'two-methods/view-factors': () => import('./two-methods/view-factors.ts'),
   'two-methods/conduction': () => import('./two-methods/conduction.ts'),

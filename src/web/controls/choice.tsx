@@ -6,6 +6,8 @@ export interface ChoiceOption<V extends string> {
   readonly value: V;
   readonly text: string;
   readonly more?: ReactNode;
+  /** Drawn at the end of the row. */
+  readonly picture?: ReactNode;
 }
 
 interface ChoiceProps<V extends string> {
@@ -35,6 +37,7 @@ export function Choice<V extends string>(props: ChoiceProps<V>) {
               {option.text}
               {option.more && <span className="choice-more">{option.more}</span>}
             </span>
+            {option.picture}
           </Radio>
         ))}
       </div>

@@ -11,7 +11,7 @@ interface QuantityDialProps extends QuantityFieldProps {
 }
 
 export function QuantityDial(props: QuantityDialProps) {
-  const { settings, measure } = useSheet();
+  const { settings } = useSheet();
   const { kind, value, min, max } = props;
   const shown = (stored: number) => shownFromStored(kind, stored, settings);
   const step = shown(min + props.step) - shown(min);
@@ -38,10 +38,6 @@ export function QuantityDial(props: QuantityDialProps) {
           )}
         </SliderTrack>
       </Slider>
-      <div className="slider-ends" aria-hidden="true">
-        <span>{measure.text(kind, min, 0)}</span>
-        <span>{measure.text(kind, max, 0)}</span>
-      </div>
     </div>
   );
 }

@@ -2,9 +2,9 @@
 import type { Enclosure } from '../../physics/enclosure.ts';
 
 /** Units per metre, the same for every one. */
-const scale = 56;
+const scale = 63;
 const width = 1.9 * scale;
-const height = 1.3 * scale;
+const height = 1.25 * scale;
 
 export function ExampleThumbnail({ enclosure }: { readonly enclosure: Enclosure }) {
   const { box, heaters, hides, substrate } = enclosure;

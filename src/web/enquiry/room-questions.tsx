@@ -130,14 +130,8 @@ export function BoxQuestion() {
         return {
           value: id,
           text: boxName(id, t),
-          more: (
-            <span className="box-more">
-              <span>
-                {size} {measure.settings.length} · {kit.join(', ')}
-              </span>
-              <ExampleThumbnail enclosure={enclosure} />
-            </span>
-          ),
+          more: `${size} ${measure.settings.length} · ${kit.join(', ')}`,
+          picture: <ExampleThumbnail enclosure={enclosure} />,
         };
       })}
       hint={t('box.hint')}

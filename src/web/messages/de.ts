@@ -227,7 +227,7 @@ export const de: MessageBook = {
   'finding.floorFits': '{area} Boden; das Tier mit {length} kann sich der Länge nach ausstrecken',
   'finding.floorShort': '{area} Boden, und kürzer als das Tier mit {length}',
 
-  'table.behind': 'Die Zahlen hinter diesem Bild',
+  'table.behind': 'Zahlen',
   'table.place': 'Ort',
   'table.now': 'Jetzt',
   'table.range': '90-%-Bereich',

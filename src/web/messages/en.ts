@@ -228,7 +228,7 @@ export const en = {
   'finding.floorFits': '{area} of floor; the {length} animal can stretch out along it',
   'finding.floorShort': '{area} of floor, and shorter than the {length} animal',
 
-  'table.behind': 'The numbers behind this picture',
+  'table.behind': 'Numbers',
   'table.place': 'Place',
   'table.now': 'Now',
   'table.range': '90 % range',

@@ -1,7 +1,10 @@
 // Takes its time: first the two days for the pictures, then the ensemble for the verdicts. Ended when something newer comes.
 /// <reference lib="webworker" />
+import priors from '../../../data/priors.json';
 import { climateNeeds } from '../../husbandry/climate-needs.ts';
+import { judgeEnclosure } from '../../husbandry/judge-enclosure.ts';
 import { buildModel, simulateDay } from '../../physics/simulate.ts';
+import type { Priors } from '../../planning/ensemble.ts';
 import { planEnclosure } from '../../planning/plan.ts';
 import type { Fault } from '../../shared/fault.ts';
 import { facts } from './facts.ts';
@@ -44,7 +47,15 @@ self.onmessage = ({ data }: MessageEvent<PlanRequest>) => {
       return;
     }
     const { species, climate } = found;
-    const plan = planEnclosure({ enclosure, climate, species, materials: facts.materials, members, seed });
+    const plan = planEnclosure({
+      enclosure,
+      climate,
+      materials: facts.materials,
+      priors: priors as Priors,
+      otherNeeds: judgeEnclosure(enclosure, species, null, facts),
+      members,
+      seed,
+    });
     tell({ kind: 'plan', plan, tookMs: performance.now() - startedMs });
   } catch (error) {
     tell({ kind: 'failed', say: error instanceof Error ? error.message : String(error) });

@@ -3,6 +3,7 @@
 import { useEffect, useState } from 'react';
 import type { DayAnswer } from '../../physics/answer.ts';
 import type { Enclosure } from '../../physics/enclosure.ts';
+import { settledMembers } from '../../planning/plan.ts';
 import type { PlanAnswer } from '../../planning/plan-answer.ts';
 import type { Fault } from '../../shared/fault.ts';
 import type { PlanReply, PlanRequest } from './protocol.ts';
@@ -20,8 +21,8 @@ export interface PlanRun {
 
 /** The hand rests when nothing has changed for this long [ms] (our choice). */
 const restMs = 250;
-/** Boxes in the ensemble and the seed of its draws (our choice; the same draws every time). */
-export const ensemble = { members: 60, seed: 1 } as const;
+/** Boxes in the ensemble and the seed of its draws: as the server does it, so that both say the same. */
+export const ensemble = { members: settledMembers, seed: 1 } as const;
 
 const nothing: PlanRun = {
   forEnclosure: null,

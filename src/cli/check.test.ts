@@ -4,7 +4,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { largestBytes } from './input.ts';
-import { warmstead } from './spawn-cli.ts';
+import { warmstead } from './testing/spawn-cli.ts';
 
 const example = 'data/examples/wood-1200.json';
 const folder = mkdtempSync(join(tmpdir(), 'warmstead-check-'));

@@ -72,7 +72,19 @@ export async function planCommand(file: string, raw: RawOptions, language: Langu
   if (asJson) writeJson(terminal, { ok: true, versions: versions(), enclosure, climate: climate.value, answer });
   else {
     const show = displayFor(units, language);
-    writeLines(terminal, planLines({ enclosure, climate: climate.value, answer, maps, show, terminal, messages }));
+    writeLines(
+      terminal,
+      planLines({
+        brief: options.flag('brief'),
+        enclosure,
+        climate: climate.value,
+        answer,
+        maps,
+        show,
+        terminal,
+        messages,
+      }),
+    );
   }
   return codeOf[answer.verdict];
 }

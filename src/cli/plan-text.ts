@@ -16,6 +16,8 @@ export interface PlanTextInput {
   readonly enclosure: Enclosure;
   readonly climate: ClimateNeeds;
   readonly answer: PlanAnswer;
+  /** Leaves out the needs that hold. */
+  readonly brief: boolean;
   readonly maps: readonly Season[];
   readonly show: Display;
   readonly terminal: Terminal;
@@ -60,11 +62,15 @@ function verdictWord(verdict: Verdict, terminal: Terminal, messages: Messages): 
   return paint.bold(verdict === 'fails' ? paint.red(word) : paint.yellow(word));
 }
 
-function needLines({ answer, show, terminal, messages }: PlanTextInput): string[] {
+function needLines({ answer, brief, show, terminal, messages }: PlanTextInput): string[] {
   const { plan } = messages;
   const lines = [terminal.paint.bold(plan.needs)];
   for (const verdict of order) {
     const needs = answer.needs.filter((need) => need.verdict === verdict);
+    if (verdict === 'holds' && brief) {
+      if (needs.length > 0) lines.push(`  ${shapes.holds} ${plan.othersHold(needs.length)}`);
+      continue;
+    }
     for (const need of needs) lines.push(...oneNeed(need, show, terminal, messages));
   }
   const foot = [

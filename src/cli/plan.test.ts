@@ -1,7 +1,7 @@
 // The real process: what `warmstead plan` says, and that its exit code is the verdict.
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { warmstead } from './spawn-cli.ts';
+import { warmstead } from './testing/spawn-cli.ts';
 
 const example = 'data/examples/wood-1200.json';
 const timeout = 90_000;

@@ -80,6 +80,7 @@ function programOf(
     .option('--standard <ID>', help.standard)
     .option('--members <N>', help.members)
     .option('--seed <N>', help.seed)
+    .option('--brief', help.brief)
     .option('--map <SEASON>', help.map)
     .action(
       doing(async (file, options) => (await import('./plan-command.ts')).planCommand(file, options, language, run)),

@@ -1,6 +1,6 @@
 // The real process: what `warmstead simulate` writes for people, programs and spreadsheets.
 import { expect, it } from 'vitest';
-import { warmstead } from './spawn-cli.ts';
+import { warmstead } from './testing/spawn-cli.ts';
 
 const example = 'data/examples/wood-1200.json';
 const timeout = 60_000;

@@ -43,6 +43,7 @@ export const en = {
     species: 'judge for this species instead of the one in the file',
     standard: 'space standard to judge by, an id of data/standards.json; none unless named',
     stage: 'hatchling, young or adult',
+    brief: 'leave out the needs that hold',
     map: 'which gradient maps to draw: winter, summer, both or none',
     steady: 'settled state in a room that does not change',
     night: 'with the night set points and no day heaters',
@@ -106,6 +107,7 @@ export const en = {
     map: (season: string, low: string, high: string): string =>
       `Gradient map of the floor, ${season}, room ${low} to ${high}`,
     notes: 'Notes of the model',
+    othersHold: (count: number): string => (count === 1 ? '1 other need holds.' : `${count} other needs hold.`),
     memory: '* from memory, common practice or our choice; no page was read for it.',
     onlyEnglish: '',
     celsiusReasons: 'Reasons are in °C.',

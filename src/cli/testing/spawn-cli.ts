@@ -8,8 +8,8 @@ export interface Ended {
   readonly err: string;
 }
 
-const main = fileURLToPath(new URL('./main.ts', import.meta.url));
-const root = fileURLToPath(new URL('../../', import.meta.url));
+const main = fileURLToPath(new URL('../main.ts', import.meta.url));
+const root = fileURLToPath(new URL('../../../', import.meta.url));
 
 /** Runs `warmstead ...args` in the repository's folder with nothing but PATH and the given environment. */
 export function warmstead(

@@ -1,5 +1,6 @@
 // What is believed about an uncertain quantity before any reading: its range, its shape, its source.
 // Rows of data/priors.json. Leaves out how beliefs are drawn (planning) and how readings change them (proving).
+import { erf } from './formulas/error-function.ts';
 import type { ParameterName } from './parameters.ts';
 
 /** One row of data/priors.json. low and high hold 90 % of the belief. */
@@ -21,6 +22,14 @@ export type Priors = readonly Prior[];
 const ninetyPctSd = 1.645;
 /** Normal shapes are cut here, so that no drawn value is absurd; our choice. */
 const mostSd = 2.5;
+
+/** Value of a prior at a standard normal score: 0 is the middle of the belief, +-1.645 the ends of its 90 % range. */
+export function priorValueAt(prior: Prior, score: number): number {
+  return prior.shape === 'uniform' ? quantile(prior, normalShare(score)) : normalShape(prior, score);
+}
+
+/** Share of a standard normal belief below a score. Source: ABRAMOWITZ 26.2.29. */
+export const normalShare = (score: number): number => 0.5 * (1 + erf(score / Math.SQRT2));
 
 /** Value of a prior below which a share p of the belief lies, p in (0, 1). */
 export function quantile(prior: Prior, p: number): number {

@@ -104,6 +104,18 @@ export function standardFrom(ctx: CheckContext, at: string, row: Row): Rows<Stan
         ]),
     ...(kind === 'bands' ? bandFaults(ctx, `${at}.rule`, rule.bands) : []),
   ];
+  const lastBand: unknown = Array.isArray(rule.bands) ? rule.bands.at(-1) : null;
+  if (kind === 'bands' && isRecord(lastBand) && lastBand.maxLengthM !== row.toLengthM)
+    faults.push(
+      dataFault(
+        ctx,
+        `${at}.toLengthM`,
+        'DATA_ORDER',
+        row.toLengthM,
+        `the end of the last band (${String(lastBand.maxLengthM)})`,
+        'The standard covers another length than its bands.',
+      ),
+    );
   if (row.speciesIds !== null && !Array.isArray(row.speciesIds))
     faults.push(
       dataFault(

@@ -374,9 +374,11 @@ const cases: readonly (readonly [
 ];
 
 describe('rules of the enclosure', () => {
-  test.each(cases)('%s: %s', (...[, id, change, expected, speciesId]) => {
-    expect(verdictOf(id, change, speciesId)).toBe(expected);
-  });
+  for (const [title, id, change, expected, speciesId] of cases) {
+    test(`${title}: ${id} ${expected}`, () => {
+      expect(verdictOf(id, change, speciesId)).toBe(expected);
+    });
+  }
 
   test('the sample holds every need', () => {
     expect(judged(none).filter((need) => need.verdict !== 'holds')).toEqual([]);

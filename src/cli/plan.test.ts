@@ -42,42 +42,25 @@ describe.concurrent('the verdict is the exit code', () => {
   });
 });
 
-it('the same seed gives the same answer, and JSON carries all of it', { timeout }, async () => {
-  const args = ['plan', example, '--json', '--members', '10', '--seed', '7'];
+it('the same seed gives the same answer for the animal asked for, and JSON carries all of it', {
+  timeout,
+}, async () => {
+  const args = ['plan', example, '--json', '--members', '10', '--seed', '7', '--species', 'royal', '--stage', 'young'];
   const [first, second] = await Promise.all([warmstead(args), warmstead(args)]);
   expect(first.out).toBe(second.out);
-  const { ok, answer, versions } = JSON.parse(first.out);
+  const { ok, answer, versions, enclosure, climate } = JSON.parse(first.out);
   expect([ok, answer.members, answer.seed]).toEqual([true, 10, 7]);
   expect(answer.needs.length).toBeGreaterThan(10);
   expect(versions.model).not.toBe('');
-});
-
-it('judges for the species and stage that are asked for', { timeout }, async () => {
-  const ended = await warmstead([
-    'plan',
-    example,
-    '--json',
-    '--members',
-    '10',
-    '--species',
-    'royal',
-    '--stage',
-    'young',
-  ]);
-  const { enclosure, climate } = JSON.parse(ended.out);
   expect([enclosure.animal.speciesId, enclosure.animal.stage, climate.speciesId]).toEqual(['royal', 'young', 'royal']);
 });
 
-it('shows °F, German and colour when asked', { timeout }, async () => {
-  const [us, de, colour] = await Promise.all([
-    warmstead(['plan', example, '--units', 'us', ...few]),
-    warmstead(['plan', example, '--lang', 'de', ...few]),
-    warmstead(['plan', example, '--members', '10', '--map', 'winter'], '', { FORCE_COLOR: '1' }),
-  ]);
-  expect(us.out).toContain('[°F]');
-  expect(us.out).not.toMatch(/Basking surface[^\n]*°C/);
-  expect(de.out).toMatch(/OFFEN[\s\S]*Temperaturen[\s\S]*Regler/);
-  expect(colour.out).toContain('\u2580');
+it('shows °F, German, colour and only what does not hold when asked', { timeout }, async () => {
+  const args = ['plan', example, '--members', '10', '--map', 'winter', '--brief', '--units', 'us', '--lang', 'de'];
+  const { out } = await warmstead(args, '', { FORCE_COLOR: '1' });
+  for (const part of ['[°F]', 'OFFEN', 'Temperaturen', 'Regler', 'weitere sind erfüllt', '\u2580'])
+    expect(out).toContain(part);
+  expect(out).not.toContain('Basking surface on');
 });
 
 it.each([

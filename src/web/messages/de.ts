@@ -249,8 +249,10 @@ export const de: MessageBook = {
   'season.summer': 'Sommer',
   'moment.season': 'Jahreszeit',
   'moment.at': 'Zeitpunkt',
-  'moment.night': 'Kälteste Nacht',
-  'moment.noon': 'Heißester Mittag',
+  'moment.coldestNight': 'Kälteste Nacht',
+  'moment.hottestMidday': 'Heißester Mittag',
+  'moment.night': 'Nacht',
+  'moment.noon': 'Mittag',
   'moment.hour': 'Stunde für Stunde',
 
   'verdict.holds': 'Hält',
@@ -287,6 +289,10 @@ export const de: MessageBook = {
   'try.setNight': 'Sollwert Nacht',
   'try.probeX': 'Fühler von links',
   'try.probeZ': 'Fühlerhöhe',
+
+  'standard.legend': 'Platz für das Tier',
+  'standard.label': 'Platzvorgabe, die gelten soll',
+  'standard.none': 'Noch keine Vorgabe gewählt',
 
   'dial.title': 'Einstellung und Strom',
   'dial.setDay': 'Sollwert Tag',

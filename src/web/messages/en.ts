@@ -250,8 +250,10 @@ export const en = {
   'season.summer': 'Summer',
   'moment.season': 'Season',
   'moment.at': 'Moment of the day',
-  'moment.night': 'Coldest night',
-  'moment.noon': 'Hottest midday',
+  'moment.coldestNight': 'Coldest night',
+  'moment.hottestMidday': 'Hottest midday',
+  'moment.night': 'Night',
+  'moment.noon': 'Midday',
   'moment.hour': 'By the hour',
 
   'verdict.holds': 'Holds',
@@ -288,6 +290,10 @@ export const en = {
   'try.setNight': 'Set by night',
   'try.probeX': 'Probe from the left',
   'try.probeZ': 'Probe height',
+
+  'standard.legend': 'Room for the animal',
+  'standard.label': 'Space standard to meet',
+  'standard.none': 'No standard chosen yet',
 
   'dial.title': 'The dial and the power',
   'dial.setDay': 'Dial by day',

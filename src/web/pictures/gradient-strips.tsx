@@ -31,19 +31,14 @@ export function HeaterStrip({ day, x, width, top, height, narrow }: StripProps) 
   const means = meansPerStep(day.hours, day.heaterW, stepH);
   const most = Math.max(10, ...means);
   const bar = height / means.length;
+  const steps = means.map(
+    (watts, at) => `H${(x + (watts / most) * width).toFixed(1)}V${(top + (at + 1) * bar).toFixed(1)}`,
+  );
+  const workPath = `M${x} ${top}${steps.join('')}H${x}Z`;
   return (
     <g className="strip">
       <line className="strip-zero" x1={x} x2={x} y1={top} y2={top + height} />
-      {means.map((watts, at) => (
-        <rect
-          key={at}
-          className="heater-work"
-          x={x}
-          y={top + at * bar}
-          width={(watts / most) * width}
-          height={bar + 0.3}
-        />
-      ))}
+      <path className="heater-work" d={workPath} />
       <text className="axis-name" x={x} y={top - 10}>
         {narrow ? t('map.heaterShort') : t('map.heater')}
       </text>

@@ -92,7 +92,7 @@ export function ProbeHandles({
     );
     return (
       <g key={thermostat.id} data-place="probe">
-        {!flat && aboveM > 0.02 && (
+        {!flat && index === 0 && aboveM * frame.scale > 18 && (
           <Dimension
             x1={lineX}
             x2={lineX}

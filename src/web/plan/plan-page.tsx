@@ -1,14 +1,12 @@
 // The plan: the home drawn to scale and its day beside the verdict on every need; everything follows the hand.
 import { useCallback, useMemo, useState } from 'react';
-import { Choice } from '../controls/choice.tsx';
-import { VerdictMark } from '../controls/verdict-mark.tsx';
 import { boxName } from '../enquiry/box-name.ts';
 import { movedHeater, movedProbe } from '../pictures/move.ts';
 import type { SectionMoves } from '../pictures/section-handles.tsx';
 import { wantedClimate } from '../pictures/wanted.ts';
 import { proseInUnits } from '../settings/prose-units.ts';
 import { useSheet } from '../settings/settings-context.tsx';
-import { useMedia, useWidth } from '../settings/use-width.ts';
+import { useMedia, useViewHeight, useWidth } from '../settings/use-width.ts';
 import { useSayPlanMissing } from '../shell/plan-missing.ts';
 import { go } from '../shell/router.ts';
 import { useDocument } from '../state/document-context.tsx';
@@ -18,28 +16,42 @@ import { useSteady } from '../worker/use-steady.ts';
 import { Cautions } from './cautions.tsx';
 import { DialAdviceList } from './dial-advice.tsx';
 import { FloorFigure, MapFigure, SectionFigure } from './figures.tsx';
+import { Headline } from './headline.tsx';
 import { KeyNumbers } from './key-numbers.tsx';
-import { conditionsAt, firstMoment, type Moment, type Season, usualAt } from './moment.ts';
+import { conditionsAt, firstMoment, type Moment } from './moment.ts';
+import { MomentChoice } from './moment-choice.tsx';
 import { HeldNeeds, OpenNeeds } from './needs-list.tsx';
 import { nextOnPlan } from './next-on-plan.ts';
+import { StandardChoice } from './standard-choice.tsx';
 import { HeaterControls, RoomControls, ThermostatControls } from './try-controls.tsx';
 import { useReadings } from './use-readings.ts';
 
+/** Shares of the window's height that the drawing and the map take on a wide screen, so that both are seen at once. */
+const heights = {
+  section: 0.285,
+  sectionLeast: 210,
+  map: 0.2,
+  mapLeast: 150,
+  narrowSection: 250,
+  narrowMap: 250,
+} as const;
+
 export function PlanPage() {
-  const { t, measure, settings } = useSheet();
+  const { t, measure } = useSheet();
   const { document, enclosure, changeEnclosure } = useDocument();
   const facts = useFacts();
   const [moment, setMoment] = useState<Moment>(firstMoment);
   const conditions = useMemo(() => (enclosure ? conditionsAt(moment, enclosure) : null), [moment, enclosure]);
   const steady = useSteady(enclosure, conditions);
-  const run = usePlan(enclosure);
+  const run = usePlan(enclosure, document.answers.standardId);
   const readings = useReadings(enclosure, moment, steady, run);
   const species = facts?.species.find((row) => row.id === enclosure?.animal?.speciesId) ?? null;
   const stage = enclosure?.animal?.stage;
-  const needsOfClimate = species && stage ? species.climate[stage] : null;
-  const climate = useMemo(() => (needsOfClimate ? wantedClimate(needsOfClimate) : null), [needsOfClimate]);
+  const climateNeeds = species && stage ? species.climate[stage] : null;
+  const climate = useMemo(() => (climateNeeds ? wantedClimate(climateNeeds) : null), [climateNeeds]);
   const [ref, width] = useWidth<HTMLDivElement>(700);
   const wide = useMedia('(min-width: 1024px)');
+  const viewHeight = useViewHeight();
   const moves = useMemo<SectionMoves>(
     () => ({
       heater: (index, to) => changeEnclosure((now) => movedHeater(now, index, to), `move-heater-${index}`),
@@ -51,116 +63,76 @@ export function PlanPage() {
   useSayPlanMissing(nextOnPlan(run, t));
   if (!enclosure) return null;
 
-  const day = run.days?.[moment.season] ?? null;
   const { plan } = run;
-  const stale = run.forEnclosure !== enclosure;
-  const open = plan?.needs.filter((need) => need.verdict !== 'holds') ?? [];
-  const hour = typeof moment.at === 'number' ? moment.at : null;
+  const day = run.days?.[moment.season] ?? null;
+  const stale = run.forEnclosure !== enclosure || run.working;
+  const openCount = plan?.needs.filter((need) => need.verdict !== 'holds').length ?? 0;
   const figure = { enclosure, climate, width };
-  const atChoice = typeof moment.at === 'number' ? 'hour' : moment.at;
+  const map = day && (
+    <MapFigure
+      {...figure}
+      day={day}
+      season={moment.season}
+      hour={typeof moment.at === 'number' ? moment.at : null}
+      onHour={onHour}
+      stale={run.daysFor !== enclosure}
+      mapHeight={wide ? Math.max(heights.mapLeast, viewHeight * heights.map) : heights.narrowMap}
+    />
+  );
+  const floor = <FloorFigure {...figure} readings={readings} moves={moves} mostInsideHeight={200} />;
 
   return (
     <main className="board plan">
       <div className="board-drawing" ref={ref}>
-        <div className="moment-choice">
-          <Choice
-            label={t('moment.season')}
-            hideLabel
-            value={moment.season}
-            onChange={(season: Season) => setMoment({ season, at: usualAt[season] })}
-            options={[
-              { value: 'winter', text: t('season.winter') },
-              { value: 'summer', text: t('season.summer') },
-            ]}
-          />
-          <Choice
-            label={t('moment.at')}
-            hideLabel
-            value={atChoice}
-            onChange={(at) => setMoment((now) => ({ ...now, at: at === 'hour' ? 6 : at }))}
-            options={[
-              { value: 'night', text: t('moment.night') },
-              { value: 'noon', text: t('moment.noon') },
-              { value: 'hour', text: hour === null ? t('moment.hour') : measure.clock(hour) },
-            ]}
-          />
-        </div>
-        <SectionFigure {...figure} readings={readings} moves={moves} mostInsideHeight={wide ? 300 : 260} />
-        <KeyNumbers readings={readings} climate={climate} />
-        {day && (
-          <MapFigure
-            {...figure}
-            day={day}
-            season={moment.season}
-            hour={hour}
-            onHour={onHour}
-            stale={run.daysFor !== enclosure}
-            mapHeight={wide ? 210 : 240}
-          />
-        )}
-        <FloorFigure {...figure} readings={readings} moves={moves} mostInsideHeight={wide ? 200 : 180} />
+        <MomentChoice moment={moment} onChange={setMoment} />
+        <SectionFigure
+          {...figure}
+          readings={readings}
+          moves={moves}
+          mostInsideHeight={wide ? Math.max(heights.sectionLeast, viewHeight * heights.section) : heights.narrowSection}
+        />
+        {wide && map}
+        {wide && floor}
       </div>
+      {!wide && <KeyNumbers readings={readings} climate={climate} />}
       <div className="board-sheet">
-        <div className="sheet-head">
-          <p className="plan-what">
-            {t('plan.what', {
-              animal: species?.commonName ?? enclosure.animal?.speciesId ?? '',
-              stage: stage ? t(`stage.${stage}`) : '',
-              box: document.answers.startFrom ? boxName(document.answers.startFrom, t) : enclosure.name,
-            })}{' '}
-            <a
-              href="/"
-              onClick={(event) => {
-                event.preventDefault();
-                go('/');
-              }}
-            >
-              {t('plan.changeAnswers')}
-            </a>
-          </p>
-          <div aria-live="polite" aria-busy={run.working} className={stale ? 'headline headline-stale' : 'headline'}>
-            {plan ? (
-              <>
-                <h1>
-                  <VerdictMark verdict={plan.verdict} large />
-                </h1>
-                <p className="headline-say" lang={settings.language === 'en' ? undefined : 'en'}>
-                  {proseInUnits(plan.headline, measure)}
-                </p>
-              </>
-            ) : (
-              <h1 className="headline-wait">
-                {run.failed || run.faults.length > 0 ? t('plan.noAnswer') : t('plan.working')}
-              </h1>
-            )}
-            <p className="headline-note">
-              {run.working ? t('plan.workingNote') : plan ? t('plan.members', { members: plan.members }) : ''}
-            </p>
-          </div>
-          {run.failed && <p className="field-fault">{run.failed}</p>}
-          {run.faults.map((fault) => (
-            <p key={`${fault.code}${fault.field}`} className="field-fault" lang="en">
-              {fault.say} {fault.fix} ({fault.field})
-            </p>
-          ))}
-        </div>
-        {plan && open.length > 0 && <OpenNeeds needs={plan.needs} facts={facts} />}
+        <p className="plan-what">
+          {t('plan.what', {
+            animal: species?.commonName ?? enclosure.animal?.speciesId ?? '',
+            stage: stage ? t(`stage.${stage}`) : '',
+            box: document.answers.startFrom ? boxName(document.answers.startFrom, t) : enclosure.name,
+          })}{' '}
+          <a
+            href="/"
+            onClick={(event) => {
+              event.preventDefault();
+              go('/');
+            }}
+          >
+            {t('plan.changeAnswers')}
+          </a>
+        </p>
+        <Headline run={run} stale={stale} />
+        {plan && openCount > 0 && <OpenNeeds needs={plan.needs} facts={facts} />}
+        {!wide && map}
         <section className="sheet-part try" aria-labelledby="try-title">
           <h2 id="try-title">{t('try.title')}</h2>
           <RoomControls season={moment.season} />
           <HeaterControls enclosure={enclosure} />
           <ThermostatControls enclosure={enclosure} />
+          <StandardChoice facts={facts} />
         </section>
+        {!wide && floor}
         {plan && <DialAdviceList plan={plan} />}
-        {plan && plan.needs.length > open.length && (
+        {plan && plan.needs.length > openCount && (
           <section className="sheet-part" aria-labelledby="held-title">
-            <h2 id="held-title">{t('plan.held', { count: plan.needs.length - open.length })}</h2>
+            <h2 id="held-title">{t('plan.held', { count: plan.needs.length - openCount })}</h2>
             <HeldNeeds needs={plan.needs} facts={facts} />
           </section>
         )}
         <Cautions facts={facts} />
-        <section className="sheet-part model-note">
-          <h2>{t('model.title')}</h2>
+        <section className="sheet-part model-note" aria-labelledby="model-title">
+          <h2 id="model-title">{t('model.title')}</h2>
           <p>{t('model.say')}</p>
           {plan?.notes.map((note) => (
             <p key={`${note.code}${note.field}`} lang="en">

@@ -31,3 +31,14 @@ export function useMedia(query: string): boolean {
   }, [query]);
   return holds;
 }
+
+/** Height of the window [px]. */
+export function useViewHeight(): number {
+  const [heightPx, setHeightPx] = useState(() => innerHeight);
+  useLayoutEffect(() => {
+    const read = () => setHeightPx(innerHeight);
+    addEventListener('resize', read);
+    return () => removeEventListener('resize', read);
+  }, []);
+  return heightPx;
+}

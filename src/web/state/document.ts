@@ -23,6 +23,8 @@ export interface Answers {
   readonly sun: Sun | null;
   readonly startFrom: string | null;
   readonly cautionsExplained: boolean;
+  /** The space standard the home is to meet, a key of data/standards.json; null until one is chosen. */
+  readonly standardId: string | null;
 }
 
 export interface PlanDocument {
@@ -51,6 +53,7 @@ export const emptyDocument: PlanDocument = {
     sun: null,
     startFrom: null,
     cautionsExplained: false,
+    standardId: null,
   },
   enclosure: null,
 };

@@ -27,6 +27,13 @@ export function factsBrief(): FactsBrief {
   });
   return {
     species: species.sort((a, b) => a.commonName.localeCompare(b.commonName)),
+    standards: Object.values(facts.standards).map(({ id, name, speciesIds, source, read }) => ({
+      id,
+      name,
+      speciesIds,
+      source,
+      read,
+    })),
     sources: facts.sources,
     cautions: facts.cautions,
   };

@@ -36,7 +36,7 @@ function factsFor({ enclosure }: PlanRequest) {
 self.onmessage = ({ data }: MessageEvent<PlanRequest>) => {
   try {
     const startedMs = performance.now();
-    const { enclosure, members, seed } = data;
+    const { enclosure, standardId, members, seed } = data;
     const model = buildModel(enclosure, facts.materials);
     const winter = simulateDay(model, enclosure.room.winter);
     const summer = simulateDay(model, enclosure.room.summer);
@@ -52,7 +52,7 @@ self.onmessage = ({ data }: MessageEvent<PlanRequest>) => {
       climate,
       materials: facts.materials,
       priors: priors as Priors,
-      otherNeeds: judgeEnclosure(enclosure, species, null, facts),
+      otherNeeds: judgeEnclosure(enclosure, species, (standardId && facts.standards[standardId]) || null, facts),
       members,
       seed,
     });

@@ -3,6 +3,7 @@
 import type { ClimateNeeds, SourcedRange } from '../../husbandry/climate.ts';
 import type { Source } from '../../husbandry/fact.ts';
 import type { Caution } from '../../husbandry/fact-tables.ts';
+import type { ReadMark } from '../../husbandry/need.ts';
 import type { DayAnswer, SteadyAnswer } from '../../physics/answer.ts';
 import type { Enclosure, LifeStage } from '../../physics/enclosure.ts';
 import type { PlanAnswer } from '../../planning/plan-answer.ts';
@@ -17,7 +18,18 @@ export interface SpeciesBrief {
   readonly climate: Readonly<Record<LifeStage, ClimateNeeds | null>>;
 }
 
+/** A space standard that can be chosen. */
+export interface StandardBrief {
+  readonly id: string;
+  readonly name: string;
+  /** Null when written for any snake. */
+  readonly speciesIds: readonly string[] | null;
+  readonly source: string;
+  readonly read: ReadMark;
+}
+
 export interface FactsBrief {
+  readonly standards: readonly StandardBrief[];
   readonly species: readonly SpeciesBrief[];
   readonly sources: Readonly<Record<string, Source>>;
   readonly cautions: readonly Caution[];
@@ -42,6 +54,7 @@ export type SteadyReply =
 
 export interface PlanRequest {
   readonly enclosure: Enclosure;
+  readonly standardId: string | null;
   readonly members: number;
   readonly seed: number;
 }

@@ -34,7 +34,7 @@ const nothing: PlanRun = {
   working: false,
 };
 
-export function usePlan(enclosure: Enclosure | null): PlanRun {
+export function usePlan(enclosure: Enclosure | null, standardId: string | null): PlanRun {
   const [run, setRun] = useState<PlanRun>(nothing);
   useEffect(() => {
     if (!enclosure) return;
@@ -59,12 +59,12 @@ export function usePlan(enclosure: Enclosure | null): PlanRun {
         }));
         worker?.terminate();
       };
-      worker.postMessage({ enclosure, ...ensemble } satisfies PlanRequest);
+      worker.postMessage({ enclosure, standardId, ...ensemble } satisfies PlanRequest);
     }, restMs);
     return () => {
       clearTimeout(timer);
       worker?.terminate();
     };
-  }, [enclosure]);
+  }, [enclosure, standardId]);
   return run;
 }

@@ -1,0 +1,43 @@
+// The verdict on the whole plan: shape and word, then the sentence that says why.
+import { VerdictMark } from '../controls/verdict-mark.tsx';
+import { proseInUnits } from '../settings/prose-units.ts';
+import { useSheet } from '../settings/settings-context.tsx';
+import type { PlanRun } from '../worker/use-plan.ts';
+
+/** The sentence without the verdict's own word in front, which stands above it in large letters. */
+export function withoutVerdictWord(headline: string): string {
+  const rest = headline.replace(/^(?:Holds|Fails|Not known)[:.]\s*/, '');
+  return rest.charAt(0).toUpperCase() + rest.slice(1);
+}
+
+export function Headline({ run, stale }: { readonly run: PlanRun; readonly stale: boolean }) {
+  const { t, measure, settings } = useSheet();
+  const { plan } = run;
+  const troubled = run.failed !== null || run.faults.length > 0;
+  return (
+    <div aria-live="polite" aria-busy={run.working} className={stale ? 'headline headline-stale' : 'headline'}>
+      {plan ? (
+        <>
+          <h1 data-verdict={stale ? 'working' : plan.verdict}>
+            <VerdictMark verdict={plan.verdict} large />
+          </h1>
+          <p className="headline-say" lang={settings.language === 'en' ? undefined : 'en'}>
+            {proseInUnits(withoutVerdictWord(plan.headline), measure)}
+          </p>
+        </>
+      ) : (
+        <h1 className="headline-wait">{t(troubled ? 'plan.noAnswer' : 'plan.working')}</h1>
+      )}
+      <p className="headline-note">
+        {run.working && t('plan.workingNote')}
+        {!run.working && plan && t('plan.members', { members: plan.members })}
+      </p>
+      {run.failed && <p className="field-fault">{run.failed}</p>}
+      {run.faults.map((fault) => (
+        <p key={`${fault.code}${fault.field}`} className="field-fault" lang="en">
+          {fault.say} {fault.fix} ({fault.field})
+        </p>
+      ))}
+    </div>
+  );
+}

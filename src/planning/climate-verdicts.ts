@@ -5,7 +5,8 @@ import type { NeedVerdict } from '../husbandry/need.ts';
 import type { Enclosure } from '../physics/enclosure.ts';
 import { verdictFromShare } from '../shared/verdict.ts';
 import { intervalOf } from './interval.ts';
-import { baskingAimC, type MemberAnswer, type Moments } from './member.ts';
+import type { JudgedMember } from './judged-member.ts';
+import { baskingAimC, type Moments } from './member.ts';
 
 /** Summer days on which the cool end may stand this much above the wanted band [K]; our choice. */
 export const summerAllowanceK = 2;
@@ -17,7 +18,7 @@ interface Judged {
   readonly title: string;
   readonly wanted: string;
   readonly values: readonly number[];
-  readonly holds: (value: number, member: MemberAnswer) => boolean;
+  readonly holds: (value: number, member: JudgedMember) => boolean;
   readonly unit: string;
   readonly basis: SourcedRange | { readonly source: string; readonly read: NeedVerdict['read'] };
   readonly failing: readonly string[];
@@ -29,7 +30,7 @@ interface Judged {
 export function climateVerdicts(
   enclosure: Enclosure,
   climate: ClimateNeeds,
-  members: readonly MemberAnswer[],
+  members: readonly JudgedMember[],
   moments: Moments,
 ): NeedVerdict[] {
   return [
@@ -44,7 +45,7 @@ export function climateVerdicts(
   ].map((j) => judge(j, members));
 }
 
-function judge(j: Judged, members: readonly MemberAnswer[]): NeedVerdict {
+function judge(j: Judged, members: readonly JudgedMember[]): NeedVerdict {
   const share = j.values.filter((v, i) => j.holds(v, members[i]!)).length / j.values.length;
   const verdict = verdictFromShare(share);
   const i = intervalOf(j.values);
@@ -74,7 +75,7 @@ const median = (values: readonly number[]): number => intervalOf(values).median;
 function basking(
   enclosure: Enclosure,
   climate: ClimateNeeds,
-  members: readonly MemberAnswer[],
+  members: readonly JudgedMember[],
   moments: Moments,
 ): Judged {
   const want = climate.baskingSurfaceC;
@@ -120,7 +121,7 @@ function basking(
 function night(
   enclosure: Enclosure,
   climate: ClimateNeeds,
-  members: readonly MemberAnswer[],
+  members: readonly JudgedMember[],
   moments: Moments,
 ): Judged {
   const want = climate.nightMinC;
@@ -160,7 +161,7 @@ function night(
   };
 }
 
-function coolWinter(climate: ClimateNeeds, members: readonly MemberAnswer[], moments: Moments): Judged {
+function coolWinter(climate: ClimateNeeds, members: readonly JudgedMember[], moments: Moments): Judged {
   const want = climate.coolAirC;
   const values = members.map((m) => m.winterDay.places['cool-air']!);
   const cold = median(values) < want.low;
@@ -186,7 +187,7 @@ function coolWinter(climate: ClimateNeeds, members: readonly MemberAnswer[], mom
   };
 }
 
-function coolSummer(climate: ClimateNeeds, members: readonly MemberAnswer[], moments: Moments): Judged {
+function coolSummer(climate: ClimateNeeds, members: readonly JudgedMember[], moments: Moments): Judged {
   const want = climate.coolAirC;
   const limit = want.high + summerAllowanceK;
   const values = members.map((m) => m.summerDay.places['cool-air']!);
@@ -224,7 +225,7 @@ function coolSummer(climate: ClimateNeeds, members: readonly MemberAnswer[], mom
   };
 }
 
-function reachable(climate: ClimateNeeds, members: readonly MemberAnswer[]): Judged {
+function reachable(climate: ClimateNeeds, members: readonly JudgedMember[]): Judged {
   const { alarm, target } = climate.reachableMaxC;
   const values = members.map((m) =>
     Math.max(
@@ -255,9 +256,9 @@ function reachable(climate: ClimateNeeds, members: readonly MemberAnswer[]): Jud
   };
 }
 
-function humidity(season: 'winter' | 'summer', climate: ClimateNeeds, members: readonly MemberAnswer[]): Judged {
+function humidity(season: 'winter' | 'summer', climate: ClimateNeeds, members: readonly JudgedMember[]): Judged {
   const want = climate.rhPct;
-  const pick = (m: MemberAnswer) => (season === 'winter' ? m.winterDay : m.summerDay);
+  const pick = (m: JudgedMember) => (season === 'winter' ? m.winterDay : m.summerDay);
   const values = members.map((m) => pick(m).coolRhPct);
   const dry = median(values) < want.low;
   const water = median(members.map((m) => pick(m).evaporationGPerH)) * 24;
@@ -287,7 +288,7 @@ function humidity(season: 'winter' | 'summer', climate: ClimateNeeds, members: r
   };
 }
 
-function glass(members: readonly MemberAnswer[]): Judged {
+function glass(members: readonly JudgedMember[]): Judged {
   const values = members.map((m) => m.winterNight.glassDewMarginK);
   return {
     id: 'dew-on-glass',

@@ -1,0 +1,136 @@
+// Does a kit hold in one version of the box? Read off the lines of its arrangement at the power its heater and thermostat
+// would settle at, then judged need by need as the plan judges (climate-verdicts.ts; a test keeps both the same).
+import type { ClimateNeeds } from '../../husbandry/climate.ts';
+import type { PlaceId } from '../../physics/answer.ts';
+import { summerAllowanceK } from '../climate-verdicts.ts';
+import type { JudgedMember, JudgedMoment } from '../judged-member.ts';
+import { heldPowerW, linePlaces, type MemberSurface, onLine, type WattLine } from './surface.ts';
+
+/** All of a kit that its temperatures depend on. Kits that agree in it are judged together. */
+export interface Behaviour {
+  readonly powerW: number;
+  readonly bandK: number;
+  /** Heater that works at night; the same as by day when there is only one. */
+  readonly nightPowerW: number;
+  readonly nightBandK: number;
+  /** Dial at night [degC]. */
+  readonly setNightC: number;
+  /** Two heaters: the night one has its own thermostat. */
+  readonly twoHeaters: boolean;
+}
+
+/** Powers a kit settles at in one version [W], and the dial that the keeper ends up with. */
+export interface KitPowers {
+  readonly dayW: number;
+  readonly nightW: number;
+  readonly summerW: number;
+  readonly dialC: number;
+}
+
+export const kitNeeds = [
+  'basking-surface',
+  'night-warmth',
+  'cool-end-winter',
+  'cool-end-summer',
+  'hottest-reachable',
+  'humidity-winter',
+  'humidity-summer',
+  'dew-on-glass',
+] as const;
+export type KitNeed = (typeof kitNeeds)[number];
+/** Needs that a heater or a box change can mend in each season; the reachable surface counts in both. */
+export const winterNeeds: readonly KitNeed[] = [
+  'basking-surface',
+  'night-warmth',
+  'cool-end-winter',
+  'hottest-reachable',
+  'humidity-winter',
+  'dew-on-glass',
+];
+export const summerNeeds: readonly KitNeed[] = ['cool-end-summer', 'hottest-reachable', 'humidity-summer'];
+
+/** On/off switching holds its set point on average [K]. */
+export const onOffMeanBandK = 0.02;
+
+export function kitPowers(surface: MemberSurface, b: Behaviour): KitPowers {
+  const ratedW = b.powerW * surface.heaterPower;
+  const dayW = Math.min(surface.day.highW, ratedW);
+  const dialC = onLine(surface.day, 'probeC', dayW);
+  const nightRatedW = b.nightPowerW * surface.heaterPower;
+  const setC = b.twoHeaters ? b.setNightC : Math.min(b.setNightC, dialC);
+  const nightW = heldPowerW(surface.night, setC, b.nightBandK, nightRatedW);
+  const summerW = heldPowerW(surface.summer, dialC, b.bandK, ratedW);
+  return { dayW, nightW, summerW, dialC };
+}
+
+/** Which needs hold, in the order of kitNeeds. */
+export function needsHeld(surface: MemberSurface, b: Behaviour, climate: ClimateNeeds): boolean[] {
+  const { dayW, nightW, summerW } = kitPowers(surface, b);
+  const { day, night, summer } = surface;
+  const basking = onLine(day, 'basking-surface', dayW);
+  const cool = onLine(day, 'cool-air', dayW);
+  const within = (v: number, r: { readonly low: number; readonly high: number }) => v >= r.low && v <= r.high;
+  const hottest = Math.max(
+    onLine(day, 'hottest-reachable', dayW),
+    onLine(night, 'hottest-reachable', nightW),
+    onLine(summer, 'hottest-reachable', summerW),
+  );
+  return [
+    basking >= climate.baskingSurfaceC.low - 0.05 && basking <= climate.baskingSurfaceC.high + 0.05,
+    warmPlace(night, nightW) >= climate.nightMinC.low,
+    within(cool, climate.coolAirC),
+    onLine(summer, 'cool-air', summerW) <= climate.coolAirC.high + summerAllowanceK,
+    hottest <= climate.reachableMaxC.alarm,
+    within(rh(onLine(day, 'coolRhPct', dayW)), climate.rhPct),
+    within(rh(onLine(summer, 'coolRhPct', summerW)), climate.rhPct),
+    onLine(night, 'glassDewMarginK', nightW) > 0,
+  ];
+}
+
+const rh = (v: number): number => Math.max(0, Math.min(100, v));
+
+/** The warm hide, or the warm end's air where there is none. */
+function warmPlace(line: WattLine, powerW: number): number {
+  const hide = onLine(line, 'warm-hide', powerW);
+  return Number.isNaN(hide) ? onLine(line, 'warm-air', powerW) : hide;
+}
+
+/** The same version in the form that the plan's verdicts read. */
+export function judgedMember(surface: MemberSurface, b: Behaviour): JudgedMember {
+  const p = kitPowers(surface, b);
+  const ratedW = b.powerW * surface.heaterPower;
+  const at = (line: WattLine, powerW: number, ofW: number): JudgedMoment => ({
+    places: placesAt(line, powerW),
+    dutyFrac: ofW > 0 ? powerW / ofW : 0,
+    coolRhPct: rh(onLine(line, 'coolRhPct', powerW)),
+    glassDewMarginK: onLine(line, 'glassDewMarginK', powerW),
+    evaporationGPerH: onLine(line, 'evaporationGPerH', powerW),
+  });
+  const winterDay = at(surface.day, p.dayW, ratedW);
+  return {
+    winterNight: at(surface.night, p.nightW, b.nightPowerW * surface.heaterPower),
+    winterDay,
+    untrimmedDay: winterDay,
+    summerDay: at(surface.summer, p.summerW, ratedW),
+    flatOutBaskingC: onLine(surface.day, 'basking-surface', ratedW),
+    trimmedDialC: p.dialC,
+  };
+}
+
+function placesAt(line: WattLine, powerW: number): Readonly<Record<PlaceId, number | null>> {
+  const none = {
+    'basking-spot': null,
+    'cool-floor': null,
+    perch: null,
+    probe: onLine(line, 'probeC', powerW),
+    'front-glass': null,
+    'heater-surface': null,
+  };
+  const read = Object.fromEntries(
+    linePlaces.map((place) => {
+      const v = onLine(line, place, powerW);
+      return [place, Number.isNaN(v) ? null : v];
+    }),
+  );
+  return { ...none, ...read } as Record<PlaceId, number | null>;
+}

@@ -33,7 +33,9 @@ export function displayFor(units: UnitSystem, language: Language): Display {
   };
   const us = units === 'us';
   const tempUnit = us ? '°F' : '°C';
-  const bareTemp = (valueC: number): string => number(us ? fahrenheitFromC(valueC) : valueC, us ? 0 : 1);
+  // Tenths of a kelvin mean nothing on a hot heater.
+  const bareTemp = (valueC: number): string =>
+    number(us ? fahrenheitFromC(valueC) : valueC, us || Math.abs(valueC) >= 100 ? 0 : 1);
   const range = (low: number, high: number): string => `${bareTemp(low)}–${bareTemp(high)}`;
   return {
     units,

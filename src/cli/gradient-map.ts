@@ -98,8 +98,15 @@ function characters(row: readonly Cell[], scale: Scale): string {
   return row.map((cell) => (cell.kind === null ? plainScale[stepOf(cell.tempC, scale)] : signs[cell.kind])).join('');
 }
 
+/** Two hours in one line: the upper half of each block is the first, the lower half the second. */
 function halfBlocks(upper: readonly Cell[], lower: readonly Cell[], scale: Scale): string {
-  const cells = upper.map((cell, c) => `\u001b[38;5;${colourOf(cell, scale)};48;5;${colourOf(lower[c], scale)}m\u2580`);
+  let before = '';
+  const cells = upper.map((cell, c) => {
+    const code = `\u001b[38;5;${colourOf(cell, scale)};48;5;${colourOf(lower[c], scale)}m`;
+    const block = code === before ? '\u2580' : `${code}\u2580`;
+    before = code;
+    return block;
+  });
   return `${cells.join('')}\u001b[0m`;
 }
 

@@ -4,7 +4,7 @@ import type { Messages, Season } from './en.ts';
 
 const places: Readonly<Record<PlaceId, string>> = {
   'basking-surface': 'Sonnenplatz, Fläche',
-  'basking-spot': 'Sonnenplatz, heißester Fleck',
+  'basking-spot': 'heißester Sonnenfleck',
   'warm-air': 'Luft warmes Ende',
   'warm-hide': 'warmes Versteck',
   'cool-hide': 'kühles Versteck',
@@ -13,7 +13,7 @@ const places: Readonly<Record<PlaceId, string>> = {
   perch: 'Ast',
   probe: 'Fühler',
   'front-glass': 'Frontscheibe',
-  'hottest-reachable': 'heißeste erreichbare Stelle',
+  'hottest-reachable': 'Heißestes in Reichweite',
   'heater-surface': 'Heizer, Oberfläche',
 };
 

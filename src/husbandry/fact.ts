@@ -99,5 +99,7 @@ export interface Facts {
   readonly law: readonly LawRule[];
   readonly cautions: readonly Caution[];
   readonly faultCases: readonly FaultCase[];
+  /** Cleaning, water, handling and other facts that hold for all species. */
+  readonly care: FactTable;
   readonly overlaid: readonly Overlaid[];
 }

@@ -176,7 +176,7 @@ describe('facts', () => {
       "another room's table with an unknown source",
       (d) => (d['priors.json'][0].source = 'HEARSAY'),
       'DATA_SOURCE',
-      'priors.json: mixingAlong',
+      'priors.json: [mixingAlong]',
     ],
   ];
   test.each(bad)('%s is named', (_title, change, code, field) => {

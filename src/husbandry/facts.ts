@@ -2,7 +2,7 @@
 // Leaves out: reading files (records/facts.ts) and whether rules of law are stale (law-checks.ts).
 import type { Fault } from '../shared/fault.ts';
 import type { Facts, HeaterFacts, Source, Species, ThermostatFacts } from './fact.ts';
-import { type CheckContext, dataFault, isRecord, sourceFaults } from './fact-check.ts';
+import { type CheckContext, dataFault, goodFacts, isRecord, sourceFaults } from './fact-check.ts';
 import { heaterFrom, materialFrom, type Rows, rowsFrom, thermostatFrom } from './facts-kit.ts';
 import { lawRuleFrom, standardFrom } from './facts-rules.ts';
 import { speciesFrom } from './facts-species.ts';
@@ -65,6 +65,8 @@ export function factsFrom(raw: RawFacts): CheckedFacts {
     faults.push(...found.faults);
     if (found.species) species.push(found.species);
   }
+  const care = goodFacts(context('care.json'), '', files['care.json'] ?? {});
+  faults.push(...care.faults);
   const materials = table('materials.json', materialFrom);
   const heaters: readonly HeaterFacts[] = table('heaters.json', heaterFrom);
   const thermostats: readonly ThermostatFacts[] = table('thermostats.json', thermostatFrom);
@@ -81,6 +83,7 @@ export function factsFrom(raw: RawFacts): CheckedFacts {
     law: table('law.json', lawRuleFrom),
     cautions: table('cautions.json', cautionFrom),
     faultCases: table('faults.json', faultCaseFrom),
+    care: care.facts,
     overlaid: [],
   };
   faults.push(...crossFaults(facts, context), ...otherSources(files, context));
@@ -98,20 +101,27 @@ const ownFiles = [
   'law',
   'cautions',
   'faults',
+  'care',
 ];
 
 /** Tables that belong to other rooms are not read here, but their sources must stand in sources.json too. */
 function otherSources(files: RawFacts, context: (file: string) => CheckContext): Fault[] {
+  const walk = (file: string, x: unknown, at: string): Fault[] => {
+    if (Array.isArray(x)) return x.flatMap((row, i) => walk(file, row, `${at}[${nameOf(row, i)}]`));
+    if (!isRecord(x)) return [];
+    const own = 'source' in x && 'read' in x ? sourceFaults(context(file), at, x) : [];
+    return [
+      ...own,
+      ...Object.entries(x).flatMap(([key, below]) => walk(file, below, at === '' ? key : `${at}.${key}`)),
+    ];
+  };
   return Object.entries(files)
-    .filter(
-      ([path]) =>
-        !path.startsWith('species/') && !path.startsWith('examples/') && !ownFiles.includes(path.replace('.json', '')),
-    )
-    .flatMap(([path, json]) => (Array.isArray(json) ? json : []).map((row: unknown, i) => [path, row, i] as const))
-    .flatMap(([path, row, i]) =>
-      isRecord(row) && 'source' in row ? sourceFaults(context(path), String(row.id ?? row.name ?? `[${i}]`), row) : [],
-    );
+    .filter(([path]) => !path.startsWith('species/') && !path.startsWith('examples/'))
+    .filter(([path]) => !ownFiles.includes(path.replace('.json', '')))
+    .flatMap(([path, json]) => walk(path, json, ''));
 }
+
+const nameOf = (row: unknown, i: number): string => (isRecord(row) ? String(row.id ?? row.name ?? i) : String(i));
 
 /** Rows that name something that is not there. */
 function crossFaults(facts: Facts, context: (file: string) => CheckContext): Fault[] {

@@ -4,6 +4,13 @@ import type { ReadMark } from '../../husbandry/need.ts';
 import { useSheet } from '../settings/settings-context.tsx';
 import type { FactsBrief } from '../worker/protocol.ts';
 
+/** An ISO date as this person writes dates. */
+export function dateText(isoDate: string, locale: string): string {
+  const at = new Date(`${isoDate}T00:00:00Z`);
+  if (Number.isNaN(at.getTime())) return isoDate;
+  return new Intl.DateTimeFormat(locale, { dateStyle: 'medium', timeZone: 'UTC' }).format(at);
+}
+
 interface SourceNoteProps {
   readonly facts: FactsBrief | null;
   readonly source: string;
@@ -11,12 +18,15 @@ interface SourceNoteProps {
 }
 
 export function SourceNote({ facts, source, read }: SourceNoteProps) {
-  const { t } = useSheet();
+  const { t, measure } = useSheet();
   if (source === '') return null;
   const row = facts?.sources[source];
   if (!row) return <span className={`source source-${read}`}>({source})</span>;
+  if (row.kind === 'our choice') return <span className="source source-memory">{t('source.ourChoice')}</span>;
   const named = row.year ? `${row.title}, ${row.year}` : row.title;
-  const checked = row.dateChecked ? ` · ${t('source.checked', { date: row.dateChecked })}` : '';
+  const checked = row.dateChecked
+    ? ` · ${t('source.checked', { date: dateText(row.dateChecked, measure.locale) })}`
+    : '';
   return (
     <span className={`source source-${read}`}>
       {row.url ? (

@@ -270,10 +270,10 @@ export const de: MessageBook = {
 
   'need.found': 'Erwartet',
   'need.wanted': 'gewünscht',
-  'need.share': 'hält in {share} % der möglichen Kästen',
   'need.fixes': 'Was zu tun ist',
   'need.settledBy': 'Klärung durch:',
   'source.memory': 'aus dem Gedächtnis oder übliche Praxis, noch nicht geprüft',
+  'source.ourChoice': 'unsere Wahl',
   'source.measured': 'gemessen',
   'source.checked': 'angesehen {date}',
 

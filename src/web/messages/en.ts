@@ -271,10 +271,10 @@ export const en = {
 
   'need.found': 'Expected',
   'need.wanted': 'wanted',
-  'need.share': 'holds in {share} % of likely boxes',
   'need.fixes': 'What to do',
   'need.settledBy': 'Settled by:',
   'source.memory': 'from memory or common practice, not yet checked',
+  'source.ourChoice': 'our choice',
   'source.measured': 'measured',
   'source.checked': 'looked at {date}',
 

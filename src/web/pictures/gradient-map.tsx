@@ -4,7 +4,7 @@ import { type KeyboardEvent, type PointerEvent, useMemo, useRef } from 'react';
 import type { DayAnswer } from '../../physics/answer.ts';
 import type { Enclosure } from '../../physics/enclosure.ts';
 import { useSheet } from '../settings/settings-context.tsx';
-import { cellPath, dayField } from './day-field.ts';
+import { cellPath, type DayField, dayField } from './day-field.ts';
 import { HeaterStrip, RoomStrip } from './gradient-strips.tsx';
 import { contourTemperatures, isolines } from './isolines.ts';
 import { levelClass, levels, type WantedClimate } from './wanted.ts';
@@ -20,8 +20,13 @@ interface GradientMapProps {
   readonly describedBy: string;
 }
 
-/** Kelvin between contour lines (our choice). */
-const contourStepK = 2;
+/** Kelvin between contour lines: the finer while they are few (our choice). */
+const contourSteps = { fineK: 2, coarseK: 4, mostFine: 7 } as const;
+
+function contourTemperaturesOf(field: DayField): readonly number[] {
+  const fine = contourTemperatures(field, contourSteps.fineK);
+  return fine.length <= contourSteps.mostFine ? fine : contourTemperatures(field, contourSteps.coarseK);
+}
 
 export function GradientMap(props: GradientMapProps) {
   const { enclosure, day, climate, hour, onHour, width, mapHeight } = props;
@@ -34,7 +39,7 @@ export function GradientMap(props: GradientMapProps) {
       levels: levels.map((level) => ({ level, path: cellPath(field, (at) => at === level) })),
       cold: cellPath(field, (level) => level < 0),
       warm: cellPath(field, (level) => level > 0),
-      lines: isolines(field, contourTemperatures(field, contourStepK)),
+      lines: isolines(field, contourTemperaturesOf(field)),
     }),
     [field],
   );
@@ -47,7 +52,15 @@ export function GradientMap(props: GradientMapProps) {
   const scaleX = (right - left) / field.columns;
   const scaleY = mapHeight / field.rows;
   const y = (atHour: number) => top + (atHour / 24) * mapHeight;
-  const shownHour = hour ?? null;
+  const shownHour = hour;
+  const labels = contourLabels(
+    paths.lines.map((line) => ({
+      tempC: line.tempC,
+      reach: line.reach,
+      x: Math.min(right - 14, Math.max(left + 14, left + line.label.x * scaleX)),
+      y: Math.min(bottom - 4, Math.max(top + 12, top + line.label.y * scaleY + 4)),
+    })),
+  );
 
   const hourFrom = (event: PointerEvent<SVGSVGElement>): number | null => {
     const matrix = event.currentTarget.getScreenCTM();
@@ -103,15 +116,9 @@ export function GradientMap(props: GradientMapProps) {
       </g>
       <PatternCover d={paths.cold} fill="url(#hatch-cold)" x={left} y={top} scaleX={scaleX} scaleY={scaleY} />
       <PatternCover d={paths.warm} fill="url(#dots-warm)" x={left} y={top} scaleX={scaleX} scaleY={scaleY} />
-      {paths.lines.map((line) => (
-        <text
-          key={line.tempC}
-          className="contour-label halo"
-          x={Math.min(right - 14, Math.max(left + 14, left + line.label.x * scaleX))}
-          y={Math.min(bottom - 4, Math.max(top + 12, top + line.label.y * scaleY + 4))}
-          textAnchor="middle"
-        >
-          {measure.write('temperature', line.tempC, 0).num}
+      {labels.map((label) => (
+        <text key={label.tempC} className="contour-label halo" x={label.x} y={label.y} textAnchor="middle">
+          {measure.write('temperature', label.tempC, 0).num}
         </text>
       ))}
       <rect className="frame" x={left} y={top} width={right - left} height={mapHeight} />
@@ -172,6 +179,23 @@ export function GradientMap(props: GradientMapProps) {
       </g>
     </svg>
   );
+}
+
+interface ContourLabel {
+  readonly tempC: number;
+  readonly reach: number;
+  readonly x: number;
+  readonly y: number;
+}
+
+/** Labels that do not touch one another; the longer lines are named first. */
+export function contourLabels(wanted: readonly ContourLabel[]): readonly ContourLabel[] {
+  const placed: ContourLabel[] = [];
+  for (const label of [...wanted].sort((a, b) => b.reach - a.reach)) {
+    if (placed.every((other) => Math.abs(other.x - label.x) > 26 || Math.abs(other.y - label.y) > 15))
+      placed.push(label);
+  }
+  return placed;
 }
 
 const lastHour = 23.75;

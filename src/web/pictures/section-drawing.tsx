@@ -9,9 +9,10 @@ import { HeaterShape } from './heater-shape.tsx';
 import type { Readings } from './readings.ts';
 import { SectionAirNumbers } from './section-air-numbers.tsx';
 import { SectionField } from './section-field.tsx';
-import { Base, Fittings, Panels, Vents } from './section-fittings.tsx';
+import { Base, Fittings, Panels } from './section-fittings.tsx';
 import { sectionFrame } from './section-frame.ts';
 import { HeaterHandles, ProbeHandles, type SectionMoves } from './section-handles.tsx';
+import { Vents } from './section-vents.tsx';
 import type { WantedClimate } from './wanted.ts';
 
 interface SectionDrawingProps {
@@ -31,7 +32,8 @@ export function SectionDrawing(props: SectionDrawingProps): ReactNode {
   const { box } = enclosure;
   const floorM = enclosure.substrate?.depthM ?? 0;
   const outerLeft = frame.left - frame.wall.left;
-  const dimensionX = outerLeft - (frame.narrow ? 18 : 40);
+  const ventsLeft = box.vents.some((vent) => vent.panel === 'left');
+  const dimensionX = outerLeft - (frame.narrow ? (ventsLeft ? 28 : 18) : 40);
   const height = readings ? frame.height : frame.tagsTop + 4;
   return (
     // biome-ignore lint/a11y/useSemanticElements: a drawing that holds movable points; a fieldset cannot hold it

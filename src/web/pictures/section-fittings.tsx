@@ -1,4 +1,4 @@
-// The parts of the front view that stand still: panels in section, mesh, vents with their flow, substrate, hides, bowl, base.
+// The parts of the front view that stand still: panels in section, mesh, hides, bowl, perch, base.
 import type { Enclosure, Hide } from '../../physics/enclosure.ts';
 import type { SectionFrame } from './section-frame.ts';
 
@@ -47,104 +47,6 @@ export function Panels({ enclosure, frame }: PartProps) {
           )}
         </g>
       )}
-    </g>
-  );
-}
-
-/** Vents of the sides and the top as openings with flow arrows; those of front and back as grilles in view. */
-export function Vents({ enclosure, frame }: PartProps) {
-  const { box } = enclosure;
-  const highest = Math.max(...box.vents.map((vent) => vent.heightM), 0);
-  const lowest = Math.min(...box.vents.map((vent) => vent.heightM), box.heightM);
-  const middle = highest - lowest < 0.02 ? box.heightM / 2 : (highest + lowest) / 2;
-  return (
-    <g>
-      {box.vents.map((vent) => {
-        const key = `${vent.panel}-${vent.alongM}-${vent.heightM}`;
-        const out = vent.panel === 'top' || vent.heightM > middle;
-        const side = Math.sqrt(vent.areaM2) * frame.scale;
-        if (vent.panel === 'left' || vent.panel === 'right') {
-          const y = frame.z(vent.heightM);
-          const edge = vent.panel === 'left' ? frame.left - frame.wall.left : frame.right;
-          const wall = vent.panel === 'left' ? frame.wall.left : frame.wall.right;
-          const size = Math.max(8, Math.min(side, 26));
-          const away = vent.panel === 'left' ? -1 : 1;
-          const near = vent.panel === 'left' ? edge - 3 : edge + wall + 3;
-          const far = near + away * 20;
-          return (
-            <g key={key}>
-              <rect className="vent-gap" x={edge - 1} y={y - size / 2} width={wall + 2} height={size} />
-              <line
-                className="vent-grille"
-                x1={edge + wall / 2}
-                x2={edge + wall / 2}
-                y1={y - size / 2}
-                y2={y + size / 2}
-              />
-              <line
-                className={out ? 'flow flow-out' : 'flow flow-in'}
-                x1={out ? near : far}
-                x2={out ? far : near}
-                y1={y}
-                y2={y}
-                markerEnd={out ? 'url(#arrow-warm)' : 'url(#arrow-cool)'}
-              />
-            </g>
-          );
-        }
-        const x = frame.x(vent.alongM);
-        if (vent.panel === 'top') {
-          const size = Math.max(10, Math.min(side * 1.5, 60));
-          return (
-            <g key={key}>
-              <rect
-                className="vent-gap"
-                x={x - size / 2}
-                y={frame.top - frame.wall.top - 1}
-                width={size}
-                height={frame.wall.top + 2}
-              />
-              <line
-                className="vent-grille"
-                x1={x - size / 2}
-                x2={x + size / 2}
-                y1={frame.top - frame.wall.top / 2}
-                y2={frame.top - frame.wall.top / 2}
-              />
-              <line
-                className="flow flow-out"
-                x1={x}
-                x2={x}
-                y1={frame.top - frame.wall.top - 3}
-                y2={frame.top - frame.wall.top - 20}
-                markerEnd="url(#arrow-warm)"
-              />
-            </g>
-          );
-        }
-        const width = Math.max(14, Math.min(side * 2.2, 90));
-        const y = frame.z(vent.heightM);
-        const side2 = vent.alongM < box.lengthM / 2 ? -1 : 1;
-        const tip = { x: x + side2 * (width / 2 + 4), y: y - (out ? 5 : -5) };
-        const tail = { x: x + side2 * (width / 2 + 22), y: y - (out ? 16 : -8) };
-        return (
-          <g key={key}>
-            <rect className="vent-view" x={x - width / 2} y={y - 5} width={width} height={10} rx={2} />
-            <path
-              className="vent-slots"
-              d={`M${x - width / 2 + 4} ${y - 2}h${width - 8}M${x - width / 2 + 4} ${y + 2}h${width - 8}`}
-            />
-            <line
-              className={out ? 'flow flow-out' : 'flow flow-in'}
-              x1={out ? tip.x : tail.x}
-              y1={out ? tip.y : tail.y}
-              x2={out ? tail.x : tip.x}
-              y2={out ? tail.y : tip.y}
-              markerEnd={out ? 'url(#arrow-warm)' : 'url(#arrow-cool)'}
-            />
-          </g>
-        );
-      })}
     </g>
   );
 }

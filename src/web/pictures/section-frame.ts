@@ -25,7 +25,7 @@ export function panelThicknessM(panel: Panel): number {
 }
 
 /** Room kept for dimension lines, vent arrows and the numbers that hang below [units]. */
-const tagsHeight = 92;
+const tagsHeight = 74;
 const baseHeight = 22;
 
 export function sectionFrame(enclosure: Enclosure, width: number, mostInsideHeight: number): SectionFrame {

@@ -85,7 +85,7 @@ export function ProbeHandles({
         <path className="probe-cross" d={`M${x - 9} ${y}h18M${x} ${y - 9}v18`} />
         {typeof valueC === 'number' && (
           <text className="probe-number halo" x={x - away * 10} y={y - 9} textAnchor={away < 0 ? 'start' : 'end'}>
-            {t('place.probe')} {measure.write('temperature', valueC).num}
+            {t('place.probe')} {measure.text('temperature', valueC)}
           </text>
         )}
       </g>

@@ -83,9 +83,6 @@ function NeedBody({ need, facts }: { readonly need: NeedVerdict; readonly facts:
         <span>
           <b>{t('need.wanted')}</b> <span lang={lang}>{said(need.wanted)}</span>
         </span>
-        {need.shareHolding !== undefined && (
-          <span className="need-share">{t('need.share', { share: measure.number(need.shareHolding * 100, 0) })}</span>
-        )}
       </p>
       <div lang={lang}>
         {need.reasons.map((reason) => (

@@ -8,10 +8,9 @@ export function ViewMenu() {
   const temperature = settings.temperature === 'F' ? '°F' : '°C';
   return (
     <DialogTrigger>
-      <Button className="tool tool-view" aria-label={t('view.open')}>
-        <span aria-hidden="true">
-          {temperature} · {settings.length} · {settings.language.toUpperCase()}
-        </span>
+      <Button className="tool tool-view">
+        <span className="visually-hidden">{t('view.open')} </span>
+        {temperature} · {settings.length} · {settings.language.toUpperCase()}
       </Button>
       <Popover className="popover view-popover" placement="bottom end">
         <Dialog className="view-dialog" aria-label={t('view.open')}>

@@ -47,7 +47,7 @@ export function massFinding(events: readonly AnimalEvent[], facts: CareFacts, to
     .reduce<MassPoint | null>((a, b) => (a && a.massG >= b.massG ? a : b), null);
   if (last === null || best === null || series.length < 2)
     return { verdict: 'not-known', watch: false, lossPct: null, last, best, reasons: [reason('mass.tooFew')] };
-  const lossPct = (1 - last.massG / best.massG) * 100;
+  const lossPct = ((best.massG - last.massG) * 100) / best.massG;
   const blanks = { pct: lossPct.toFixed(1), best: best.massG, bestOn: best.on, last: last.massG, lastOn: last.on };
   const base = { lossPct, last, best };
   const resting = restOn(events, last.on);

@@ -32,46 +32,48 @@ const longestQueue = 16;
 /** A plan takes seconds; one that takes minutes is stuck (our choice). */
 const patienceMs = 120_000;
 
+interface Seat {
+  readonly worker: Worker;
+  /** The plan it is at work on. */
+  current: Waiting | null;
+  timer: NodeJS.Timeout | undefined;
+}
+
 export function startPlanner(workers = usualWorkers): Planner {
   const queue: Waiting[] = [];
-  const idle: Worker[] = [];
-  const all = new Set<Worker>();
+  const seats = new Set<Seat>();
   let closed = false;
 
   const next = (): void => {
     while (queue.length > 0 && !closed) {
-      const worker = idle.pop() ?? (all.size < workers ? added() : undefined);
-      if (worker === undefined) return;
-      run(worker, queue.shift() as Waiting);
+      const seat = [...seats].find((one) => one.current === null) ?? (seats.size < workers ? opened() : undefined);
+      if (seat === undefined) return;
+      const waiting = queue.shift() as Waiting;
+      seat.current = waiting;
+      seat.timer = setTimeout(() => lose(seat, `a plan took longer than ${patienceMs / 1000} s`), patienceMs);
+      seat.worker.postMessage(waiting.job);
     }
   };
-  const added = (): Worker => {
-    const worker = newWorker();
-    worker.unref();
-    all.add(worker);
-    return worker;
-  };
-  const run = (worker: Worker, waiting: Waiting): void => {
-    const finish = (settle: () => void, healthy: boolean): void => {
-      clearTimeout(timer);
-      worker.removeAllListeners();
-      if (healthy) idle.push(worker);
-      else {
-        all.delete(worker);
-        void worker.terminate();
-      }
-      settle();
+  const opened = (): Seat => {
+    const seat: Seat = { worker: newWorker(), current: null, timer: undefined };
+    seats.add(seat);
+    seat.worker.unref();
+    seat.worker.on('message', (reply: PlanReply) => {
+      const done = release(seat);
+      if ('failed' in reply) done?.fail(new Error(reply.failed));
+      else done?.done(reply.result);
       next();
-    };
-    const stuck = new Error(`a plan took longer than ${patienceMs / 1000} s`);
-    const timer = setTimeout(() => finish(() => waiting.fail(stuck), false), patienceMs);
-    worker.once('message', (reply: PlanReply) => {
-      if ('failed' in reply) finish(() => waiting.fail(new Error(reply.failed)), true);
-      else finish(() => waiting.done(reply.result), true);
     });
-    worker.once('error', (error) => finish(() => waiting.fail(error as Error), false));
-    worker.once('exit', (code) => finish(() => waiting.fail(new Error(`worker ended with ${code}`)), false));
-    worker.postMessage(waiting.job);
+    seat.worker.on('error', (error) => lose(seat, String(error)));
+    seat.worker.on('exit', (code) => lose(seat, `the planning worker ended with ${code}`));
+    return seat;
+  };
+  /** A worker that broke or hangs is replaced; its plan fails, the others go on. */
+  const lose = (seat: Seat, why: string): void => {
+    seats.delete(seat);
+    release(seat)?.fail(new Error(why));
+    void seat.worker.terminate();
+    next();
   };
 
   return {
@@ -85,9 +87,16 @@ export function startPlanner(workers = usualWorkers): Planner {
     close: async () => {
       closed = true;
       for (const waiting of queue.splice(0)) waiting.done(bad([busy(0)]));
-      await Promise.all([...all].map((worker) => worker.terminate()));
+      await Promise.all([...seats].map((seat) => seat.worker.terminate()));
     },
   };
+}
+
+function release(seat: Seat): Waiting | null {
+  clearTimeout(seat.timer);
+  const waiting = seat.current;
+  seat.current = null;
+  return waiting;
 }
 
 /** The built worker beside the built server, else the source, run by the same loader that runs us. */

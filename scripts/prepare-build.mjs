@@ -3,7 +3,7 @@
 import { createHash } from 'node:crypto';
 import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { root, run } from './prepare-run.mjs';
+import { root, runQuietly } from './prepare-run.mjs';
 
 const sources = ['src', 'data', 'vite.config.ts', 'rolldown.config.ts', 'tsconfig.json', 'package-lock.json'];
 const results = ['dist/web/index.html', 'dist/server/main.mjs', 'dist/cli/main.mjs', 'dist/worker/plan.mjs'];
@@ -15,14 +15,10 @@ export async function ensureBuilt() {
   console.log('Building ...');
   rmSync(fingerprintFile(), { force: true });
   const bin = (path) => join(root, 'node_modules', path);
-  await run(
+  await runQuietly(process.execPath, [bin('vite/bin/vite.js'), 'build'], 'The pages could not be built.');
+  await runQuietly(
     process.execPath,
-    [bin('vite/bin/vite.js'), 'build', '--logLevel', 'warn'],
-    'The pages could not be built.',
-  );
-  await run(
-    process.execPath,
-    [bin('rolldown/bin/cli.mjs'), '-c', 'rolldown.config.ts', '--logLevel', 'warn'],
+    [bin('rolldown/bin/cli.mjs'), '-c', 'rolldown.config.ts'],
     'The server could not be built.',
   );
   mkdirSync(join(root, 'dist'), { recursive: true });

@@ -16,6 +16,21 @@ export function run(command, args, why, options = {}) {
   });
 }
 
+/** Runs to the end without a word; what it wrote is shown only when it fails. */
+export function runQuietly(command, args, why) {
+  return new Promise((done, fail) => {
+    const child = spawn(command, args, { cwd: root, stdio: ['ignore', 'pipe', 'pipe'] });
+    let said = '';
+    for (const stream of [child.stdout, child.stderr]) {
+      stream.on('data', (text) => {
+        said += text;
+      });
+    }
+    child.on('error', (error) => fail(new Error(`${why}\n${error.message}`)));
+    child.on('close', (code) => (code === 0 ? done() : fail(new Error(`${said}\n${why}`))));
+  });
+}
+
 /** npm in the version that started us, else the one on the path. */
 export function runNpm(args, why) {
   const npm = process.env.npm_execpath;

@@ -1,14 +1,21 @@
 // What the tables look like to TypeScript: one interface for each table of migrations/, same names.
-import type { ColumnType, JSONColumnType, Kysely } from 'kysely';
+import type { ColumnType, Generated, JSONColumnType, Kysely } from 'kysely';
+import type { AnimalTables } from './animal-schema.ts';
 
 /** Set once, never changed. */
 type Fixed<T> = ColumnType<T, T, never>;
 /** Any JSON object. It goes in as text, so that lists and numbers are never taken for PostgreSQL's own. */
 type Json = JSONColumnType<Record<string, unknown>>;
 
-export interface Tables {
+export interface Tables extends AnimalTables {
   shop: { id: Fixed<string>; name: string; created_at: Fixed<Date> };
-  branch: { id: Fixed<string>; shop_id: Fixed<string>; name: string; created_at: Fixed<Date> };
+  branch: {
+    id: Fixed<string>;
+    shop_id: Fixed<string>;
+    name: string;
+    created_at: Fixed<Date>;
+    place: Generated<string>;
+  };
   enquiry: {
     id: Fixed<string>;
     branch_id: Fixed<string>;

@@ -1,6 +1,6 @@
 // Gives the tests a real database: one built-in engine for a whole run, one template with all tables.
 // Vitest calls setup before the first test and what it returns after the last.
-import { chmodSync, mkdtempSync, rmSync } from 'node:fs';
+import { chmodSync, existsSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import pg from 'pg';
@@ -10,8 +10,13 @@ import { startEngine } from '../embedded/supervisor.ts';
 import { migrate } from '../migrate.ts';
 import { templateName } from './fresh-database.ts';
 
+const prefix = 'warmstead-test-';
+const ownerName = 'owner.pid';
+
 export async function setup(project: TestProject): Promise<() => Promise<void>> {
-  const folder = mkdtempSync(join(tmpdir(), 'warmstead-test-'));
+  await sweep();
+  const folder = mkdtempSync(join(tmpdir(), prefix));
+  writeFileSync(join(folder, ownerName), String(process.pid));
   chmodSync(folder, 0o755); // or root's database account could not enter and the data would go elsewhere
   const engine = await startEngine(folder);
   if (!engine.ok) throw new Error(JSON.stringify(engine.faults, null, 2));
@@ -30,4 +35,25 @@ export async function setup(project: TestProject): Promise<() => Promise<void>> 
     const { folder: placed } = engine.value.place;
     for (const used of new Set([folder, placed, host])) rmSync(used, { recursive: true, force: true });
   };
+}
+
+/** A run that was killed leaves its engine running; the next one stops it and clears up. */
+async function sweep(): Promise<void> {
+  for (const name of readdirSync(tmpdir()).filter((one) => one.startsWith(prefix))) {
+    const folder = join(tmpdir(), name);
+    const owner = join(folder, ownerName);
+    if (!existsSync(owner) || isAlive(Number(readFileSync(owner, 'utf8')))) continue;
+    const left = await startEngine(folder);
+    if (left.ok) await left.value.stop();
+    rmSync(folder, { recursive: true, force: true });
+  }
+}
+
+function isAlive(pid: number): boolean {
+  try {
+    process.kill(pid, 0);
+    return true;
+  } catch (error) {
+    return (error as { code?: string }).code === 'EPERM';
+  }
 }

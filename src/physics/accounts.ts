@@ -18,6 +18,7 @@ export interface RunTally {
   waterOutKg: number;
   condensedKg: number;
   waterMissKg: number;
+  waterMovedKg: number;
   /** Change of heat stored in panels, air and heater bodies [J]. */
   storedJ: number;
   /** Sum of what each step's own balance misses, all of one sign [J]. */
@@ -35,6 +36,7 @@ export const startTally = (model: BoxModel): RunTally => ({
   waterOutKg: 0,
   condensedKg: 0,
   waterMissKg: 0,
+  waterMovedKg: 0,
   storedJ: 0,
   heatMissJ: 0,
 });
@@ -46,8 +48,7 @@ export function settleAccounts(ctx: StepContext, state: RunState, tried: Tried, 
   const sunJ = ctx.sunW * h;
   const sunKeptJ = model.sunShares.reduce((s, v) => s + v, 0) * sunJ;
   const power = tried.powerW.reduce((s, w) => s + w, 0) * h;
-  const latentJ =
-    h * (state.moisture.airW.reduce((s, v) => s + v, 0) + state.moisture.surfaceW.reduce((s, v) => s + v, 0));
+  const { latentJ } = tried;
   const storedChange = storedJ(model, tried.box) - storedJ(model, state.box);
   tally.heatInJ += power + sunJ;
   tally.heatOutJ += tried.outJ;
@@ -80,7 +81,8 @@ export function waterAfter(
   tally.waterInKg += source * dtS;
   tally.waterOutKg += m.outKgPerS * dtS;
   tally.condensedKg += m.condensedKgPerS * dtS;
-  tally.waterMissKg += m.balanceRelative * Math.max(1e-9, Math.abs(source) + Math.abs(m.outKgPerS)) * dtS;
+  tally.waterMissKg += m.balanceRelative * Math.max(1e-12, m.movedKgPerS) * dtS;
+  tally.waterMovedKg += m.movedKgPerS * dtS;
   return m;
 }
 

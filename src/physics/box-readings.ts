@@ -2,8 +2,7 @@
 // basking-surface: floor within 0.1 m either side of the heater (of a mat: its whole cover). Hides are judged without
 // direct radiation by a first-order balance (our choice, docs/theory). The weights of a probe fixed to a wall are our choice.
 import type { Enclosure } from './enclosure.ts';
-import { type Grid, mainHeater, warmEndOf } from './grid.ts';
-import { heaterBodies } from './heater-kinds.ts';
+import { baskingStrip, type Grid, mainHeater, warmEndOf } from './grid.ts';
 import type { HeaterPath } from './model.ts';
 import type { Parameters } from './parameters.ts';
 import { irradiancePerW } from './pattern.ts';
@@ -27,17 +26,17 @@ interface Parts {
   readonly parameters: Parameters;
   readonly heaters: readonly HeaterPath[];
   readonly sourceNodes: readonly number[];
+  /** Conductance from each inner surface down to the room at rest [W/m2K]. */
+  readonly backWPerM2K: readonly number[];
   readonly areas: Float64Array;
 }
 
 /** Height at which the air that an animal lives in is read [m]; our choice. */
 export const animalAirHeightM = 0.05;
-/** Half width of the basking strip [m]; our choice. */
-const baskingHalfM = 0.1;
 /** Film of a small body in still air, convection and radiation together [W/m2K]; manikin values 4.0 to 5.4 plus 3.1 to 4.9 (check P-219). */
 const smallBodyFilm = 10;
-/** Slack of a floor patch: film, radiation and the way down together, for taking direct radiation off under a hide [W/m2K]; our choice. */
-const floorSlack = 9.5;
+/** Film and radiation of a floor together, for taking direct radiation off under a hide [W/m2K]; our choice. */
+const floorFilm = 9;
 
 export function readingsOf(parts: Parts): BoxReadings {
   const { enclosure, grid } = parts;
@@ -156,21 +155,8 @@ function basking(parts: Parts): Reading {
     });
     return r;
   }
-  const half = heaterBodies[h.kind].form === 'area' ? Math.max(baskingHalfM, (h.lengthM ?? 0.3) / 4) : baskingHalfM;
-  const width = Math.min(half, L / 6);
-  const middle = Math.max(width, Math.min(L - width, h.xM));
-  // mean over the strip of a line through the column means, so that it does not hang on where a column ends
-  const steps = 16;
-  const columnWeight = new Float64Array(grid.columns);
-  for (let k = 0; k < steps; k++) {
-    const x = middle - width + ((k + 0.5) / steps) * 2 * width;
-    for (const [i, w] of between(grid.columnXM, x, false)) columnWeight[i] = columnWeight[i]! + w / steps;
-  }
-  return filled(parts, (r) => {
-    columnWeight.forEach((w, i) => {
-      addPatches(r, grid, grid.edgeM[i]!, grid.edgeM[i + 1]!, w, isFloor);
-    });
-  });
+  const [from, to] = baskingStrip(enclosure, h);
+  return filled(parts, (r) => addPatches(r, grid, from, to, 1, isFloor));
 }
 
 /** Inside a hide: half floor without the direct radiation that its roof keeps off, half the air beside it. */
@@ -193,10 +179,11 @@ function hide(parts: Parts, warm: boolean): Reading | null {
   for (let s = 0; s < r.surface.length; s++) {
     const w = r.surface[s]!;
     if (w === 0) continue;
+    const slack = floorFilm + parts.backWPerM2K[s]!;
     heaters.forEach((path, h) => {
       if (path.body.form !== 'body') return;
-      r.perRadiatedW[h] = r.perRadiatedW[h]! - (w * path.longWave[s]!) / areas[s]! / floorSlack;
-      r.perShortWaveW[h] = r.perShortWaveW[h]! - (w * path.shortWave[s]!) / areas[s]! / floorSlack;
+      r.perRadiatedW[h] = r.perRadiatedW[h]! - (w * path.longWave[s]!) / areas[s]! / slack;
+      r.perShortWaveW[h] = r.perShortWaveW[h]! - (w * path.shortWave[s]!) / areas[s]! / slack;
     });
   }
   addAir(r, grid, one.xM, Math.min(animalAirHeightM, enclosure.box.heightM / 4), 0.5);

@@ -130,7 +130,7 @@ function collectRows(model: BoxModel) {
         relative: Math.abs(tally.heatMissJ) / Math.max(1, tally.heatInJ),
         waterInGPerH: (tally.waterInKg * 1000) / 24,
         waterOutGPerH: ((tally.waterOutKg + tally.condensedKg) * 1000) / 24,
-        waterRelative: Math.abs(tally.waterMissKg) / Math.max(1e-9, tally.waterInKg + Math.abs(tally.waterOutKg)),
+        waterRelative: Math.abs(tally.waterMissKg) / Math.max(1e-9, tally.waterMovedKg),
       },
       roomDay,
       notes,

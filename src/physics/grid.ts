@@ -132,30 +132,68 @@ export function mainHeater(enclosure: Enclosure): number {
   return best;
 }
 
+/** Half width of the basking strip on the floor under a free-hanging heater [m]; our choice. */
+const baskingHalfM = 0.1;
+
+/** The floor strip that counts as the basking surface of a heater: from, to [m from the left wall]. */
+export function baskingStrip(enclosure: Enclosure, heater: Heater): readonly [number, number] {
+  const L = enclosure.box.lengthM;
+  const sheet = heaterBodies[heater.kind].form === 'area';
+  const half = Math.min(sheet ? Math.max(baskingHalfM, (heater.lengthM ?? 0.3) / 4) : baskingHalfM, L / 6);
+  const middle = Math.max(half, Math.min(L - half, heater.xM));
+  return [middle - half, middle + half];
+}
+
+/** Even columns whose edges are moved onto the ends of mats, panels and the basking strip, so that these are not blurred. */
 function columnEdges(enclosure: Enclosure, columns: number): number[] {
   const L = enclosure.box.lengthM;
   const edges = Array.from({ length: columns + 1 }, (_, i) => (L * i) / columns);
-  for (const h of enclosure.heaters) {
-    if (heaterBodies[h.kind].form !== 'area') continue;
+  const fixed = new Set([0, columns]);
+  const main = mainHeater(enclosure);
+  const strip = main < 0 ? [] : baskingStrip(enclosure, enclosure.heaters[main]!);
+  const others = enclosure.heaters.flatMap((h, i) =>
+    i !== main && heaterBodies[h.kind].form === 'body' ? [...baskingStrip(enclosure, h)] : [],
+  );
+  const sheets = enclosure.heaters.flatMap((h) => {
     const half = (h.lengthM ?? 0.3) / 2;
-    for (const x of [h.xM - half, h.xM + half]) snapEdge(edges, x, L / columns);
-  }
-  return edges;
+    return heaterBodies[h.kind].form === 'area' ? [h.xM - half, h.xM + half] : [];
+  });
+  for (const x of [...sheets, ...strip, ...others]) snapEdge(edges, fixed, x);
+  return spread(edges, fixed);
 }
 
-/** Move the nearest inner edge onto x unless that would leave a sliver. */
-function snapEdge(edges: number[], x: number, pitch: number): void {
-  let at = -1;
-  let gap = Number.POSITIVE_INFINITY;
-  for (let i = 1; i < edges.length - 1; i++) {
-    const d = Math.abs(edges[i]! - x);
-    if (d < gap) {
-      gap = d;
-      at = i;
+/** Put the nearest free inner edge onto x; leave it when an edge is there already or none is free between its fixed neighbours. */
+function snapEdge(edges: number[], fixed: Set<number>, x: number): void {
+  const last = edges.length - 1;
+  if (x <= 1e-6 || x >= edges[last]! - 1e-6) return;
+  let best = -1;
+  for (let i = 1; i < last; i++) {
+    if (Math.abs(edges[i]! - x) < 1e-3) {
+      if (fixed.has(i)) return;
+      best = i;
+      break;
     }
+    if (fixed.has(i)) continue;
+    const below = [...fixed].filter((f) => f < i).reduce((a, b) => Math.max(a, b), 0);
+    const above = [...fixed].filter((f) => f > i).reduce((a, b) => Math.min(a, b), last);
+    if (x <= edges[below]! || x >= edges[above]!) continue;
+    if (best < 0 || Math.abs(edges[i]! - x) < Math.abs(edges[best]! - x)) best = i;
   }
-  if (at < 0) return;
-  if (x - edges[at - 1]! > 0.3 * pitch && edges[at + 1]! - x > 0.3 * pitch) edges[at] = x;
+  if (best < 0) return;
+  edges[best] = x;
+  fixed.add(best);
+}
+
+/** Space the free edges evenly between the fixed ones. */
+function spread(edges: readonly number[], fixed: ReadonlySet<number>): number[] {
+  const out = [...edges];
+  const stops = [...fixed].sort((a, b) => a - b);
+  for (let s = 0; s < stops.length - 1; s++) {
+    const a = stops[s]!;
+    const b = stops[s + 1]!;
+    for (let i = a + 1; i < b; i++) out[i] = out[a]! + ((out[b]! - out[a]!) * (i - a)) / (b - a);
+  }
+  return out;
 }
 
 interface Cover {

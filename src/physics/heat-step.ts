@@ -4,7 +4,7 @@
 import { probeLagS } from './control.ts';
 import { bodyOutput, bodyTemperature, keptW, surroundOf } from './heater-body.ts';
 import type { BoxModel } from './model.ts';
-import type { Moisture } from './moisture.ts';
+import { latentW, type Moisture } from './moisture.ts';
 import type { BoxState, Factored, Network } from './network.ts';
 import { type HeaterNow, probeReading } from './places.ts';
 import { heatOutW, noSources, type Sources, solveNetwork } from './solve-network.ts';
@@ -64,6 +64,7 @@ export interface Tried {
   readonly now: HeaterNow[];
   readonly powerW: number[];
   readonly outJ: number;
+  readonly latentJ: number;
   readonly keptJ: number;
   readonly bodyJ: number;
 }
@@ -94,6 +95,7 @@ export function heatStep(ctx: StepContext, state: RunState, duty: readonly numbe
   const two = heaterStage(ctx, work.stage, one.bodyC, bodyFrom, powerW, 1 / (gamma * h), sunlit);
   solveNetwork(model, net, factored, two.sources, work.from, roomC, work.trial, work.scratch);
   const outJ = h * ((1 - gamma) * heatOutW(net, work.stage, roomC) + gamma * heatOutW(net, work.trial, roomC));
+  const latentJ = h * ((1 - gamma) * latentW(state.moisture, work.stage) + gamma * latentW(state.moisture, work.trial));
   const kept = (now: readonly HeaterNow[]) => now.reduce((s, v, i) => s + keptW(model, i, v), 0);
   let bodyJ = 0;
   model.heaters.forEach((p, i) => {
@@ -105,6 +107,7 @@ export function heatStep(ctx: StepContext, state: RunState, duty: readonly numbe
     now: two.now,
     powerW,
     outJ,
+    latentJ,
     keptJ: h * ((1 - gamma) * kept(one.now) + gamma * kept(two.now)),
     bodyJ,
   };

@@ -60,9 +60,9 @@ export function mixingOf(
   for (let k = 0; k < layers - 1; k++) {
     for (let i = 0; i < columns; i++) {
       const rise = airC[(k + 1) * columns + i]! - airC[k * columns + i]!;
-      // smooth change from turning over to stable within about 0.3 K
-      const stable = 1 / (1 + Math.exp(-rise / 0.08));
-      const eddy = stable * eddyUp + (1 - stable) * eddyOver;
+      // smooth change from turning over to stable within about 0.5 K
+      const stable = 1 / (1 + Math.exp(-rise / 0.15));
+      const eddy = eddyUp ** stable * eddyOver ** (1 - stable);
       up[k * columns + i] = (capacity * eddy * depthM * (grid.edgeM[i + 1]! - grid.edgeM[i]!)) / layerM;
     }
   }

@@ -72,7 +72,8 @@ export interface BoxGeometry {
   readonly shortShares: Float64Array;
 }
 
-export const defaultColumns = 8;
+/** Columns for a box of this length: about 0.15 m each, 8 to 16; doubling them moves named places by less than 0.3 K (box-laws.test.ts). */
+export const columnsForLength = (lengthM: number): number => Math.max(8, Math.min(16, Math.round(lengthM / 0.15)));
 
 /** Short-wave absorptance of opaque inside surfaces; wood and substrate 0.6 to 0.8, our choice. */
 const opaqueShortAbsorb = 0.7;
@@ -80,8 +81,12 @@ const opaqueShortAbsorb = 0.7;
 const clearShortAbsorb = 0.1;
 
 /** Geometry and exchange of a validated enclosure.
- *  @param columns 4..64; default 8 */
-export function boxGeometry(enclosure: Enclosure, materials: MaterialTable, columns = defaultColumns): BoxGeometry {
+ *  @param columns 4..64 */
+export function boxGeometry(
+  enclosure: Enclosure,
+  materials: MaterialTable,
+  columns = columnsForLength(enclosure.box.lengthM),
+): BoxGeometry {
   const grid = cutBox(enclosure, columns);
   const areas = Float64Array.from(grid.patches, (p) => p.areaM2);
   const list = Array.from(areas);
@@ -147,6 +152,7 @@ export function modelFrom(geometry: BoxGeometry, parameters: Parameters = bestPa
       parameters,
       heaters,
       sourceNodes: chains.map((c) => c.sourceNode),
+      backWPerM2K: chains.map((c, s) => backConductance(c, geometry.areas[s]!)),
       areas: geometry.areas,
     }),
     sunShares: sunShares(geometry),
@@ -159,12 +165,18 @@ export function modelFrom(geometry: BoxGeometry, parameters: Parameters = bestPa
   };
 }
 
+/** From the inner surface through the panel to the room, outer film about 7 W/m2K [W/m2K]. */
+function backConductance(chain: Chain, areaM2: number): number {
+  const within = chain.conductance.reduce((r, g) => r + areaM2 / g, 0);
+  return 1 / (within + chain.baseResistance + 1 / 7);
+}
+
 /** Model with best-estimate parameters, straight from an enclosure. */
 export function buildModel(
   enclosure: Enclosure,
   materials: MaterialTable,
   parameters: Parameters = bestParameters,
-  columns = defaultColumns,
+  columns = columnsForLength(enclosure.box.lengthM),
 ): BoxModel {
   return modelFrom(boxGeometry(enclosure, materials, columns), parameters);
 }

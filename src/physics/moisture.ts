@@ -29,8 +29,14 @@ export interface Moisture {
   /** Latent heat drawn from (negative) or given to (positive) air and surfaces [W]. */
   readonly airW: Float64Array;
   readonly surfaceW: Float64Array;
-  /** (sources - leaving - condensed - stored change) over sources. */
+  /** How much less heat a surface gets for each kelvin it is warmer [W/K], and the temperature at which surfaceW holds
+   *  [degC]: a wet face cools itself, and the heat network must know that to stay steady. */
+  readonly surfaceSlope: Float64Array;
+  readonly atSurfaceC: Float64Array;
+  /** What the books miss, over all the water that moves. */
   readonly balanceRelative: number;
+  /** Water given plus water brought in with fresh air [kg/s]. */
+  readonly movedKgPerS: number;
 }
 
 /** Surface resistance of damp substrate [s/m]; van de Griend and Owe at 10 % water (check P-138). */
@@ -49,7 +55,10 @@ export const dryStart = (model: BoxModel, ratio: number): Moisture => ({
   storedKg: 0,
   airW: new Float64Array(model.airVolumeM3.length),
   surfaceW: new Float64Array(model.areas.length),
+  surfaceSlope: new Float64Array(model.areas.length),
+  atSurfaceC: new Float64Array(model.areas.length),
   balanceRelative: 0,
+  movedKgPerS: 0,
 });
 
 interface Exchange {
@@ -117,7 +126,7 @@ export function moistureStep(
     if (next.length === wet.length) break;
     wet = next;
   }
-  return tally(model, net, before, wet, ratio, roomRatio, dtS, filmBefore);
+  return tally(model, net, state, before, wet, ratio, roomRatio, dtS, filmBefore);
 }
 
 function exchanges(
@@ -204,9 +213,50 @@ function meanSurface(model: BoxModel, state: BoxState): number {
 export const saturatedRatio = (tempC: number): number =>
   humidityRatio(saturationPressurePa(Math.max(-40, Math.min(90, tempC))));
 
+/** Change of the saturated humidity ratio with temperature [1/K]. */
+const saturatedSlope = (tempC: number): number => saturatedRatio(tempC + 0.5) - saturatedRatio(tempC - 0.5);
+
+/** Latent heat that air and surfaces get in a state [W]; negative where water evaporates. */
+export function latentW(moisture: Moisture, state: BoxState): number {
+  let w = 0;
+  for (const a of moisture.airW) w += a;
+  for (let s = 0; s < moisture.surfaceW.length; s++)
+    w += moisture.surfaceW[s]! - moisture.surfaceSlope[s]! * (state.surfaceC[s]! - moisture.atSurfaceC[s]!);
+  return w;
+}
+
+/** Part of the way from one answer to another; both close their books, so the mixture does. The slopes of the newer one
+ *  stay, its surface heat moved to the same temperatures. */
+export function partWay(from: Moisture, to: Moisture, part: number): Moisture {
+  const mix = (a: number, b: number) => a + part * (b - a);
+  const mixed = (a: Float64Array, b: Float64Array) => b.map((v, i) => mix(a[i]!, v));
+  const moved = from.surfaceW.map((w, s) => w - from.surfaceSlope[s]! * (to.atSurfaceC[s]! - from.atSurfaceC[s]!));
+  return {
+    ...to,
+    ratio: mixed(from.ratio, to.ratio),
+    bowlKgPerS: mix(from.bowlKgPerS, to.bowlKgPerS),
+    substrateKgPerS: mix(from.substrateKgPerS, to.substrateKgPerS),
+    sprayKgPerS: mix(from.sprayKgPerS, to.sprayKgPerS),
+    condensedKgPerS: mix(from.condensedKgPerS, to.condensedKgPerS),
+    outKgPerS: mix(from.outKgPerS, to.outKgPerS),
+    storedKg: mix(from.storedKg, to.storedKg),
+    airW: mixed(from.airW, to.airW),
+    surfaceW: mixed(moved, to.surfaceW),
+  };
+}
+
+/** Let wet faces cool themselves in the heat network; to be called once on a fresh network before it is factored. */
+export function addLatentSlopes(net: Network, moisture: Moisture): void {
+  for (let s = 0; s < moisture.surfaceSlope.length; s++) {
+    const at = (net.airNodes + s) * net.size + net.airNodes + s;
+    net.core[at] = net.core[at]! + moisture.surfaceSlope[s]!;
+  }
+}
+
 function tally(
   model: BoxModel,
   net: Network,
+  state: BoxState,
   before: Moisture,
   wet: readonly Exchange[],
   ratio: Float64Array,
@@ -216,13 +266,17 @@ function tally(
 ): Moisture {
   const airW = new Float64Array(net.airNodes);
   const surfaceW = new Float64Array(model.areas.length);
+  const surfaceSlope = new Float64Array(model.areas.length);
   const sums = { bowl: 0, substrate: 0, film: 0, wall: 0 };
   for (const e of wet) {
     const kgPerS = e.fixedKgPerS + e.g * (e.saturated - ratio[e.node]!);
     sums[e.kind] += kgPerS;
     const w = -kgPerS * e.heatJPerKg;
     if (e.patch < 0) airW[e.node] = airW[e.node]! + w;
-    else surfaceW[e.patch] = surfaceW[e.patch]! + w;
+    else {
+      surfaceW[e.patch] = surfaceW[e.patch]! + w;
+      surfaceSlope[e.patch] = surfaceSlope[e.patch]! + e.g * e.heatJPerKg * saturatedSlope(state.surfaceC[e.patch]!);
+    }
   }
   let out = 0;
   let stored = 0;
@@ -247,6 +301,9 @@ function tally(
     storedKg: stored,
     airW,
     surfaceW,
-    balanceRelative: miss / Math.max(1e-9, Math.abs(sources) + Math.abs(out)),
+    surfaceSlope,
+    atSurfaceC: state.surfaceC.slice(),
+    balanceRelative: miss / Math.max(1e-12, Math.abs(sources) + net.ventilation.freshKgPerS * roomRatio),
+    movedKgPerS: Math.abs(sources) + net.ventilation.freshKgPerS * roomRatio,
   };
 }

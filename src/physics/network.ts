@@ -145,7 +145,7 @@ function insideFilm(
   const driven = facing === 'floor' ? delta : -delta;
   const unstable = filmUnstableAlamdariHammond(d, diameter);
   const stable = filmStableAlamdariHammond(d, diameter);
-  const blend = 1 / (1 + Math.exp(-driven / 0.1));
+  const blend = 1 / (1 + Math.exp(-driven / 0.3));
   return blend * unstable + (1 - blend) * stable;
 }
 

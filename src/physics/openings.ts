@@ -20,7 +20,7 @@ export interface Openings {
   readonly meshTotalM2: number;
 }
 
-/** Gaps are taken as half near the floor and half near the lid, in the middle of the length; our choice. */
+/** Gaps are taken as half near the floor and half near the lid, at a quarter and three quarters of the length; our choice. */
 export function openingsOf(enclosure: Enclosure, grid: Grid, parameters: Parameters): Openings {
   const { box } = enclosure;
   const list: Opening[] = [];
@@ -43,17 +43,21 @@ export function openingsOf(enclosure: Enclosure, grid: Grid, parameters: Paramet
     const z = v.panel === 'top' ? box.heightM : v.panel === 'bottom' ? 0 : v.heightM;
     add(x, z, v.areaM2 * v.openFrac);
   }
-  add(box.lengthM / 2, box.heightM * 0.04, box.gapAreaM2 / 2);
-  add(box.lengthM / 2, box.heightM * 0.96, box.gapAreaM2 / 2);
+  for (const along of [0.25, 0.75]) {
+    add(box.lengthM * along, box.heightM * 0.04, box.gapAreaM2 / 4);
+    add(box.lengthM * along, box.heightM * 0.96, box.gapAreaM2 / 4);
+  }
   for (const panel of ['front', 'back', 'left', 'right'] as const) {
     const p = box.panels[panel];
     const open = (p.meshShareFrac ?? 0) * (1 - (p.meshCoveredFrac ?? 0)) * (p.meshOpenFrac ?? 0.6);
     if (open <= 0) continue;
     const wide = panel === 'front' || panel === 'back' ? box.lengthM : box.depthM;
-    const x = panel === 'left' ? 0 : panel === 'right' ? box.lengthM : box.lengthM / 2;
+    const at = panel === 'left' ? [0] : panel === 'right' ? [box.lengthM] : [box.lengthM / 4, (box.lengthM * 3) / 4];
     // Upright mesh: many low and high openings behave like two at a quarter and three quarters of its height.
-    add(x, box.heightM * 0.25, (open * wide * box.heightM) / 2);
-    add(x, box.heightM * 0.75, (open * wide * box.heightM) / 2);
+    for (const x of at) {
+      add(x, box.heightM * 0.25, (open * wide * box.heightM) / 2 / at.length);
+      add(x, box.heightM * 0.75, (open * wide * box.heightM) / 2 / at.length);
+    }
   }
   const meshOpenM2 = new Float64Array(grid.columns);
   let meshTotalM2 = 0;

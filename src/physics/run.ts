@@ -16,7 +16,7 @@ import {
 } from './heat-step.ts';
 import { bodyOutput, surroundOf } from './heater-body.ts';
 import type { BoxModel } from './model.ts';
-import { dryStart } from './moisture.ts';
+import { addLatentSlopes, dryStart } from './moisture.ts';
 import { type BoxState, copyState, type Factored, factorNetwork, type Network, networkAt } from './network.ts';
 import { type HeaterNow, probeReading } from './places.ts';
 import { isDayAt, roomAt, sunAt } from './room-day.ts';
@@ -99,12 +99,14 @@ export function runBox(
   let factored: Factored | null = null;
   let unit: readonly number[] = [];
   let renewedAt = Number.NEGATIVE_INFINITY;
+  let renewedC = state.box.surfaceC;
   let dayWas: boolean | null = null;
   for (let n = 0; n < steps; n++) {
     const hour = fromH + (n * h) / 3600;
     const roomC = roomAt(roomDay, hour + h / 7200);
     const isDay = isDayAt(model.enclosure.day, hour + 1e-9);
-    if (!net || !factored || n * h - renewedAt >= options.renewS - 1e-6 || dayWas !== isDay) {
+    const moved = factored !== null && largestMove(renewedC, state.box.surfaceC) > renewAfterK;
+    if (!net || !factored || moved || n * h - renewedAt >= options.renewS - 1e-6 || dayWas !== isDay) {
       const dtS = net ? n * h - renewedAt : 0;
       const convected = model.heaters.reduce(
         (s, p, i) =>
@@ -117,9 +119,11 @@ export function runBox(
       if (net && dtS > 0)
         state = { ...state, moisture: waterAfter(model, net, state, roomDay, roomC, hour - dtS / 3600, dtS, tally) };
       net = networkAt(model, state.box, roomC, convected);
+      addLatentSlopes(net, state.moisture);
       factored = factorNetwork(model, net, 1 / (gamma * h));
       unit = unitRise(model, net, factored, state, roomC, work);
       renewedAt = n * h;
+      renewedC = state.box.surfaceC.slice();
       dayWas = isDay;
     } else
       for (let s = 0; s < net.outsideC.length; s++)
@@ -142,6 +146,15 @@ export function runBox(
     each({ hour: hour + h / 3600, state, net, now: step.now, roomC });
   }
   return state;
+}
+
+/** Conductances are renewed early once a surface has moved this far since they were worked out [K]; our choice. */
+const renewAfterK = 4;
+
+function largestMove(a: Float64Array, b: Float64Array): number {
+  let most = 0;
+  for (let s = 0; s < a.length; s++) most = Math.max(most, Math.abs(a[s]! - b[s]!));
+  return most;
 }
 
 /** One step of heat, its thermostats and its books. */

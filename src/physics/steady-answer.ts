@@ -8,6 +8,7 @@ import { warmEndOf } from './grid.ts';
 import { keptW } from './heater-body.ts';
 import type { BoxModel } from './model.ts';
 import { columnAt } from './model.ts';
+import { latentW } from './moisture.ts';
 import { columnFloor, readPlaces } from './places.ts';
 import { heatOutW, patchLossW } from './solve-network.ts';
 import type { SettledBox, SteadyConditions } from './steady.ts';
@@ -87,7 +88,7 @@ function steadyBalance(model: BoxModel, box: SettledBox, conditions: SteadyCondi
   const sunKept = model.sunShares.reduce((s, v) => s + v, 0) * box.sunW;
   heatIn += box.sunW;
   direct += box.sunW - sunKept;
-  const latent = box.moisture.airW.reduce((s, v) => s + v, 0) + box.moisture.surfaceW.reduce((s, v) => s + v, 0);
+  const latent = latentW(box.moisture, box.state);
   const heatOut = heatOutW(box.net, box.state, conditions.roomC) + direct - latent;
   const water = box.moisture;
   return {

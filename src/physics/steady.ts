@@ -5,7 +5,7 @@ import type { SteadyAnswer } from './answer.ts';
 import { mainHeater } from './grid.ts';
 import { bodyOutput, bodyTemperature, surroundOf } from './heater-body.ts';
 import type { BoxModel } from './model.ts';
-import { dryStart, type Moisture, moistureStep, saturatedRatio } from './moisture.ts';
+import { addLatentSlopes, dryStart, type Moisture, moistureStep, partWay, saturatedRatio } from './moisture.ts';
 import { type BoxState, copyState, factorNetwork, type Network, networkAt, startState } from './network.ts';
 import { type HeaterNow, probeReading } from './places.ts';
 import { readingValue } from './reading.ts';
@@ -44,7 +44,11 @@ export interface SettledBox {
 /** Whole switching band that stands for an on/off thermostat's mean behaviour: it holds the set point [K]. */
 const onOffBand = 0.02;
 const settledK = 1e-3;
-const mostRounds = 60;
+const mostRounds = 100;
+/** Share of the way that each round goes: the whole way at first, less where a wet or bistable box keeps swinging. */
+const calmAt = (round: number): number => (round < 14 ? 1 : round < 30 ? 0.6 : round < 55 ? 0.35 : 0.2);
+/** No temperature moves further than this in one round, so that hot wet boxes find their rest [K]. */
+const longestLeapK = 25;
 
 /** Solve a box at rest. @param warm a nearby solution to start from */
 export function settleBox(model: BoxModel, conditions: SteadyConditions, warm?: SettledBox): SettledBox {
@@ -65,11 +69,15 @@ export function settleBox(model: BoxModel, conditions: SteadyConditions, warm?: 
   const responses = model.heaters.map(() => startState(model, 0));
   const base = startState(model, 0);
   for (; rounds < mostRounds; rounds++) {
+    const calm = calmAt(rounds);
     const convected = now.reduce((s, n, h) => s + (model.heaters[h]!.outside ? 0 : n.convectedW), 0) || 20;
     net = networkAt(model, state, roomC, convected);
+    if (rounds > 0 || warm) {
+      const wetter = moistureStep(model, net, state, moisture, room, 0, sprayKgPerS);
+      moisture = partWay(moisture, wetter, calm);
+    }
+    addLatentSlopes(net, moisture);
     const factored = factorNetwork(model, net, 0);
-    // The water moves slowly with the heat; it is worked out at every round until the heat has nearly settled.
-    if (rounds > 0 || warm) moisture = moistureStep(model, net, state, moisture, room, 0, sprayKgPerS);
     const still = ambientSources(model, sunW, moisture);
     solveNetwork(model, net, factored, still, null, roomC, base, scratch);
     const ratings = model.heaters.map((_, h) => ratedW(model, h, conditions));
@@ -90,7 +98,8 @@ export function settleBox(model: BoxModel, conditions: SteadyConditions, warm?: 
       addHeater(model, h, sources, splits[h]!.convected, splits[h]!.radiated, splits[h]!.shortWave, splits[h]!.sheet);
       solveNetwork(model, net, factored, sources, null, 0, responses[h]!, scratch, false);
     });
-    duty = settleDuty(model, conditions, base, responses, ratings, splits, duty);
+    const wanted = settleDuty(model, conditions, base, responses, ratings, splits, duty);
+    duty = calm === 1 ? wanted : duty.map((d, t) => d + calm * (wanted[t]! - d));
     const next = combine(
       model,
       base,
@@ -109,8 +118,11 @@ export function settleBox(model: BoxModel, conditions: SteadyConditions, warm?: 
       };
     });
     change = largestChange(state, next);
-    state = next;
-    if (change < settledK && rounds > 1) break;
+    if ((change < settledK && rounds > 1) || rounds === mostRounds - 1) {
+      state = next;
+      break;
+    }
+    state = leap(state, next, Math.min(calm, longestLeapK / change));
   }
   probes = model.enclosure.thermostats.map((_, t) => probeReading(model, state, now, t));
   return { state, net, now, probeC: probes, moisture, iterations: rounds + 1, change, sunW };
@@ -207,7 +219,8 @@ export function ambientSources(model: BoxModel, sunW: number, moisture: Moisture
   const sources = noSources(model);
   for (let a = 0; a < sources.airW.length; a++) sources.airW[a] = moisture.airW[a]!;
   for (let s = 0; s < sources.surfaceW.length; s++)
-    sources.surfaceW[s] = moisture.surfaceW[s]! + sunW * model.sunShares[s]!;
+    sources.surfaceW[s] =
+      moisture.surfaceW[s]! + moisture.surfaceSlope[s]! * moisture.atSurfaceC[s]! + sunW * model.sunShares[s]!;
   return sources;
 }
 
@@ -299,6 +312,15 @@ function combine(model: BoxModel, base: BoxState, responses: readonly BoxState[]
   });
   void model;
   return out;
+}
+
+function leap(a: BoxState, b: BoxState, part: number): BoxState {
+  const mix = (x: Float64Array, y: Float64Array) => x.map((v, i) => v + part * (y[i]! - v));
+  return {
+    airC: mix(a.airC, b.airC),
+    surfaceC: mix(a.surfaceC, b.surfaceC),
+    behindC: a.behindC.map((x, s) => mix(x, b.behindC[s]!)),
+  };
 }
 
 function largestChange(a: BoxState, b: BoxState): number {

@@ -1,0 +1,166 @@
+// Laws that every box must obey, over random enclosures. WARMSTEAD_SOAK multiplies the number of boxes.
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { anyEnclosure, mirrored, testMaterials } from '../../checks/box/random-enclosure.ts';
+import { type PlaceId, placeIds, type SteadyAnswer } from './answer.ts';
+import type { Enclosure } from './enclosure.ts';
+import {
+  boxGeometry,
+  buildModel,
+  modelFrom,
+  type SteadyConditions,
+  settleBox,
+  simulateDay,
+  solveSteady,
+} from './simulate.ts';
+
+const soak = Number(process.env.WARMSTEAD_SOAK ?? 1);
+const runs = (n: number) => ({ numRuns: Math.round(n * soak), seed: 20, endOnFailure: true });
+const day = (e: Enclosure, extra: Partial<SteadyConditions> = {}): SteadyConditions => ({
+  roomC: e.room.winter.lowC,
+  roomRhPct: e.room.winter.rhPct,
+  sunWPerM2: e.room.winter.sunPeakWPerM2,
+  isDay: true,
+  ...extra,
+});
+const temperatures = (a: SteadyAnswer): [PlaceId, number][] =>
+  placeIds.flatMap((p): [PlaceId, number][] => (a.places[p] === null ? [] : [[p, a.places[p]]]));
+
+describe('every box at rest', () => {
+  test('closes its books of heat to 1e-6 and of water to 1e-6, and nothing is not a number', () => {
+    fc.assert(
+      fc.property(anyEnclosure, (e) => {
+        const a = solveSteady(buildModel(e, testMaterials), day(e));
+        expect(a.balance.relative).toBeLessThan(1e-6);
+        expect(a.balance.waterRelative).toBeLessThan(1e-6);
+        for (const [place, t] of temperatures(a)) expect(Number.isFinite(t), place).toBe(true);
+        for (const row of [a.columns.floorC, a.columns.ceilingC, a.columns.rhPct, ...a.columns.airC, a.heaterW])
+          for (const v of row) expect(Number.isFinite(v)).toBe(true);
+        expect(a.notes).toEqual([]);
+      }),
+      runs(300),
+    );
+  });
+
+  test('nothing is colder than the coldest surroundings allow or hotter than the hottest source', () => {
+    fc.assert(
+      fc.property(anyEnclosure, (e) => {
+        const model = buildModel(
+          { ...e, bowl: null, misting: null, substrate: e.substrate ? { ...e.substrate, wetFrac: 0 } : null },
+          testMaterials,
+        );
+        const box = settleBox(model, day(e));
+        const sources = box.now.map((n) => n.bodyC).filter((_, h) => model.heaters[h]!.body.form === 'body');
+        const below = e.box.base.belowC ?? Number.NaN;
+        const coldest = Math.min(e.room.winter.lowC, Number.isNaN(below) ? Number.POSITIVE_INFINITY : below);
+        let hottest = Math.max(e.room.winter.lowC, ...sources, Number.isNaN(below) ? Number.NEGATIVE_INFINITY : below);
+        // sheets, beams and sun are sources by their flux: the hottest node that receives one
+        const lit = new Set<number>();
+        model.heaters.forEach((p, h) => {
+          for (const part of p.sheet) lit.add(part.patch);
+          if (box.now[h]!.shortWaveW > 0) for (const [s, v] of p.shortWave.entries()) if (v > 0) lit.add(s);
+        });
+        if (box.sunW > 0) for (const [s, v] of model.sunShares.entries()) if (v > 0) lit.add(s);
+        for (const s of lit) {
+          hottest = Math.max(hottest, box.state.surfaceC[s]!, ...box.state.behindC[s]!);
+        }
+        for (const t of box.state.airC) {
+          expect(t).toBeGreaterThanOrEqual(coldest - 1e-6);
+          expect(t).toBeLessThanOrEqual(hottest + 1e-6);
+        }
+        box.state.surfaceC.forEach((t) => {
+          expect(t).toBeGreaterThanOrEqual(coldest - 1e-6);
+          expect(t).toBeLessThanOrEqual(hottest + 1e-6);
+        });
+      }),
+      runs(150),
+    );
+  });
+
+  test('more watts never cool and a warmer room never cools', () => {
+    fc.assert(
+      fc.property(anyEnclosure, fc.double({ min: 0.05, max: 0.9, noNaN: true }), (e, share) => {
+        const dry: Enclosure = {
+          ...e,
+          bowl: null,
+          misting: null,
+          substrate: e.substrate ? { ...e.substrate, wetFrac: 0 } : null,
+        };
+        const geometry = boxGeometry(dry, testMaterials);
+        const model = modelFrom(geometry);
+        const watts = dry.heaters.map((h) => h.powerW * share);
+        const less = solveSteady(model, day(dry, { fixedW: watts }));
+        const more = solveSteady(model, day(dry, { fixedW: watts.map((w) => w * 1.3) }));
+        const warmer = solveSteady(model, day(dry, { fixedW: watts, roomC: dry.room.winter.lowC + 2 }));
+        for (const [place, t] of temperatures(less)) {
+          if (place === 'heater-surface' || place === 'hottest-reachable') continue;
+          expect(more.places[place]!, `${place} with more watts`).toBeGreaterThan(t - 0.02);
+          expect(warmer.places[place]!, `${place} in a warmer room`).toBeGreaterThan(t - 0.02);
+        }
+      }),
+      runs(120),
+    );
+  });
+
+  test('a mirrored box gives mirrored answers', () => {
+    fc.assert(
+      fc.property(anyEnclosure, (e) => {
+        const a = solveSteady(buildModel(e, testMaterials), day(e));
+        const b = solveSteady(buildModel(mirrored(e), testMaterials), day(e));
+        const back = [...b.columns.floorC].reverse();
+        a.columns.floorC.forEach((t, i) => {
+          expect(back[i]!).toBeCloseTo(t, 1);
+        });
+      }),
+      runs(60),
+    );
+  });
+
+  test('twice the columns change the named places by less than 0.3 K', () => {
+    const misses: string[] = [];
+    let asked = 0;
+    fc.assert(
+      fc.property(anyEnclosure, (e) => {
+        // watts that warm the basking surface 12 K above the room, as a thermostat would allow
+        const model = buildModel(e, testMaterials);
+        const full = solveSteady(model, day(e, { fixedW: e.heaters.map((h) => h.powerW) }));
+        const rise = full.places['basking-surface']! - e.room.winter.lowC;
+        const fixedW = e.heaters.map((h) => (h.powerW * 12) / Math.max(12, rise));
+        const coarse = solveSteady(model, day(e, { fixedW }));
+        const fine = solveSteady(buildModel(e, testMaterials, undefined, 2 * model.grid.columns), day(e, { fixedW }));
+        for (const place of [
+          'basking-surface',
+          'warm-air',
+          'cool-air',
+          'cool-floor',
+          'warm-hide',
+          'cool-hide',
+        ] as const) {
+          asked++;
+          const d = Math.abs(coarse.places[place]! - fine.places[place]!);
+          if (d > 0.3)
+            misses.push(
+              `${place} ${d.toFixed(2)} K: ${e.heaters.map((h) => `${h.kind} ${h.powerW.toFixed(0)} W`).join(' + ')}, ${e.box.lengthM.toFixed(2)} m`,
+            );
+        }
+      }),
+      runs(40),
+    );
+    expect(misses, `of ${asked}`).toEqual([]);
+  });
+});
+
+describe('every box through a day', () => {
+  test('closes its books of heat and water', () => {
+    fc.assert(
+      fc.property(anyEnclosure, (e) => {
+        const a = simulateDay(buildModel(e, testMaterials), e.room.winter, { stepS: 60, leadH: 2 });
+        expect(a.balance.relative).toBeLessThan(1e-6);
+        expect(a.balance.waterRelative).toBeLessThan(1e-6);
+        for (const row of a.floorC) for (const t of row) expect(Number.isFinite(t)).toBe(true);
+        expect(a.hours.length).toBe(96);
+      }),
+      runs(8),
+    );
+  }, 60_000);
+});

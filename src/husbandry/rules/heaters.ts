@@ -16,7 +16,7 @@ const say = {
   addThermostat: 'Put it on a thermostat of a suitable kind.',
   noSuch: (id: string) => `It is set to a thermostat "${id}" that is not drawn.`,
   has: (name: string) => `Driven by a ${name.toLowerCase()}.`,
-  change: (names: string) => `Use a ${names}.`,
+  change: (names: string) => `Suitable for it: ${names}.`,
   guarded: 'It is guarded.',
   aboveMesh: 'It hangs above the mesh, out of reach.',
   under: 'It lies outside the box.',

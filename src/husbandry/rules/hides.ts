@@ -83,7 +83,7 @@ function fit(hides: readonly Hide[], animal: JudgedAnimal): NeedVerdict {
       verdict: fails ? 'fails' : 'holds',
       wanted: `${(least * 1e4).toFixed(0)} to ${(most * 1e4).toFixed(0)} cm² of floor, at least ${cm(hideFit.heightOfBody * body)} high`,
       found: hides.map(sizeOf).join(', '),
-      reasons: [...(fails ? reasons : [say.fits]), ...notes],
+      reasons: [...(fails ? [...new Set(reasons)] : [say.fits]), ...notes],
       fixes: [...(small.length + low.length > 0 ? [say.fixSmall] : []), ...(large.length > 0 ? [say.fixLarge] : [])],
     },
     ourChoice,

@@ -10,6 +10,12 @@ const say = {
   fix: (where: string) => `Put a digital probe at the ${where}, or read its surface with an infrared thermometer.`,
 } as const;
 
+const kindWords: Readonly<Record<Thermometer['kind'], string>> = {
+  'digital-probe': 'digital probe',
+  'infrared-gun': 'infrared thermometer',
+  'stick-on-dial': 'stick-on dial',
+};
+
 const bothEnds: Basis = { source: 'VETREF-HOUSING', read: 'page' };
 
 function readAt(thermometers: readonly Thermometer[], place: Thermometer['place'], where: string, basis: Basis) {
@@ -23,7 +29,7 @@ function readAt(thermometers: readonly Thermometer[], place: Thermometer['place'
       title: `A thermometer at the ${where}`,
       verdict: sound ? 'holds' : 'fails',
       wanted: 'a digital probe or an infrared thermometer',
-      found: here.length > 0 ? here.map((t) => t.kind).join(', ') : 'none',
+      found: here.length > 0 ? here.map((t) => kindWords[t.kind]).join(', ') : 'none',
       reasons: [reason],
       fixes: [say.fix(where)],
     },

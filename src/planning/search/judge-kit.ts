@@ -63,29 +63,31 @@ export function kitPowers(surface: MemberSurface, b: Behaviour): KitPowers {
   return { dayW, nightW, summerW, dialC };
 }
 
-/** Which needs hold, in the order of kitNeeds. */
-export function needsHeld(surface: MemberSurface, b: Behaviour, climate: ClimateNeeds): boolean[] {
+/** How far each need is from its limit, in the order of kitNeeds: held at 0 and above. Degrees, or points of humidity. */
+export function needMargins(surface: MemberSurface, b: Behaviour, climate: ClimateNeeds): number[] {
   const { dayW, nightW, summerW } = kitPowers(surface, b);
   const { day, night, summer } = surface;
   const basking = onLine(day, 'basking-surface', dayW);
-  const cool = onLine(day, 'cool-air', dayW);
-  const within = (v: number, r: { readonly low: number; readonly high: number }) => v >= r.low && v <= r.high;
   const hottest = Math.max(
     onLine(day, 'hottest-reachable', dayW),
     onLine(night, 'hottest-reachable', nightW),
     onLine(summer, 'hottest-reachable', summerW),
   );
   return [
-    basking >= climate.baskingSurfaceC.low - 0.05 && basking <= climate.baskingSurfaceC.high + 0.05,
-    warmPlace(night, nightW) >= climate.nightMinC.low,
-    within(cool, climate.coolAirC),
-    onLine(summer, 'cool-air', summerW) <= climate.coolAirC.high + summerAllowanceK,
-    hottest <= climate.reachableMaxC.alarm,
+    within(basking, climate.baskingSurfaceC) + 0.05,
+    warmPlace(night, nightW) - climate.nightMinC.low,
+    within(onLine(day, 'cool-air', dayW), climate.coolAirC),
+    climate.coolAirC.high + summerAllowanceK - onLine(summer, 'cool-air', summerW),
+    climate.reachableMaxC.alarm - hottest,
     within(rh(onLine(day, 'coolRhPct', dayW)), climate.rhPct),
     within(rh(onLine(summer, 'coolRhPct', summerW)), climate.rhPct),
-    onLine(night, 'glassDewMarginK', nightW) > 0,
+    // dew settles at no margin at all, so exactly zero fails
+    onLine(night, 'glassDewMarginK', nightW) - 1e-9,
   ];
 }
+
+const within = (v: number, r: { readonly low: number; readonly high: number }): number =>
+  Math.min(v - r.low, r.high - v);
 
 const rh = (v: number): number => Math.max(0, Math.min(100, v));
 

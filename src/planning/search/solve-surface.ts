@@ -1,4 +1,4 @@
-// Solves the states of one version of one arrangement that surface.ts draws its lines through: five settled boxes.
+// Solves the states of one version of one arrangement that surface.ts draws its lines through: six settled boxes.
 // This is the slow part of a search and runs in workers. Leaves out: judging (judge-kit.ts).
 import type { ClimateNeeds } from '../../husbandry/climate.ts';
 import type { Parameters } from '../../physics/parameters.ts';
@@ -8,7 +8,7 @@ import { baskingAimC, type Moments } from '../member.ts';
 import { lineQuantities, linePlaces, type LineQuantity, type MemberSurface, type WattLine } from './surface.ts';
 
 /** Shares of the winter day's power at which the other states are solved; our choice. */
-const shares = { day: 0.55, nightLow: 0.4, nightHigh: 0.85 } as const;
+const shares = { day: 0.55, nightLow: 0.4, nightHigh: 0.85, summer: 0.5 } as const;
 /** Least power that tells two states apart [W]. */
 const leastW = 1;
 
@@ -49,7 +49,19 @@ export function solveSurface(
   const setC = enclosure.thermostats.map((t, i) => (i === 0 ? dialC : Math.min(t.setNightC, dialC)));
   const summerNow = settleBox(model, { ...moments.summerDay, setC }, held);
   const summerW = summerNow.now[0]?.powerW ?? 0;
-  const summer = shifted(day, valuesOf(model, moments.summerDay, summerNow, 0), summerW, moments.summerDay.roomC);
+  const summer =
+    summerW > leastW
+      ? line(
+          model,
+          moments.summerDay,
+          {
+            settled: settleBox(model, fixed(moments.summerDay, shares.summer * summerW), summerNow),
+            powerW: shares.summer * summerW,
+          },
+          { settled: summerNow, powerW: summerW },
+          0,
+        )
+      : shifted(day, valuesOf(model, moments.summerDay, summerNow, 0), summerW, moments.summerDay.roomC);
   const t = hasNight ? 1 : 0;
   const night = line(
     model,

@@ -1,0 +1,241 @@
+// Every kit that can be put together from shelf and customer's own things for one box, the unsafe ones told apart with
+// the rule that forbids them. Leaves out: whether a kit is warm enough (search/) and what it costs to run (cost/).
+import type { Facts, Species } from '../../husbandry/fact.ts';
+import type { Enclosure, Heater, HeaterKind, Thermostat } from '../../physics/enclosure.ts';
+import { heaterBodies } from '../../physics/heater-kinds.ts';
+import { itemsOf, type Shelf, type ShelfHeater, type ShelfItem, type ShelfThermostat } from '../shelf/shelf.ts';
+import { type BoxVariant, variantsOf } from './box-variant.ts';
+import type { Arrangement, Kit } from './kit.ts';
+import { type KitHeart, kitEnclosure } from './kit-enclosure.ts';
+import { kitParts } from './kit-parts.ts';
+import { kitRefusal } from './kit-safety.ts';
+import { otherProbes, placedHeater } from './place-heater.ts';
+
+export interface Refusal {
+  /** Why, in one sentence; several kits share one. */
+  readonly why: string;
+  readonly kits: number;
+  readonly example: string;
+}
+
+export interface Candidates {
+  readonly arrangements: readonly Arrangement[];
+  /** Kits of each arrangement, same order. */
+  readonly kits: readonly (readonly Kit[])[];
+  readonly refusals: readonly Refusal[];
+  readonly refused: number;
+}
+
+export interface CandidateInput {
+  readonly enclosure: Enclosure;
+  readonly species: Species;
+  readonly facts: Facts;
+  readonly shelf: Shelf;
+  /** The customer's own things, at no price. */
+  readonly ownedIds: ReadonlySet<string>;
+  /** Boxes to try besides or instead of the one drawn. */
+  readonly boxes?: readonly BoxVariant[];
+}
+
+/** Night heaters that go with a lamp: the first kind that fits the box. */
+const nightKinds: readonly HeaterKind[] = ['ceramic-emitter', 'radiant-panel', 'heat-mat'];
+
+export function kitCandidates(input: CandidateInput): Candidates {
+  const { enclosure, shelf } = input;
+  const boxes = input.boxes ?? variantsOf(enclosure, shelf);
+  const there = (item: ShelfItem) => item.inStock || input.ownedIds.has(item.id);
+  const heaters = itemsOf(shelf, 'heater').filter(there);
+  const thermostats = itemsOf(shelf, 'thermostat').filter(there);
+  const arrangements: Arrangement[] = [];
+  const kits: (readonly Kit[])[] = [];
+  const refusals = new Map<string, { kits: number; example: string }>();
+  const refuse = (why: string, example: string, count = 1) => {
+    const old = refusals.get(why);
+    refusals.set(why, { kits: (old?.kits ?? 0) + count, example: old?.example ?? example });
+  };
+  const judged = new Map<string, string>();
+  for (const box of boxes) {
+    for (const group of arrangementGroups(box, heaters)) {
+      if ('why' in group) {
+        for (const item of group.items) refuse(group.why, item.name, thermostats.length);
+        continue;
+      }
+      const made = kitsOf(group, box, thermostats, input, judged, refuse);
+      if (made.length === 0) continue;
+      arrangements.push(arrangementOf(group, box, made));
+      kits.push(made);
+    }
+  }
+  const list = [...refusals].map(([why, r]) => ({ why, ...r })).sort((a, b) => b.kits - a.kits);
+  return { arrangements, kits, refusals: list, refused: list.reduce((sum, r) => sum + r.kits, 0) };
+}
+
+interface Group {
+  readonly id: string;
+  readonly kind: HeaterKind;
+  readonly nightKind: HeaterKind | null;
+  readonly items: readonly ShelfHeater[];
+  readonly nightItems: readonly ShelfHeater[];
+}
+
+/** Heaters by kind; mats and panels also by size, since each size warms another patch. */
+function arrangementGroups(
+  box: BoxVariant,
+  heaters: readonly ShelfHeater[],
+): (Group | { readonly why: string; readonly items: readonly ShelfHeater[] })[] {
+  const byPlace = new Map<string, ShelfHeater[]>();
+  for (const item of heaters) {
+    const key = item.lengthM === null ? item.heaterKind : `${item.heaterKind} ${item.lengthM}x${item.depthM}`;
+    byPlace.set(key, [...(byPlace.get(key) ?? []), item]);
+  }
+  const fitting = (item: ShelfHeater, role: 'main' | 'night') => 'heater' in placedHeater(box.enclosure, item, role);
+  const night =
+    nightKinds
+      .map((kind) => heaters.filter((item) => item.heaterKind === kind && fitting(item, 'night')))
+      .find((items) => items.length > 0) ?? [];
+  return [...byPlace].map(([key, items]) => {
+    const first = items[0]!;
+    const place = placedHeater(box.enclosure, first, 'main');
+    if ('why' in place) return { why: place.why, items };
+    const kind = first.heaterKind;
+    const light = heaterBodies[kind].emitsLight;
+    if (light && night.length === 0)
+      return { why: 'It gives light, and no heater for the night fits this box.', items };
+    const nightKind = light ? night[0]!.heaterKind : null;
+    return {
+      id: `${box.id} | ${key}${nightKind ? ` + ${nightKind}` : ''}`,
+      kind,
+      nightKind,
+      items,
+      nightItems: light ? night : [],
+    };
+  });
+}
+
+function kitsOf(
+  group: Group,
+  box: BoxVariant,
+  thermostats: readonly ShelfThermostat[],
+  input: CandidateInput,
+  judged: Map<string, string>,
+  refuse: (why: string, example: string) => void,
+): Kit[] {
+  const kits: Kit[] = [];
+  const nights: readonly (ShelfHeater | null)[] = group.nightKind ? group.nightItems : [null];
+  for (const heater of group.items)
+    for (const thermostat of thermostats)
+      for (const nightHeater of nights) {
+        const nightThermostat = nightHeater ? cheapestFor(nightHeater, thermostats, input) : null;
+        const id = [heater, thermostat, nightHeater, nightThermostat].map((x) => x?.id ?? '-').join(' ');
+        const name = `${heater.name} on ${thermostat.name}`;
+        const fit = fitOf(
+          { heater, nightHeater, thermostat, nightThermostat },
+          (one, t, role) => verdictOnPair(one, t, role, box, input, judged),
+        );
+        if (fit !== 'good' && fit !== 'allowed') {
+          refuse(fit, name);
+          continue;
+        }
+        const parts = kitParts(
+          { heater, nightHeater, thermostat, nightThermostat, box, enclosure: input.enclosure },
+          input.shelf,
+          input.ownedIds,
+        );
+        if (parts === null) {
+          refuse('The shelf lacks a guard, a holder or a thermometer for it.', name);
+          continue;
+        }
+        kits.push({
+          id: `${group.id} | ${id}`,
+          arrangementId: group.id,
+          heater,
+          nightHeater,
+          thermostat,
+          nightThermostat,
+          parts,
+          price: parts.reduce((sum, part) => sum + part.price, 0),
+          fit,
+        });
+      }
+  return kits;
+}
+
+type PairVerdict = (heater: ShelfHeater, thermostat: ShelfThermostat, role: 'main' | 'night') => string;
+
+/** A kit is as good as the worse of its two pairs; pairs do not share a thermostat, so each is judged alone. */
+function fitOf(kit: KitHeart, verdict: PairVerdict): string {
+  if (kit.nightHeater && kit.nightHeater.powerW > kit.heater.powerW) return tooStrongNight;
+  const main = verdict(kit.heater, kit.thermostat, 'main');
+  if (main !== 'good' && main !== 'allowed') return main;
+  if (!kit.nightHeater) return main;
+  if (!kit.nightThermostat) return 'The shelf has no thermostat for the night heater.';
+  const night = verdict(kit.nightHeater, kit.nightThermostat, 'night');
+  return night === 'good' ? main : night;
+}
+
+const tooStrongNight = 'The night heater would be stronger than the lamp, and the basking site under it.';
+
+/** A pair is judged once: foam and vents change nothing in it. */
+function verdictOnPair(
+  heater: ShelfHeater,
+  thermostat: ShelfThermostat,
+  role: 'main' | 'night',
+  box: BoxVariant,
+  input: CandidateInput,
+  judged: Map<string, string>,
+): string {
+  const { lengthM, depthM, heightM } = box.enclosure.box;
+  const key = [heater.id, thermostat.id, role, lengthM, depthM, heightM].join(' ');
+  let verdict = judged.get(key);
+  if (verdict === undefined) {
+    const alone = { heater, thermostat, nightHeater: null, nightThermostat: null };
+    verdict = kitRefusal(kitEnclosure(box.enclosure, alone), input.species, input.facts);
+    judged.set(key, verdict);
+  }
+  return verdict;
+}
+
+/** The thermostat for the night heater: the cheapest of those that suit it well and bear its load. */
+function cheapestFor(
+  heater: ShelfHeater,
+  thermostats: readonly ShelfThermostat[],
+  input: CandidateInput,
+): ShelfThermostat | null {
+  const price = (t: ShelfThermostat) => (input.ownedIds.has(t.id) ? 0 : t.price);
+  const fitting = thermostats.filter((t) => {
+    const drive = input.facts.thermostats[t.control]?.drives[heater.heaterKind];
+    return drive?.fit === 'good' && heater.powerW <= 0.8 * t.ratingW;
+  });
+  return fitting.reduce<ShelfThermostat | null>((a, b) => (a && price(a) <= price(b) ? a : b), null);
+}
+
+function arrangementOf(group: Group, box: BoxVariant, kits: readonly Kit[]): Arrangement {
+  const strongest = (pick: (kit: Kit) => ShelfHeater | null) =>
+    kits.reduce<ShelfHeater | null>((best, kit) => {
+      const item = pick(kit);
+      return item && (!best || item.powerW > best.powerW) ? item : best;
+    }, null);
+  const main = strongest((kit) => kit.heater)!;
+  const night = strongest((kit) => kit.nightHeater);
+  const base = group.kind === 'heat-mat' ? box.withoutBottomFoam : box.enclosure;
+  const example = kits[0]!;
+  const enclosure = kitEnclosure(base, { ...example, heater: main, nightHeater: night });
+  return {
+    id: group.id,
+    variant: box,
+    heaterKind: group.kind,
+    nightKind: group.nightKind,
+    enclosure: { ...enclosure, thermostats: [...enclosure.thermostats, ...spareProbes(enclosure)] },
+    mostW: main.powerW,
+    mostNightW: night?.powerW ?? main.powerW,
+  };
+}
+
+/** Thermostats that drive nothing: their readings tell what a probe elsewhere would feel. */
+function spareProbes(enclosure: Enclosure): Thermostat[] {
+  const main: Heater | undefined = enclosure.heaters[0];
+  const like = enclosure.thermostats[0];
+  if (!main || !like) return [];
+  return otherProbes(enclosure, main).map((probe, i) => ({ ...like, id: `spare-${i}`, probe }));
+}
+

@@ -1,0 +1,68 @@
+// The home as it stands with one kit in it: the box with its own hides, floor and room, and the kit's heaters, thermostats
+// and thermometers in their places. Leaves out: choosing the kit.
+import type { Enclosure, Heater, Thermometer, Thermostat } from '../../physics/enclosure.ts';
+import type { ShelfHeater, ShelfThermostat } from '../shelf/shelf.ts';
+import { placedHeater, probeFor } from './place-heater.ts';
+
+export interface KitHeart {
+  readonly heater: ShelfHeater;
+  readonly nightHeater: ShelfHeater | null;
+  readonly thermostat: ShelfThermostat;
+  readonly nightThermostat: ShelfThermostat | null;
+}
+
+export interface Dials {
+  readonly setDayC: number;
+  readonly setNightC: number;
+}
+
+/** A second cut-out is set this far above the dial [K]; keepers' advice is "a couple of degrees", 3 K is our choice. */
+export const cutOutAboveDialK = 3;
+/** Dials before anything has been worked out [degC]; they decide nothing. */
+const noDials: Dials = { setDayC: 27, setNightC: 22 };
+
+/** @param base the box; its own heaters and thermostats are replaced
+ *  Throws when a heater has no place in the box: candidates are checked before (kit-candidates.ts). */
+export function kitEnclosure(base: Enclosure, kit: KitHeart, dials: Dials = noDials): Enclosure {
+  const main = placed(base, kit.heater, 'main');
+  const night = kit.nightHeater ? placed(base, kit.nightHeater, 'night') : null;
+  const probed = { ...base, heaters: night ? [main, night] : [main] };
+  const thermostats: Thermostat[] = [thermostatOf('main', kit.thermostat, probed, main, dials)];
+  if (night && kit.nightThermostat)
+    thermostats.push(
+      thermostatOf('night', kit.nightThermostat, probed, night, { ...dials, setDayC: dials.setNightC }),
+    );
+  return { ...probed, thermostats, thermometers: withThermometers(base.thermometers) };
+}
+
+function placed(base: Enclosure, item: ShelfHeater, role: 'main' | 'night'): Heater {
+  const place = placedHeater(base, item, role);
+  if ('why' in place) throw new Error(`${item.id}: ${place.why}`);
+  return place.heater;
+}
+
+function thermostatOf(
+  id: 'main' | 'night',
+  item: ShelfThermostat,
+  enclosure: Enclosure,
+  heater: Heater,
+  dials: Dials,
+): Thermostat {
+  return {
+    id,
+    control: item.control,
+    probe: probeFor(enclosure, heater),
+    setDayC: dials.setDayC,
+    setNightC: Math.min(dials.setNightC, dials.setDayC),
+    bandK: item.bandK,
+    ratingW: item.ratingW,
+    cutOutC: item.hasCutOut ? dials.setDayC + cutOutAboveDialK : null,
+  };
+}
+
+/** Every kit has a thermometer at the basking site and one at the cool end. */
+function withThermometers(own: readonly Thermometer[]): Thermometer[] {
+  const sound = (place: Thermometer['place']) => own.some((t) => t.place === place && t.kind !== 'stick-on-dial');
+  const missing = (['basking', 'cool-end'] as const).filter((place) => !sound(place));
+  return [...own, ...missing.map((place) => ({ place, kind: 'digital-probe' as const }))];
+}

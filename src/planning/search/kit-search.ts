@@ -1,0 +1,208 @@
+// The search itself, as a machine that hands out work and takes results in, so that one thread or several can drive it.
+// Kits that share an arrangement share its solved versions. An arrangement is put aside as soon as none of its kits can
+// come before the third-best arrangement that is certain; this never changes the first three (kit-search.test.ts).
+// Leaves out: threads and clocks (whoever drives it), and the wording of the answer (search-answer.ts).
+import type { ClimateNeeds } from '../../husbandry/climate.ts';
+import type { Parameters } from '../../physics/parameters.ts';
+import { momentsOf, type Moments } from '../member.ts';
+import type { Candidates } from '../kit/kit-candidates.ts';
+import type { Arrangement, Kit } from '../kit/kit.ts';
+import { type Behaviour, needMargins, onOffMeanBandK } from './judge-kit.ts';
+import { chooseNightDial } from './night-dial.ts';
+import { compareKeys, type RankKey, rankKey } from './rank.ts';
+import type { MemberSurface } from './surface.ts';
+import { boundsOf, certainAfter, certainlyFails, count, emptyTally, estimateOf, type Tally } from './tally.ts';
+
+/** How many arrangements an answer is to name for certain. */
+export const wantedChoices = 3;
+/** Versions solved in one piece of work; small enough that a search can be stopped at once (our choice). */
+const chunk = 8;
+
+export interface SearchTask {
+  readonly arrangement: number;
+  /** Versions from..to-1. */
+  readonly from: number;
+  readonly to: number;
+}
+
+/** Kits of one arrangement that behave alike, and how they have fared. */
+export interface KitGroup {
+  readonly behaviour: Behaviour;
+  readonly kits: readonly Kit[];
+  readonly tally: Tally;
+}
+
+export interface ArrangementState {
+  readonly index: number;
+  readonly arrangement: Arrangement;
+  readonly moments: Moments;
+  readonly kits: readonly Kit[];
+  /** Empty until the best-estimate version is in: the night dial comes from it. */
+  groups: readonly KitGroup[];
+  readonly surfaces: MemberSurface[];
+  /** Results that came before their turn, by their first version. */
+  readonly early: Map<number, readonly MemberSurface[]>;
+  /** Versions handed out so far. */
+  asked: number;
+  aside: boolean;
+  /** Cost over the years of each kit by id, by the best-estimate version. */
+  readonly costs: Map<string, number>;
+}
+
+export interface SearchSetting {
+  readonly climate: ClimateNeeds;
+  readonly candidates: Candidates;
+  readonly members: readonly Parameters[];
+  /** Cost over the years of a kit by the best-estimate version. */
+  readonly costOf: (kit: Kit, behaviour: Behaviour, surface: MemberSurface, arrangement: Arrangement) => number;
+  /** false: try everything to the end, to compare with. */
+  readonly pruning?: boolean;
+}
+
+export interface KitSearch {
+  readonly states: readonly ArrangementState[];
+  /** Next piece of work, or null when nothing more is needed or everything needed is being worked on. */
+  readonly nextTask: () => SearchTask | null;
+  readonly take: (task: SearchTask, surfaces: readonly MemberSurface[]) => void;
+  /** Every arrangement has had its best-estimate version: a first ranking can be shown. */
+  readonly hasFirst: () => boolean;
+  readonly isDone: () => boolean;
+  /** Best kit of each arrangement by what is known so far, best first. */
+  readonly ranking: () => readonly Ranked[];
+  readonly work: () => { readonly solved: number; readonly asideUnsolved: number; readonly all: number };
+}
+
+export interface Ranked {
+  readonly state: ArrangementState;
+  readonly group: KitGroup;
+  readonly kit: Kit;
+  readonly key: RankKey;
+  /** Tried to the end, or certain to fail. */
+  readonly certain: boolean;
+}
+
+export function createKitSearch(setting: SearchSetting): KitSearch {
+  const { candidates, members } = setting;
+  const of = members.length;
+  const pruning = setting.pruning ?? true;
+  const states = candidates.arrangements.map(
+    (arrangement, index): ArrangementState => ({
+      index,
+      arrangement,
+      moments: momentsOf(arrangement.enclosure),
+      kits: candidates.kits[index] ?? [],
+      groups: [],
+      surfaces: [],
+      early: new Map(),
+      asked: 0,
+      aside: false,
+      costs: new Map(),
+    }),
+  );
+  const hasFirst = () => states.every((s) => s.surfaces.length > 0);
+  const complete = (s: ArrangementState) => s.surfaces.length >= of;
+  const certain = (s: ArrangementState) =>
+    complete(s) || (pruning && s.groups.length > 0 && s.groups.every((g) => certainlyFails(g.tally, of)));
+  const bestOf = (s: ArrangementState, how: 'best' | 'estimate') => bestKit(s, of, how, certain(s));
+
+  /** Sets aside what cannot come among the wanted any more. */
+  const prune = (): void => {
+    if (!pruning || !hasFirst()) return;
+    const sure = states.filter(certain).map((s) => bestOf(s, 'estimate').key);
+    const bar = sure.sort(compareKeys)[wantedChoices - 1];
+    for (const s of states) {
+      if (certain(s) || s.aside) continue;
+      s.aside = bar !== undefined && compareKeys(bestOf(s, 'best').key, bar) > 0;
+    }
+  };
+  const open = (s: ArrangementState) => !s.aside && !certain(s) && s.asked < of;
+
+  return {
+    states,
+    hasFirst,
+    isDone: () => states.every((s) => s.aside || certain(s)),
+    nextTask: () => {
+      const fresh = states.find((s) => s.asked === 0);
+      if (fresh) {
+        fresh.asked = 1;
+        return { arrangement: fresh.index, from: 0, to: 1 };
+      }
+      if (!hasFirst()) return null;
+      const waiting = states.filter((s) => open(s) && s.asked < s.surfaces.length + 2 * chunk);
+      if (waiting.length === 0) return null;
+      const next = waiting.map((s) => bestOf(s, 'estimate')).reduce((a, b) => (compareKeys(a.key, b.key) <= 0 ? a : b));
+      const { state } = next;
+      const from = state.asked;
+      state.asked = Math.min(of, from < chunk ? chunk : from + chunk);
+      return { arrangement: state.index, from, to: state.asked };
+    },
+    take: (task, surfaces) => {
+      const s = states[task.arrangement]!;
+      s.early.set(task.from, surfaces);
+      for (let next = s.early.get(s.surfaces.length); next; next = s.early.get(s.surfaces.length)) {
+        s.early.delete(s.surfaces.length);
+        if (s.surfaces.length === 0) start(s, next[0]!, setting);
+        for (const surface of next) {
+          s.surfaces.push(surface);
+          for (const group of s.groups) count(group.tally, needMargins(surface, group.behaviour, setting.climate));
+        }
+      }
+      prune();
+    },
+    ranking: () =>
+      states
+        .filter((s) => s.groups.length > 0)
+        .map((s) => bestOf(s, 'estimate'))
+        .sort((a, b) => Number(a.state.aside) - Number(b.state.aside) || compareKeys(a.key, b.key)),
+    work: () => ({
+      solved: states.reduce((sum, s) => sum + s.surfaces.length, 0),
+      asideUnsolved: states.reduce((sum, s) => sum + (of - s.surfaces.length), 0),
+      all: states.length * of,
+    }),
+  };
+}
+
+/** Groups the kits by behaviour and works out what each costs, from the best-estimate version. */
+function start(s: ArrangementState, best: MemberSurface, setting: SearchSetting): void {
+  const setNightC = chooseNightDial(best, setting.climate, s.arrangement.nightKind !== null);
+  const groups = new Map<string, { behaviour: Behaviour; kits: Kit[] }>();
+  for (const kit of s.kits) {
+    const behaviour = behaviourOf(kit, setNightC);
+    const key = Object.values(behaviour).join(' ');
+    const group = groups.get(key) ?? { behaviour, kits: [] };
+    group.kits.push(kit);
+    groups.set(key, group);
+    s.costs.set(kit.id, setting.costOf(kit, behaviour, best, s.arrangement));
+  }
+  s.groups = [...groups.values()].map((g) => ({ ...g, tally: emptyTally() }));
+}
+
+export function behaviourOf(kit: Kit, setNightC: number): Behaviour {
+  const band = (t: Kit['thermostat']) => (t.control === 'on-off' ? onOffMeanBandK : t.bandK);
+  const bandK = band(kit.thermostat);
+  return {
+    powerW: kit.heater.powerW,
+    bandK,
+    nightPowerW: (kit.nightHeater ?? kit.heater).powerW,
+    nightBandK: kit.nightThermostat ? band(kit.nightThermostat) : bandK,
+    setNightC,
+    twoHeaters: kit.nightHeater !== null,
+  };
+}
+
+function bestKit(s: ArrangementState, of: number, how: 'best' | 'estimate', certain: boolean): Ranked {
+  let found: Ranked | null = null;
+  for (const group of s.groups) {
+    const bounds = boundsOf(group.tally, of);
+    const early = group.tally.earlyHeld / Math.min(of, certainAfter.versions);
+    const done = group.tally.tried >= of;
+    const lost = bounds.best.verdict === 'fails';
+    const view = how === 'best' || done || lost ? bounds.best : estimateOf(group.tally);
+    for (const kit of group.kits) {
+      const key = rankKey({ id: kit.id, fit: kit.fit, cost: s.costs.get(kit.id) ?? 0 }, view, early);
+      if (!found || compareKeys(key, found.key) < 0) found = { state: s, group, kit, key, certain };
+    }
+  }
+  if (!found) throw new Error(`arrangement ${s.arrangement.id} has no kits`);
+  return found;
+}

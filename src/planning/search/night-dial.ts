@@ -1,0 +1,27 @@
+// Where should the dial stand at night? So that the warm hide keeps the upper end of what the animal needs by night.
+// Leaves out: the day dial, which is trimmed by a thermometer at the basking site.
+import type { ClimateNeeds } from '../../husbandry/climate.ts';
+import { type MemberSurface, onLine, perWatt } from './surface.ts';
+
+/** The warm place is aimed this far above the least it may be, so that doubt about the box does not bring it below;
+ *  our choice: the judged spread of the air in a box is about 1.2 K. */
+export const nightReserveK = 1.5;
+/** Dials are set in halves of a degree. */
+const stepC = 0.5;
+
+/** Temperature wanted at the warm hide by night [degC]. */
+export const nightAimC = (climate: ClimateNeeds): number =>
+  Math.max(climate.nightMinC.high, climate.nightMinC.low + nightReserveK);
+
+/** @param best the best-estimate version   @returns set point for the night [degC], on the dial's half degrees */
+export function chooseNightDial(best: MemberSurface, climate: ClimateNeeds, ownHeater: boolean): number {
+  const { night, day } = best;
+  const place = Number.isNaN(night.low[1] ?? Number.NaN) ? 'warm-air' : 'warm-hide';
+  const aimC = nightAimC(climate);
+  const atNight = night.lowW + (aimC - onLine(night, place, night.lowW)) / perWatt(night, place);
+  const powerW = Math.max(0, atNight);
+  const probeC = onLine(night, 'probeC', powerW);
+  const dayDialC = onLine(day, 'probeC', day.highW);
+  const wanted = ownHeater ? probeC : Math.min(probeC, dayDialC);
+  return Math.ceil(wanted / stepC - 1e-9) * stepC;
+}

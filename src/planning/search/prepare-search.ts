@@ -1,0 +1,112 @@
+// From what is asked to a search that can be driven: candidates, versions of the box, costs; and the piece of work that a
+// thread does. The same input gives the same preparation in every thread, so that only numbers travel between them.
+import { burningHoursPerYear } from '../cost/lamp-life.ts';
+import { type LampCost, type WholeLifeCost, wholeLifeCost } from '../cost/whole-life-cost.ts';
+import { type YearlyEnergy, yearlyEnergy } from '../cost/yearly-energy.ts';
+import { drawMembers } from '../ensemble.ts';
+import { variantsOf } from '../kit/box-variant.ts';
+import { drawnItems } from '../kit/drawn-items.ts';
+import { type Candidates, kitCandidates } from '../kit/kit-candidates.ts';
+import type { Kit } from '../kit/kit.ts';
+import { enclosureInBox } from '../kit/shelf-box.ts';
+import { itemsOf, type Shelf } from '../shelf/shelf.ts';
+import type { Enclosure } from '../../physics/enclosure.ts';
+import { type BoxGeometry, boxGeometry, type SettledBox } from '../../physics/simulate.ts';
+import type { Facts } from '../../husbandry/fact.ts';
+import { createKitSearch, type KitSearch, type SearchTask } from './kit-search.ts';
+import type { SearchInput } from './search-input.ts';
+import { solveSurface } from './solve-surface.ts';
+import type { MemberSurface } from './surface.ts';
+
+export interface PreparedSearch {
+  readonly candidates: Candidates;
+  readonly search: KitSearch;
+  readonly solve: (task: SearchTask) => MemberSurface[];
+}
+
+export function prepareSearch(input: SearchInput): PreparedSearch {
+  const { enclosure, climate, facts } = input;
+  const drawn = input.drawnIsOwned ? drawnItems(enclosure) : [];
+  const shelf: Shelf = { ...input.shelf, items: [...drawn, ...input.shelf.items] };
+  const ownedIds = new Set([...input.ownedIds, ...drawn.map((item) => item.id)]);
+  const candidates = kitCandidates({
+    enclosure,
+    species: input.species,
+    facts,
+    shelf,
+    ownedIds,
+    boxes: boxesOf(input, shelf, ownedIds),
+  });
+  const members = drawMembers(input.priors, Math.max(1, input.members), input.seed);
+  const search = createKitSearch({
+    climate,
+    candidates,
+    members,
+    pruning: input.pruning ?? true,
+    costOf: (kit, behaviour, surface, arrangement) =>
+      kitCost(kit, yearlyEnergy(surface, behaviour, arrangement.enclosure), arrangement.enclosure, input).total,
+  });
+  const geometries = new Map<number, { geometry: BoxGeometry; settled: SettledBox | undefined }>();
+  const solve = (task: SearchTask): MemberSurface[] => {
+    const state = search.states[task.arrangement]!;
+    let known = geometries.get(task.arrangement);
+    if (!known) {
+      known = { geometry: boxGeometry(state.arrangement.enclosure, facts.materials), settled: undefined };
+      geometries.set(task.arrangement, known);
+    }
+    const here = known;
+    return members.slice(task.from, task.to).map((parameters) => {
+      const solved = solveSurface(here.geometry, parameters, state.moments, climate, here.settled);
+      here.settled ??= solved.settled;
+      return solved.surface;
+    });
+  };
+  return { candidates, search, solve };
+}
+
+/** The box as drawn and its changes, or boxes of the shelf each with theirs. */
+function boxesOf(input: SearchInput, shelf: Shelf, ownedIds: ReadonlySet<string>) {
+  if (input.boxIds.length === 0) return variantsOf(input.enclosure, shelf);
+  return itemsOf(shelf, 'enclosure')
+    .filter((item) => input.boxIds.includes(item.id))
+    .flatMap((item) => {
+      const owned = ownedIds.has(item.id);
+      const part = { itemId: item.id, name: item.name, role: 'box' as const, count: 1, price: owned ? 0 : item.price, owned };
+      return variantsOf(enclosureInBox(input.enclosure, item), shelf, item.id, [part]);
+    });
+}
+
+/** @param energy of one version of the box */
+export function kitCost(
+  kit: Kit,
+  energy: YearlyEnergy,
+  enclosure: Enclosure,
+  input: Pick<SearchInput, 'facts' | 'tariffPerKWh' | 'years'>,
+): WholeLifeCost {
+  const lamps = lampsOf(kit, energy, enclosure, input.facts);
+  return wholeLifeCost(kit.price, lamps, energy.kWh, input.tariffPerKWh, input.years);
+}
+
+/** Heaters as things that wear out, at what their like costs to buy again. */
+function lampsOf(kit: Kit, energy: YearlyEnergy, enclosure: Enclosure, facts: Facts): LampCost[] {
+  const dayH = (enclosure.day.endH - enclosure.day.startH + 24) % 24 || 24;
+  const life = (kind: Kit['heater']['heaterKind']): number => {
+    const value = facts.heaters[kind]?.facts.lifeHours?.value;
+    if (typeof value !== 'number') throw new Error(`no life of a ${kind} in the facts`);
+    return value;
+  };
+  const lamp = (item: Kit['heater'], hoursPerYear: number): LampCost => ({
+    name: item.name,
+    price: item.price,
+    hoursPerYear,
+    lifeH: life(item.heaterKind),
+  });
+  const { control } = kit.thermostat;
+  const byDay = burningHoursPerYear(dayH, energy.dayDutyFrac, control);
+  if (kit.nightHeater && kit.nightThermostat)
+    return [
+      lamp(kit.heater, byDay),
+      lamp(kit.nightHeater, burningHoursPerYear(24 - dayH, energy.nightDutyFrac, kit.nightThermostat.control)),
+    ];
+  return [lamp(kit.heater, byDay + burningHoursPerYear(24 - dayH, energy.nightDutyFrac, control))];
+}

@@ -1,0 +1,90 @@
+// Counts in how many versions of the box a kit holds, and says what is certain before all have been tried.
+// Certain by counting, or because a need is missed by more than four times its spread. Leaves out: costs.
+import { ensembleBounds, type Verdict, verdictFromShare, worstVerdict } from '../../shared/verdict.ts';
+import { kitNeeds, summerNeeds, winterNeeds } from './judge-kit.ts';
+
+/** Versions after which a hopeless miss may be called certain, and how many spreads below the limit the mean must lie.
+ *  A need that holds in a tenth of the versions has its mean about 1.3 spreads below; our choice with room to spare. */
+export const certainAfter = { versions: 8, spreads: 4, leastSpread: 0.05 } as const;
+
+export interface Tally {
+  tried: number;
+  /** Versions in which each need held, in the order of kitNeeds. */
+  readonly held: number[];
+  winterHeld: number;
+  summerHeld: number;
+  /** The same two after the first few versions, for ordering kits that fail. */
+  earlyHeld: number;
+  readonly sum: number[];
+  readonly sumOfSquares: number[];
+}
+
+const winterIndex = winterNeeds.map((n) => kitNeeds.indexOf(n));
+const summerIndex = summerNeeds.map((n) => kitNeeds.indexOf(n));
+
+export const emptyTally = (): Tally => ({
+  tried: 0,
+  held: kitNeeds.map(() => 0),
+  winterHeld: 0,
+  summerHeld: 0,
+  earlyHeld: 0,
+  sum: kitNeeds.map(() => 0),
+  sumOfSquares: kitNeeds.map(() => 0),
+});
+
+/** Count one version. @param margins of kitNeeds, from needMargins */
+export function count(tally: Tally, margins: readonly number[]): void {
+  const holds = margins.map((m) => m >= 0);
+  const all = (index: readonly number[]) => index.every((i) => holds[i]);
+  margins.forEach((m, i) => {
+    if (holds[i]) tally.held[i] = (tally.held[i] ?? 0) + 1;
+    tally.sum[i] = (tally.sum[i] ?? 0) + m;
+    tally.sumOfSquares[i] = (tally.sumOfSquares[i] ?? 0) + m * m;
+  });
+  if (all(winterIndex)) tally.winterHeld++;
+  if (all(summerIndex)) tally.summerHeld++;
+  tally.tried++;
+  if (tally.tried <= certainAfter.versions) tally.earlyHeld = Math.min(tally.winterHeld, tally.summerHeld);
+}
+
+export interface Bounds {
+  readonly verdict: Verdict;
+  /** Share of versions in which everything holds in the worse season. */
+  readonly chanceFrac: number;
+}
+
+/** Best and worst that can still come of it when `of` versions are tried in all. */
+export function boundsOf(tally: Tally, of: number): { readonly best: Bounds; readonly worst: Bounds } {
+  const left = Math.max(0, of - tally.tried);
+  const lost = hopeless(tally);
+  const verdict = (more: number) =>
+    worstVerdict(tally.held.map((h, i) => (lost[i] ? 'fails' : verdictFromShare((h + more) / of))));
+  const chance = (more: number) => (Math.min(tally.winterHeld, tally.summerHeld) + more) / of;
+  return {
+    best: { verdict: verdict(left), chanceFrac: chance(left) },
+    worst: { verdict: verdict(0), chanceFrac: chance(0) },
+  };
+}
+
+/** What it looks like so far: shares of the versions tried. */
+export function estimateOf(tally: Tally): Bounds {
+  const of = Math.max(1, tally.tried);
+  return {
+    verdict: worstVerdict(tally.held.map((h) => verdictFromShare(h / of))),
+    chanceFrac: Math.min(tally.winterHeld, tally.summerHeld) / of,
+  };
+}
+
+/** Certain to fail whatever the remaining versions say; only counted once the first few are in. */
+export const certainlyFails = (tally: Tally, of: number): boolean => boundsOf(tally, of).best.verdict === 'fails';
+
+function hopeless(tally: Tally): boolean[] {
+  const n = tally.tried;
+  if (n < certainAfter.versions) return tally.held.map(() => false);
+  return tally.held.map((h, i) => {
+    if (h > n * ensembleBounds.failsFrac) return false;
+    const mean = (tally.sum[i] ?? 0) / n;
+    const variance = Math.max(0, (tally.sumOfSquares[i] ?? 0) / n - mean * mean) * (n / (n - 1));
+    return mean + certainAfter.spreads * Math.max(certainAfter.leastSpread, Math.sqrt(variance)) < 0;
+  });
+}

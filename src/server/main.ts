@@ -78,6 +78,16 @@ function stopOnSignal(starting: Promise<Stop | null>): void {
       });
   };
   for (const name of ['SIGINT', 'SIGTERM', 'SIGHUP'] as const) process.on(name, onSignal);
+  if (process.env.npm_lifecycle_event !== undefined) onParentGone(onSignal);
+}
+
+/** Ending npm ends the shell between npm and us, which passes nothing on: we notice that our parent is gone. */
+function onParentGone(stop: () => void): void {
+  const parent = process.ppid;
+  const lookEveryMs = 500;
+  setInterval(() => {
+    if (process.ppid !== parent) stop();
+  }, lookEveryMs).unref();
 }
 
 function cannotListen(chosen: Settings, error: Error): Fault {

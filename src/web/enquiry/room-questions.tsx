@@ -12,6 +12,9 @@ import { examples } from './examples.ts';
 /** Rooms that people live in [°C]; the enclosure file allows more (our choice for the form). */
 const roomC = { min: -10, max: 45 };
 
+/** Humidities that a room for people has [%] (our choice for the form). */
+const rhRange = { min: 5, max: 95 };
+
 type SpanKey = 'winterLowC' | 'winterHighC' | 'summerLowC' | 'summerHighC';
 
 export function SeasonQuestion({ season }: { readonly season: 'winter' | 'summer' }) {
@@ -47,20 +50,30 @@ export function SeasonQuestion({ season }: { readonly season: 'winter' | 'summer
 export function HumidityQuestion() {
   const { t, measure } = useSheet();
   const { document, answer } = useDocument();
-  const { rhPct, rhMeasured } = document.answers;
+  const { rhPct, rhMeasured, summerRhPct } = document.answers;
   const unmeasured = rhPct !== null && !rhMeasured;
   return (
     <>
-      <QuantityField
-        label={t('humidity.rh')}
-        kind="percent"
-        value={rhPct}
-        onChange={(value) => answer({ rhPct: value, rhMeasured: true }, 'rh')}
-        min={5}
-        max={95}
-        digits={0}
-        isDisabled={unmeasured}
-      />
+      <div className="field-row">
+        <QuantityField
+          label={t('humidity.rh')}
+          kind="percent"
+          value={rhPct}
+          onChange={(value) => answer({ rhPct: value, rhMeasured: true }, 'rh')}
+          {...rhRange}
+          digits={0}
+          isDisabled={unmeasured}
+        />
+        <QuantityField
+          label={t('humidity.summer')}
+          kind="percent"
+          value={summerRhPct}
+          onChange={(value) => answer({ summerRhPct: value }, 'rh-summer')}
+          {...rhRange}
+          digits={0}
+          hint={t('humidity.summerHint')}
+        />
+      </div>
       <Checkbox
         className="checkbox"
         isSelected={unmeasured}

@@ -2,7 +2,7 @@
 // room beside it; an hour line that can be moved. Its title and its table stand in gradient-figure.tsx.
 import { type KeyboardEvent, type PointerEvent, useMemo, useRef } from 'react';
 import type { DayAnswer } from '../../physics/answer.ts';
-import type { Enclosure } from '../../physics/enclosure.ts';
+import type { DayPeriod } from '../../physics/enclosure.ts';
 import { useSheet } from '../settings/settings-context.tsx';
 import { cellPath, type DayField, dayField } from './day-field.ts';
 import { HeaterStrip, RoomStrip } from './gradient-strips.tsx';
@@ -10,7 +10,9 @@ import { contourTemperatures, isolines } from './isolines.ts';
 import { levelClass, levels, type WantedClimate } from './wanted.ts';
 
 interface GradientMapProps {
-  readonly enclosure: Enclosure;
+  readonly lengthM: number;
+  /** The day period of the enclosure, for the bar beside the hours. */
+  readonly period: DayPeriod;
   readonly day: DayAnswer;
   readonly climate: WantedClimate | null;
   readonly hour: number | null;
@@ -29,11 +31,10 @@ function contourTemperaturesOf(field: DayField): readonly number[] {
 }
 
 export function GradientMap(props: GradientMapProps) {
-  const { enclosure, day, climate, hour, onHour, width, mapHeight } = props;
+  const { lengthM, period, day, climate, hour, onHour, width, mapHeight } = props;
   const { t, measure } = useSheet();
   const held = useRef(false);
-  const { lengthM } = enclosure.box;
-  const field = useMemo(() => dayField(day, lengthM, enclosure.day, climate), [day, lengthM, enclosure.day, climate]);
+  const field = useMemo(() => dayField(day, lengthM, period, climate), [day, lengthM, period, climate]);
   const paths = useMemo(
     () => ({
       levels: levels.map((level) => ({ level, path: cellPath(field, (at) => at === level) })),
@@ -131,13 +132,7 @@ export function GradientMap(props: GradientMapProps) {
             </text>
           </g>
         ))}
-        <line
-          className="day-bar"
-          x1={left - 2.5}
-          x2={left - 2.5}
-          y1={y(enclosure.day.startH)}
-          y2={y(enclosure.day.endH)}
-        />
+        <line className="day-bar" x1={left - 2.5} x2={left - 2.5} y1={y(period.startH)} y2={y(period.endH)} />
       </g>
       <text className="axis-name" x={left} y={bottom + 18}>
         {t(day.warmEnd === 'left' ? 'map.warmEnd' : 'map.coolEnd')}

@@ -1,4 +1,5 @@
 // What can hurt a person or the animal here, and who decides about it; always with source and date.
+import { memo } from 'react';
 import type { Caution } from '../../husbandry/fact-tables.ts';
 import { SourceNote } from '../controls/source-note.tsx';
 import { useSheet } from '../settings/settings-context.tsx';
@@ -6,7 +7,7 @@ import type { FactsBrief } from '../worker/protocol.ts';
 
 const own = ['caution.electric', 'caution.fire', 'caution.burns', 'caution.illness'] as const;
 
-export function Cautions({ facts }: { readonly facts: FactsBrief | null }) {
+export const Cautions = memo(function Cautions({ facts }: { readonly facts: FactsBrief | null }) {
   const { t, settings } = useSheet();
   const sourced: readonly Caution[] = facts?.cautions ?? [];
   return (
@@ -31,4 +32,4 @@ export function Cautions({ facts }: { readonly facts: FactsBrief | null }) {
       )}
     </section>
   );
-}
+});

@@ -1,8 +1,8 @@
 // The pictures of the plan, each under a title that states its finding and before a table of its numbers.
-import { useMemo } from 'react';
+import { memo, useMemo } from 'react';
 import type { DayAnswer, PlaceId } from '../../physics/answer.ts';
 import { placeIds } from '../../physics/answer.ts';
-import type { Enclosure } from '../../physics/enclosure.ts';
+import type { DayPeriod, Enclosure } from '../../physics/enclosure.ts';
 import { dayField } from '../pictures/day-field.ts';
 import { FloorPlan } from '../pictures/floor-plan.tsx';
 import { GradientMap } from '../pictures/gradient-map.tsx';
@@ -157,7 +157,11 @@ function floorParts(enclosure: Enclosure) {
   return parts;
 }
 
-interface MapFigureProps extends FigureProps {
+interface MapFigureProps {
+  readonly lengthM: number;
+  readonly period: DayPeriod;
+  readonly climate: WantedClimate | null;
+  readonly width: number;
   readonly day: DayAnswer;
   readonly season: Season;
   readonly hour: number | null;
@@ -166,13 +170,11 @@ interface MapFigureProps extends FigureProps {
   readonly mapHeight: number;
 }
 
-export function MapFigure(props: MapFigureProps) {
+/** Redrawn only when its day, its hour or its place changes, so that a dragging hand does not pay for it. */
+export const MapFigure = memo(function MapFigure(props: MapFigureProps) {
   const { t, measure } = useSheet();
-  const { enclosure, day, climate, season, stale } = props;
-  const field = useMemo(
-    () => dayField(day, enclosure.box.lengthM, enclosure.day, climate),
-    [day, enclosure.box.lengthM, enclosure.day, climate],
-  );
+  const { lengthM, period, day, climate, season, stale } = props;
+  const field = useMemo(() => dayField(day, lengthM, period, climate), [day, lengthM, period, climate]);
   return (
     <figure className={stale ? 'figure figure-stale' : 'figure'} data-figure="map" aria-busy={stale}>
       <figcaption className="figure-title" id="map-title">
@@ -189,7 +191,7 @@ export function MapFigure(props: MapFigureProps) {
       </details>
     </figure>
   );
-}
+});
 
 function MapKey({ climate }: { readonly climate: WantedClimate | null }) {
   const { t, measure } = useSheet();

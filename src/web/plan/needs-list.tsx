@@ -1,4 +1,5 @@
 // The verdict on every need: word and shape first, then why, then what to do, then where the number comes from.
+import { memo } from 'react';
 import type { NeedVerdict } from '../../husbandry/need.ts';
 import { SourceNote } from '../controls/source-note.tsx';
 import { VerdictMark } from '../controls/verdict-mark.tsx';
@@ -19,7 +20,7 @@ export function sortedNeeds(needs: readonly NeedVerdict[]): readonly NeedVerdict
   return order.flatMap((verdict) => needs.filter((need) => need.verdict === verdict));
 }
 
-export function OpenNeeds({ needs, facts }: NeedsProps) {
+export const OpenNeeds = memo(function OpenNeeds({ needs, facts }: NeedsProps) {
   const open = sortedNeeds(needs).filter((need) => need.verdict !== 'holds');
   return (
     <ol className="needs">
@@ -31,9 +32,9 @@ export function OpenNeeds({ needs, facts }: NeedsProps) {
       ))}
     </ol>
   );
-}
+});
 
-export function HeldNeeds({ needs, facts }: NeedsProps) {
+export const HeldNeeds = memo(function HeldNeeds({ needs, facts }: NeedsProps) {
   const held = needs.filter((need) => need.verdict === 'holds');
   return (
     <ol className="needs needs-held">
@@ -49,7 +50,7 @@ export function HeldNeeds({ needs, facts }: NeedsProps) {
       ))}
     </ol>
   );
-}
+});
 
 /** The need's name in this language, or as the rooms wrote it. */
 function NeedTitle({ need }: { readonly need: NeedVerdict }) {

@@ -70,7 +70,10 @@ export function PlanPage() {
   const figure = { enclosure, climate, width };
   const map = day && (
     <MapFigure
-      {...figure}
+      lengthM={enclosure.box.lengthM}
+      period={enclosure.day}
+      climate={climate}
+      width={width}
       day={day}
       season={moment.season}
       hour={typeof moment.at === 'number' ? moment.at : null}

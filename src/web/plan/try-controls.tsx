@@ -14,6 +14,7 @@ export function RoomControls({ season }: { readonly season: Season }) {
   const highKey = season === 'winter' ? 'winterHighC' : 'summerHighC';
   const low = document.answers[lowKey] ?? 0;
   const high = document.answers[highKey] ?? 0;
+  const rhPct = document.answers.rhPct ?? 0;
   return (
     <fieldset className="try-group">
       <legend>{t(season === 'winter' ? 'try.roomWinter' : 'try.roomSummer')}</legend>
@@ -37,6 +38,20 @@ export function RoomControls({ season }: { readonly season: Season }) {
         step={0.5}
         onChange={(value) => {
           if (value !== null) answer({ [highKey]: value, [lowKey]: Math.min(value, low) }, highKey);
+        }}
+      />
+      <QuantityDial
+        label={t('try.roomRh')}
+        kind="percent"
+        value={season === 'winter' ? rhPct : (document.answers.summerRhPct ?? rhPct)}
+        min={10}
+        max={90}
+        step={1}
+        digits={0}
+        onChange={(value) => {
+          if (value === null) return;
+          if (season === 'winter') answer({ rhPct: value, rhMeasured: true }, 'rh');
+          else answer({ summerRhPct: value }, 'rh-summer');
         }}
       />
     </fieldset>

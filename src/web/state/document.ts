@@ -17,7 +17,9 @@ export interface Answers {
   readonly winterHighC: number | null;
   readonly summerLowC: number | null;
   readonly summerHighC: number | null;
+  /** Of the room in winter, and in summer too unless that is known apart [%]. */
   readonly rhPct: number | null;
+  readonly summerRhPct: number | null;
   /** False when nobody has measured it and the usual value stands in. */
   readonly rhMeasured: boolean;
   readonly sun: Sun | null;
@@ -49,6 +51,7 @@ export const emptyDocument: PlanDocument = {
     summerLowC: null,
     summerHighC: null,
     rhPct: null,
+    summerRhPct: null,
     rhMeasured: true,
     sun: null,
     startFrom: null,
@@ -116,10 +119,18 @@ export function composedEnclosure({ answers, enclosure }: PlanDocument): Enclosu
   if (!enclosure || speciesId === null || stage === null || totalLengthM === null) return null;
   if (winterLowC === null || winterHighC === null || summerLowC === null || summerHighC === null) return null;
   if (rhPct === null || sun === null || winterLowC > winterHighC || summerLowC > summerHighC) return null;
-  const roomDay = (lowC: number, highC: number): RoomDay => ({ lowC, highC, rhPct, ...sunDays[sun] });
+  const roomDay = (lowC: number, highC: number, dayRhPct: number): RoomDay => ({
+    lowC,
+    highC,
+    rhPct: dayRhPct,
+    ...sunDays[sun],
+  });
   return {
     ...enclosure,
-    room: { winter: roomDay(winterLowC, winterHighC), summer: roomDay(summerLowC, summerHighC) },
+    room: {
+      winter: roomDay(winterLowC, winterHighC, rhPct),
+      summer: roomDay(summerLowC, summerHighC, answers.summerRhPct ?? rhPct),
+    },
     animal: { speciesId, stage, totalLengthM, massG: answers.massG },
   };
 }

@@ -38,7 +38,7 @@ export function usePlan(enclosure: Enclosure | null, standardId: string | null):
   const [run, setRun] = useState<PlanRun>(nothing);
   useEffect(() => {
     if (!enclosure) return;
-    setRun((now) => ({ ...now, working: true }));
+    setRun((now) => (now.working ? now : { ...now, working: true }));
     let worker: Worker | null = null;
     const timer = setTimeout(() => {
       worker = new Worker(new URL('./plan-worker.ts', import.meta.url), { type: 'module' });

@@ -5,12 +5,15 @@
 import { ensureBrowser } from './prepare-browser.mjs';
 import { ensureBuilt } from './prepare-build.mjs';
 import { ensureInstalled, ensureNode } from './prepare-install.mjs';
+import { alone } from './prepare-lock.mjs';
 
 const purpose = process.argv[2] ?? 'build';
 try {
   ensureNode();
-  await ensureInstalled();
-  await ensureBuilt();
+  await alone(async () => {
+    await ensureInstalled();
+    await ensureBuilt();
+  });
   if (purpose === 'test') await ensureBrowser();
 } catch (error) {
   console.error(`\n${error.message}`);

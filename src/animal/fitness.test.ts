@@ -3,16 +3,17 @@ import type { Species } from '../husbandry/fact.ts';
 import type { Place } from '../husbandry/law-rule.ts';
 import { allFacts } from '../records/animal-facts.ts';
 import type { AnimalEvent } from './event.ts';
+import type { Answers } from './examination.ts';
 import { fitness } from './fitness.ts';
 import { entry } from './testing/entry.ts';
 
 const { care, facts } = allFacts();
 const species = facts.species.corn as Species;
 const today = '2026-06-30';
-const normal = Object.fromEntries(care.examination.map((step) => [step.id, []]));
+const normal: Answers = Object.fromEntries(care.examination.map((step) => [step.id, []]));
 const meal = (on: string) =>
   entry('feeding', on, { preyId: 'mouse-adult', preyMassG: null, count: 1, outcome: 'taken' });
-const looked = (on: string, answers = normal) =>
+const looked = (on: string, answers: Answers = normal) =>
   entry('examination', on, { answers, massG: 600, outline: '', note: '' });
 const sound = [
   meal('2026-06-01'),

@@ -6,10 +6,20 @@ import { SectionDrawing } from '../pictures/section-drawing.tsx';
 import { wantedClimate } from '../pictures/wanted.ts';
 import { useSheet } from '../settings/settings-context.tsx';
 import { useWidth } from '../settings/use-width.ts';
+import type { QuestionId } from '../state/document.ts';
 import { useDocument } from '../state/document-context.tsx';
 import type { FactsBrief } from '../worker/protocol.ts';
 
-export function EnquiryDrawing({ facts }: { readonly facts: FactsBrief | null }) {
+interface EnquiryDrawingProps {
+  readonly facts: FactsBrief | null;
+  /** The one question on a phone's screen, or null where all stand on the sheet. */
+  readonly question: QuestionId | null;
+}
+
+/** Questions whose answer the temperature spans show. */
+const aboutTemperature: readonly QuestionId[] = ['animal', 'winter', 'summer'];
+
+export function EnquiryDrawing({ facts, question }: EnquiryDrawingProps) {
   const { t } = useSheet();
   const { document } = useDocument();
   const [ref, width] = useWidth<HTMLDivElement>(640);
@@ -32,14 +42,14 @@ export function EnquiryDrawing({ facts }: { readonly facts: FactsBrief | null })
   };
   return (
     <div ref={ref} className="enquiry-drawing">
-      {drawn ? (
+      {drawn && !(question !== null && aboutTemperature.includes(question)) && (
         <>
           <SectionDrawing
             enclosure={drawn}
             readings={null}
             climate={null}
             width={width}
-            mostInsideHeight={280}
+            mostInsideHeight={question === null ? 280 : 110}
             describedBy="enquiry-drawing-say"
             moves={null}
           />
@@ -55,10 +65,11 @@ export function EnquiryDrawing({ facts }: { readonly facts: FactsBrief | null })
             />
           )}
         </>
-      ) : (
-        <EmptyBoard width={width} />
       )}
-      <RoomSpans answers={answers} climate={needs ? wantedClimate(needs) : null} width={width} />
+      {!drawn && question === null && <EmptyBoard width={width} />}
+      {(question === null || aboutTemperature.includes(question)) && (
+        <RoomSpans answers={answers} climate={needs ? wantedClimate(needs) : null} width={width} />
+      )}
       <p id="enquiry-drawing-say" className="visually-hidden">
         {t('enquiry.drawingSay')}
       </p>

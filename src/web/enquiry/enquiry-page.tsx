@@ -82,7 +82,7 @@ export function EnquiryPage({ onPlan }: { readonly onPlan: () => void }) {
   return (
     <main className="board">
       <div className="board-drawing">
-        <EnquiryDrawing facts={facts} />
+        <EnquiryDrawing facts={facts} question={phone ? (questionIds[at] ?? null) : null} />
       </div>
       <div className="board-sheet" ref={sheet}>
         {(!phone || at === 0) && (

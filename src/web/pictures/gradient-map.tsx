@@ -45,7 +45,8 @@ export function GradientMap(props: GradientMapProps) {
     [field],
   );
   const narrow = width < 520;
-  const left = narrow ? 46 : 58;
+  // A clock with AM and PM needs more room beside the map.
+  const left = (narrow ? 46 : 58) + (measure.locale === 'en-US' ? 12 : 0);
   const top = 30;
   const strips = narrow ? 84 : 168;
   const right = width - strips;

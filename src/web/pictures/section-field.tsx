@@ -1,5 +1,6 @@
 // Colours the air and the floor of the front view by how far each column is from what this animal wants.
 import type { Enclosure } from '../../physics/enclosure.ts';
+import { layersForHeight } from '../../physics/grid.ts';
 import { fromWarmFrac, type Readings } from './readings.ts';
 import type { SectionFrame } from './section-frame.ts';
 import { kelvinOutside, levelClass, levelOf, type WantedClimate, wantedAt } from './wanted.ts';
@@ -23,8 +24,9 @@ export function SectionField({ enclosure, frame, readings, climate }: FieldProps
   const { lengthM, heightM } = enclosure.box;
   const floorM = enclosure.substrate?.depthM ?? 0;
   const edges = columnEdges(readings.xM, lengthM);
-  const layers = readings.kind === 'settled' ? readings.airC : [];
-  const layerM = layers.length > 0 ? heightM / layers.length : 0;
+  const layers = readings.airC;
+  // A simulated day keeps the lowest layer only; it is drawn as thick as the model cuts it.
+  const layerM = heightM / (readings.kind === 'settled' ? layers.length : layersForHeight(heightM));
   const levelAt = (tempC: number, column: number) => {
     const frac = fromWarmFrac(readings.xM[column] ?? 0, lengthM, readings.warmEnd);
     return levelOf(kelvinOutside(tempC, wantedAt(frac, readings.isDay, climate)));

@@ -10,7 +10,14 @@ export function withoutVerdictWord(headline: string): string {
   return rest.charAt(0).toUpperCase() + rest.slice(1);
 }
 
-export function Headline({ run, stale }: { readonly run: PlanRun; readonly stale: boolean }) {
+interface HeadlineProps {
+  readonly run: PlanRun;
+  readonly stale: boolean;
+  /** What is missing next, in this language; stands in where the rooms' own sentence is in another. */
+  readonly next: string | null;
+}
+
+export function Headline({ run, stale, next }: HeadlineProps) {
   const { t, measure, settings } = useSheet();
   const { plan } = run;
   const troubled = run.failed !== null || run.faults.length > 0;
@@ -21,8 +28,8 @@ export function Headline({ run, stale }: { readonly run: PlanRun; readonly stale
           <h1 data-verdict={stale ? 'working' : plan.verdict}>
             <VerdictMark verdict={plan.verdict} large />
           </h1>
-          <p className="headline-say" lang={settings.language === 'en' ? undefined : 'en'}>
-            {proseInUnits(withoutVerdictWord(plan.headline), measure)}
+          <p className="headline-say">
+            {settings.language === 'en' ? proseInUnits(withoutVerdictWord(plan.headline), measure) : `${next}.`}
           </p>
         </>
       ) : (

@@ -3,7 +3,7 @@ import { memo } from 'react';
 import type { NeedVerdict } from '../../husbandry/need.ts';
 import { SourceNote } from '../controls/source-note.tsx';
 import { VerdictMark } from '../controls/verdict-mark.tsx';
-import { isMessageKey } from '../messages/translate.ts';
+import { needName } from '../messages/need-name.ts';
 import { proseInUnits } from '../settings/prose-units.ts';
 import { useSheet } from '../settings/settings-context.tsx';
 import type { FactsBrief } from '../worker/protocol.ts';
@@ -52,20 +52,14 @@ export const HeldNeeds = memo(function HeldNeeds({ needs, facts }: NeedsProps) {
   );
 });
 
-/** The need's name in this language, or as the rooms wrote it. */
-function NeedTitle({ need }: { readonly need: NeedVerdict }) {
-  const { t, settings } = useSheet();
-  const key = `need.${need.id}`;
-  if (isMessageKey(key)) return t(key);
-  return <span lang={settings.language === 'en' ? undefined : 'en'}>{need.title}</span>;
-}
-
 function NeedHead({ need }: { readonly need: NeedVerdict }) {
+  const { settings } = useSheet();
+  const name = needName(need, settings.language);
   return (
     <span className="need-head">
       <VerdictMark verdict={need.verdict} />
-      <span className="need-title">
-        <NeedTitle need={need} />
+      <span className="need-title" lang={name.lang}>
+        {name.text}
       </span>
     </span>
   );

@@ -37,7 +37,7 @@ const heights = {
 } as const;
 
 export function PlanPage() {
-  const { t, measure } = useSheet();
+  const { t, measure, settings } = useSheet();
   const { document, enclosure, changeEnclosure } = useDocument();
   const facts = useFacts();
   const [moment, setMoment] = useState<Moment>(firstMoment);
@@ -60,7 +60,8 @@ export function PlanPage() {
     [changeEnclosure],
   );
   const onHour = useCallback((hour: number) => setMoment((now) => ({ ...now, at: hour })), []);
-  useSayPlanMissing(nextOnPlan(run, t));
+  const next = nextOnPlan(run, settings.language, t);
+  useSayPlanMissing(next);
   if (!enclosure) return null;
 
   const { plan } = run;
@@ -115,7 +116,7 @@ export function PlanPage() {
             {t('plan.changeAnswers')}
           </a>
         </p>
-        <Headline run={run} stale={stale} />
+        <Headline run={run} stale={stale} next={next} />
         {plan && openCount > 0 && <OpenNeeds needs={plan.needs} facts={facts} />}
         {!wide && map}
         <section className="sheet-part try" aria-labelledby="try-title">

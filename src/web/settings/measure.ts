@@ -91,7 +91,11 @@ export function measureFor(settings: Settings): Measure {
     num: number(shownFromStored(kind, value, settings), digits),
     unit: unitText(kind, settings),
   });
-  const clockFormat = new Intl.DateTimeFormat(locale, { hour: '2-digit', minute: '2-digit', timeZone: 'UTC' });
+  const clockFormat = new Intl.DateTimeFormat(locale, {
+    hour: locale === 'en-US' ? 'numeric' : '2-digit',
+    minute: '2-digit',
+    timeZone: 'UTC',
+  });
   return {
     locale,
     settings,

@@ -19,6 +19,8 @@ const temperature = new RegExp(
   'g',
 );
 const difference = new RegExp(`(?<![\\w/])(±?\\s*${amount}(?:${joint}${amount})?)(\\s*)K(?![\\w/])`, 'g');
+/** A bare number of degrees that closes a sentence of temperatures: "this animal needs 17." */
+const bareNeed = new RegExp(`(needs )(${amount})(?=[.;]|$)`, 'g');
 const centimetres = new RegExp(`(${amount}(?:\\s*[×x]\\s*${amount})*(?:${joint}${amount})?)(\\s*)cm(?!\\w|²|³)`, 'g');
 const millimetres = new RegExp(`(${amount}(?:${joint}${amount})?)(\\s*)mm(?!\\w|²|³)`, 'g');
 
@@ -32,6 +34,9 @@ export function proseInUnits(prose: string, measure: Measure): string {
     text = text.replace(temperature, (_all, numbers: string, gap: string, interval: string) => {
       return `${rewrite(numbers, warm)}${gap}°F${rewrite(interval, warm)}`;
     });
+    if (prose.includes('°C')) {
+      text = text.replace(bareNeed, (_all, verb: string, n: string) => `${verb}${rewrite(n, warm)} °F`);
+    }
     text = text.replace(difference, (_all, numbers: string, gap: string) => {
       return `${rewrite(numbers, (value) => measure.number(value * 1.8, 1))}${gap}°F`;
     });

@@ -1,0 +1,31 @@
+import { expect, it } from 'vitest';
+import { measureFor } from './measure.ts';
+import { proseInUnits } from './prose-units.ts';
+import type { Settings } from './settings.ts';
+
+const metric: Settings = { language: 'en', temperature: 'C', length: 'cm', sheet: 'auto' };
+const us = measureFor({ ...metric, temperature: 'F', length: 'in' });
+
+it('leaves metric sentences alone', () => {
+  const say = 'At 6.0 °C the warm hide is at 6.8 °C (6.6 to 6.9); 2 K under, 120 cm × 60 cm, 15 mm.';
+  expect(proseInUnits(say, measureFor(metric))).toBe(say);
+});
+
+it('writes every temperature, range, difference and length of a sentence in the units read', () => {
+  const check = (prose: string, expected: string) => expect(proseInUnits(prose, us)).toBe(expected);
+  check('28.4 °C (27.1 to 29.9)', '83.1 °F (80.8 to 85.8)');
+  check('30 to 32 °C', '86 to 90 °F');
+  check('at −2 °C outside', 'at 28 °F outside');
+  check(
+    'at most 27 °C (25 °C and 2 K for a hot day, our choice)',
+    'at most 81 °F (77 °F and 3.6 °F for a hot day, our choice)',
+  );
+  check(
+    'At 6.0 °C the warm hide is at 6.8 °C; this animal needs 17.',
+    'At 42.8 °F the warm hide is at 44.2 °F; this animal needs 63 °F.',
+  );
+  check('120 cm × 60 cm × 60 cm', '47.2 in × 23.6 in × 23.6 in');
+  check('122 × 46 × 56 cm', '48.0 × 18.1 × 22.0 in');
+  check('no gap over 5 mm', 'no gap over 0.2 in');
+  check('150 W/m²K and 0.5 W/K stay', '150 W/m²K and 0.5 W/K stay');
+});

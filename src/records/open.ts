@@ -12,6 +12,8 @@ export interface Records {
   readonly db: Db;
   /** "built-in" or "server": shown at start and by /api/health. */
   readonly kind: 'built-in' | 'server';
+  /** Folder of the built-in database, which may lie outside the data folder; null for a server. */
+  readonly folder: string | null;
   readonly close: () => Promise<void>;
 }
 
@@ -29,37 +31,33 @@ const builtInDatabase = 'warmstead';
  *  "RECORDS_UNREACHABLE". */
 export async function openRecords(choice: RecordsChoice): Promise<Result<Records>> {
   if (choice.databaseUrl !== undefined && choice.databaseUrl !== '') {
-    return withPool({ connectionString: choice.databaseUrl }, 'server', choice, async () => undefined);
+    return withPool({ connectionString: choice.databaseUrl }, null, choice);
   }
   const engine = await startEngine(choice.dataFolder);
   if (!engine.ok) return engine;
   await ensureDatabase(engine.value);
   const config = { host: engine.value.socketFolder, user: engineUser, database: builtInDatabase };
-  return withPool(config, 'built-in', choice, engine.value.stop);
+  return withPool(config, engine.value, choice);
 }
 
-async function withPool(
-  config: pg.PoolConfig,
-  kind: Records['kind'],
-  choice: RecordsChoice,
-  stopEngine: () => Promise<void>,
-): Promise<Result<Records>> {
+async function withPool(config: pg.PoolConfig, engine: Engine | null, choice: RecordsChoice): Promise<Result<Records>> {
   const pool = new pg.Pool({ max: 10, connectionTimeoutMillis: 10_000, application_name: 'warmstead', ...config });
   pool.on('error', (error) => choice.onIdleError?.(error));
   const db = new Kysely<Tables>({ dialect: new PostgresDialect({ pool }) });
   const close = async (): Promise<void> => {
     await db.destroy();
-    await stopEngine();
+    await engine?.stop();
   };
   try {
     const migrated = await migrate(pool);
-    if (migrated.ok) return good({ db, kind, close });
+    const kind = engine === null ? 'server' : 'built-in';
+    if (migrated.ok) return good({ db, kind, folder: engine?.place.folder ?? null, close });
     await close();
     return migrated;
   } catch (error) {
     await close();
     const code = (error as { code?: string }).code;
-    if (kind === 'server' && code !== undefined) return bad([unreachable((error as Error).message || code)]);
+    if (engine === null && code !== undefined) return bad([unreachable((error as Error).message || code)]);
     throw error;
   }
 }

@@ -46,7 +46,7 @@ async function start(chosen: Settings): Promise<Stop | null> {
     await stop();
     return fail([cannotListen(chosen, error as Error)]);
   }
-  announce(app, branch, records.kind === 'built-in' ? `built-in, ${dataFolder}` : 'your server');
+  announce(app, branch, records.folder === null ? 'your server' : `built-in, in ${records.folder}`);
   return stop;
 }
 

@@ -25,7 +25,12 @@ export const openLidFrac = 0.3;
 
 /** Changes worth trying on a box, each as a whole box.
  *  @param boxParts what the box itself costs; empty for one the customer has */
-export function variantsOf(enclosure: Enclosure, shelf: Shelf, boxId = 'drawn', boxParts: readonly KitPart[] = []): BoxVariant[] {
+export function variantsOf(
+  enclosure: Enclosure,
+  shelf: Shelf,
+  boxId = 'drawn',
+  boxParts: readonly KitPart[] = [],
+): BoxVariant[] {
   const meshLid = (enclosure.box.panels.top.meshShareFrac ?? 0) > openLidFrac;
   const uncovered = meshLid && (enclosure.box.panels.top.meshCoveredFrac ?? 0) < meshCoverFrac - 0.05;
   const sets: BoxChange[][] = [[], ['insulated']];

@@ -38,7 +38,16 @@ export function drawnItems(enclosure: Enclosure): ShelfItem[] {
     ? [{ id: `${mark}guard`, kind: 'guard', name: 'wire guard (has it)', price: 0, inStock: true, guards: 'body' }]
     : [];
   const holders: ShelfItem[] = enclosure.heaters.some((h) => h.holder === 'ceramic')
-    ? [{ id: `${mark}holder`, kind: 'holder', name: 'ceramic lampholder (has it)', price: 0, inStock: true, material: 'ceramic' }]
+    ? [
+        {
+          id: `${mark}holder`,
+          kind: 'holder',
+          name: 'ceramic lampholder (has it)',
+          price: 0,
+          inStock: true,
+          material: 'ceramic',
+        },
+      ]
     : [];
   return [...heaters, ...thermostats, ...guards, ...holders];
 }

@@ -128,9 +128,8 @@ function kitsOf(
         const nightThermostat = nightHeater ? cheapestFor(nightHeater, thermostats, input) : null;
         const id = [heater, thermostat, nightHeater, nightThermostat].map((x) => x?.id ?? '-').join(' ');
         const name = `${heater.name} on ${thermostat.name}`;
-        const fit = fitOf(
-          { heater, nightHeater, thermostat, nightThermostat },
-          (one, t, role) => verdictOnPair(one, t, role, box, input, judged),
+        const fit = fitOf({ heater, nightHeater, thermostat, nightThermostat }, (one, t, role) =>
+          verdictOnPair(one, t, role, box, input, judged),
         );
         if (fit !== 'good' && fit !== 'allowed') {
           refuse(fit, name);
@@ -238,4 +237,3 @@ function spareProbes(enclosure: Enclosure): Thermostat[] {
   if (!main || !like) return [];
   return otherProbes(enclosure, main).map((probe, i) => ({ ...like, id: `spare-${i}`, probe }));
 }
-

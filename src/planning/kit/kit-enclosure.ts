@@ -29,9 +29,7 @@ export function kitEnclosure(base: Enclosure, kit: KitHeart, dials: Dials = noDi
   const probed = { ...base, heaters: night ? [main, night] : [main] };
   const thermostats: Thermostat[] = [thermostatOf('main', kit.thermostat, probed, main, dials)];
   if (night && kit.nightThermostat)
-    thermostats.push(
-      thermostatOf('night', kit.nightThermostat, probed, night, { ...dials, setDayC: dials.setNightC }),
-    );
+    thermostats.push(thermostatOf('night', kit.nightThermostat, probed, night, { ...dials, setDayC: dials.setNightC }));
   return { ...probed, thermostats, thermometers: withThermometers(base.thermometers) };
 }
 

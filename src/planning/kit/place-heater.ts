@@ -1,7 +1,8 @@
 // Where does a heater of each kind sit in this box, and where its probe? Our choice of places, within the rules of
 // husbandry: at the warm end, clear of floor and lid, probe on the back wall 100 to 150 mm up.
-import { mountsByKind } from '../../physics/enclosure-cross.ts';
+
 import type { Enclosure, Heater, HeaterKind, Thermostat } from '../../physics/enclosure.ts';
+import { mountsByKind } from '../../physics/enclosure-cross.ts';
 import { mainHeater } from '../../physics/grid.ts';
 import { heaterBodies } from '../../physics/heater-kinds.ts';
 import type { ShelfHeater } from '../shelf/shelf.ts';

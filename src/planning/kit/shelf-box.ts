@@ -13,7 +13,9 @@ export function enclosureInBox(base: Enclosure, item: ShelfEnclosure): Enclosure
   const wall: Panel = { layers: [{ materialId: item.wallMaterialId, thicknessM: item.wallThicknessM }] };
   const front: Panel = { layers: [{ materialId: item.frontMaterialId, thicknessM: item.frontThicknessM }] };
   const top: Panel =
-    item.meshShareFrac > 0 ? { ...wall, meshShareFrac: item.meshShareFrac, meshOpenFrac: 0.6, meshCoveredFrac: 0 } : wall;
+    item.meshShareFrac > 0
+      ? { ...wall, meshShareFrac: item.meshShareFrac, meshOpenFrac: 0.6, meshCoveredFrac: 0 }
+      : wall;
   const panels: Record<PanelName, Panel> = { front, back: wall, left: wall, right: wall, top, bottom: wall };
   const vent = (areaM2: number, alongM: number, heightM: number) =>
     areaM2 > 0 ? [{ panel: 'back' as const, alongM, heightM, areaM2, openFrac }] : [];

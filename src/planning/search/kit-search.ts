@@ -4,13 +4,13 @@
 // Leaves out: threads and clocks (whoever drives it), and the wording of the answer (search-answer.ts).
 import type { ClimateNeeds } from '../../husbandry/climate.ts';
 import type { Parameters } from '../../physics/parameters.ts';
-import { momentsOf, type Moments } from '../member.ts';
-import type { Candidates } from '../kit/kit-candidates.ts';
 import type { Arrangement, Kit } from '../kit/kit.ts';
-import { type Behaviour, needMargins, onOffMeanBandK } from './judge-kit.ts';
+import type { Candidates } from '../kit/kit-candidates.ts';
+import { type Moments, momentsOf } from '../member.ts';
+import { type Behaviour, kitPowers, needMargins, onOffMeanBandK } from './judge-kit.ts';
 import { chooseNightDial } from './night-dial.ts';
 import { compareKeys, type RankKey, rankKey } from './rank.ts';
-import type { MemberSurface } from './surface.ts';
+import { type MemberSurface, onLine } from './surface.ts';
 import { boundsOf, certainAfter, certainlyFails, count, emptyTally, estimateOf, type Tally } from './tally.ts';
 
 /** How many arrangements an answer is to name for certain. */
@@ -45,6 +45,8 @@ export interface ArrangementState {
   /** Versions handed out so far. */
   asked: number;
   aside: boolean;
+  /** Not looked at: a change of vents where the air is neither dry nor damp. */
+  needless: boolean;
   /** Cost over the years of each kit by id, by the best-estimate version. */
   readonly costs: Map<string, number>;
 }
@@ -64,7 +66,7 @@ export interface KitSearch {
   /** Next piece of work, or null when nothing more is needed or everything needed is being worked on. */
   readonly nextTask: () => SearchTask | null;
   readonly take: (task: SearchTask, surfaces: readonly MemberSurface[]) => void;
-  /** Every arrangement has had its best-estimate version: a first ranking can be shown. */
+  /** Every arrangement of the box without changes has had its best-estimate version: a first ranking can be shown. */
   readonly hasFirst: () => boolean;
   readonly isDone: () => boolean;
   /** Best kit of each arrangement by what is known so far, best first. */
@@ -96,10 +98,13 @@ export function createKitSearch(setting: SearchSetting): KitSearch {
       early: new Map(),
       asked: 0,
       aside: false,
+      needless: false,
       costs: new Map(),
     }),
   );
-  const hasFirst = () => states.every((s) => s.surfaces.length > 0);
+  const plain = states.filter((s) => s.arrangement.variant.changes.length === 0);
+  const hasFirst = () => plain.every((s) => s.surfaces.length > 0);
+  const hasAll = () => states.every((s) => s.needless || s.surfaces.length > 0);
   const complete = (s: ArrangementState) => s.surfaces.length >= of;
   const certain = (s: ArrangementState) =>
     complete(s) || (pruning && s.groups.length > 0 && s.groups.every((g) => certainlyFails(g.tally, of)));
@@ -107,27 +112,28 @@ export function createKitSearch(setting: SearchSetting): KitSearch {
 
   /** Sets aside what cannot come among the wanted any more. */
   const prune = (): void => {
-    if (!pruning || !hasFirst()) return;
-    const sure = states.filter(certain).map((s) => bestOf(s, 'estimate').key);
+    if (!pruning || !hasAll()) return;
+    const sure = states.filter((s) => !s.needless && certain(s)).map((s) => bestOf(s, 'estimate').key);
     const bar = sure.sort(compareKeys)[wantedChoices - 1];
     for (const s of states) {
-      if (certain(s) || s.aside) continue;
+      if (certain(s) || s.aside || s.needless) continue;
       s.aside = bar !== undefined && compareKeys(bestOf(s, 'best').key, bar) > 0;
     }
   };
-  const open = (s: ArrangementState) => !s.aside && !certain(s) && s.asked < of;
+  const open = (s: ArrangementState) => !s.needless && !s.aside && !certain(s) && s.asked < of;
 
   return {
     states,
     hasFirst,
-    isDone: () => states.every((s) => s.aside || certain(s)),
+    isDone: () => states.every((s) => s.needless || s.aside || certain(s)),
     nextTask: () => {
-      const fresh = states.find((s) => s.asked === 0);
+      const fresh =
+        plain.find((s) => s.asked === 0) ?? (hasFirst() ? states.find((s) => !s.needless && s.asked === 0) : undefined);
       if (fresh) {
         fresh.asked = 1;
         return { arrangement: fresh.index, from: 0, to: 1 };
       }
-      if (!hasFirst()) return null;
+      if (!hasAll()) return null;
       const waiting = states.filter((s) => open(s) && s.asked < s.surfaces.length + 2 * chunk);
       if (waiting.length === 0) return null;
       const next = waiting.map((s) => bestOf(s, 'estimate')).reduce((a, b) => (compareKeys(a.key, b.key) <= 0 ? a : b));
@@ -138,6 +144,7 @@ export function createKitSearch(setting: SearchSetting): KitSearch {
     },
     take: (task, surfaces) => {
       const s = states[task.arrangement]!;
+      const wasFirst = hasFirst();
       s.early.set(task.from, surfaces);
       for (let next = s.early.get(s.surfaces.length); next; next = s.early.get(s.surfaces.length)) {
         s.early.delete(s.surfaces.length);
@@ -147,6 +154,14 @@ export function createKitSearch(setting: SearchSetting): KitSearch {
           for (const group of s.groups) count(group.tally, needMargins(surface, group.behaviour, setting.climate));
         }
       }
+      if (!wasFirst && hasFirst())
+        dropNeedless(
+          states,
+          ventChangesNeeded(
+            plain.map((p) => bestOf(p, 'estimate')),
+            setting.climate,
+          ),
+        );
       prune();
     },
     ranking: () =>
@@ -156,10 +171,40 @@ export function createKitSearch(setting: SearchSetting): KitSearch {
         .sort((a, b) => Number(a.state.aside) - Number(b.state.aside) || compareKeys(a.key, b.key)),
     work: () => ({
       solved: states.reduce((sum, s) => sum + s.surfaces.length, 0),
-      asideUnsolved: states.reduce((sum, s) => sum + (of - s.surfaces.length), 0),
-      all: states.length * of,
+      asideUnsolved: states.reduce((sum, s) => sum + (s.needless ? 0 : of - s.surfaces.length), 0),
+      all: states.filter((s) => !s.needless).length * of,
     }),
   };
+}
+
+/** Vents are only touched where the air by best estimate is this near its limits or beyond [points of humidity]; our choice. */
+export const ventMarginPct = 5;
+
+/** Which way the air of the box as it stands errs with its best kit. */
+function ventChangesNeeded(
+  best: readonly Ranked[],
+  climate: ClimateNeeds,
+): { readonly dry: boolean; readonly damp: boolean } {
+  const first = [...best].sort((a, b) => compareKeys(a.key, b.key))[0];
+  const surface = first?.state.surfaces[0];
+  if (!first || !surface) return { dry: false, damp: false };
+  const powers = kitPowers(surface, first.group.behaviour);
+  const rh = [onLine(surface.day, 'coolRhPct', powers.dayW), onLine(surface.summer, 'coolRhPct', powers.summerW)];
+  return {
+    dry: Math.min(...rh) < climate.rhPct.low + ventMarginPct,
+    damp: Math.max(...rh) > climate.rhPct.high - ventMarginPct,
+  };
+}
+
+function dropNeedless(
+  states: readonly ArrangementState[],
+  needed: { readonly dry: boolean; readonly damp: boolean },
+): void {
+  for (const s of states) {
+    const { changes } = s.arrangement.variant;
+    s.needless =
+      (changes.includes('vents-halved') && !needed.dry) || (changes.includes('vents-doubled') && !needed.damp);
+  }
 }
 
 /** Groups the kits by behaviour and works out what each costs, from the best-estimate version. */

@@ -1,18 +1,19 @@
 // From what is asked to a search that can be driven: candidates, versions of the box, costs; and the piece of work that a
 // thread does. The same input gives the same preparation in every thread, so that only numbers travel between them.
+
+import type { Facts } from '../../husbandry/fact.ts';
+import type { Enclosure } from '../../physics/enclosure.ts';
+import { type BoxGeometry, boxGeometry, type SettledBox } from '../../physics/simulate.ts';
 import { burningHoursPerYear } from '../cost/lamp-life.ts';
 import { type LampCost, type WholeLifeCost, wholeLifeCost } from '../cost/whole-life-cost.ts';
 import { type YearlyEnergy, yearlyEnergy } from '../cost/yearly-energy.ts';
 import { drawMembers } from '../ensemble.ts';
 import { variantsOf } from '../kit/box-variant.ts';
 import { drawnItems } from '../kit/drawn-items.ts';
-import { type Candidates, kitCandidates } from '../kit/kit-candidates.ts';
 import type { Kit } from '../kit/kit.ts';
+import { type Candidates, kitCandidates } from '../kit/kit-candidates.ts';
 import { enclosureInBox } from '../kit/shelf-box.ts';
 import { itemsOf, type Shelf } from '../shelf/shelf.ts';
-import type { Enclosure } from '../../physics/enclosure.ts';
-import { type BoxGeometry, boxGeometry, type SettledBox } from '../../physics/simulate.ts';
-import type { Facts } from '../../husbandry/fact.ts';
 import { createKitSearch, type KitSearch, type SearchTask } from './kit-search.ts';
 import type { SearchInput } from './search-input.ts';
 import { solveSurface } from './solve-surface.ts';
@@ -71,7 +72,14 @@ function boxesOf(input: SearchInput, shelf: Shelf, ownedIds: ReadonlySet<string>
     .filter((item) => input.boxIds.includes(item.id))
     .flatMap((item) => {
       const owned = ownedIds.has(item.id);
-      const part = { itemId: item.id, name: item.name, role: 'box' as const, count: 1, price: owned ? 0 : item.price, owned };
+      const part = {
+        itemId: item.id,
+        name: item.name,
+        role: 'box' as const,
+        count: 1,
+        price: owned ? 0 : item.price,
+        owned,
+      };
       return variantsOf(enclosureInBox(input.enclosure, item), shelf, item.id, [part]);
     });
 }

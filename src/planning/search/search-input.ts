@@ -32,4 +32,9 @@ export interface SearchInput {
 
 export const usualYears = 5;
 /** GB unit rate, January to March 2025 [GBP/kWh]; shown with its date, to be replaced by the user's own. */
-export const usualTariff = { perKWh: 0.2486, currency: 'GBP', source: 'GB-UNIT-RATE', at: 'January to March 2025' } as const;
+export const usualTariff = {
+  perKWh: 0.2486,
+  currency: 'GBP',
+  source: 'GB-UNIT-RATE',
+  at: 'January to March 2025',
+} as const;

@@ -1,14 +1,22 @@
-// Solves the states of one version of one arrangement that surface.ts draws its lines through: six settled boxes.
+// Solves the states of one version of one arrangement that surface.ts draws its lines through: three settled boxes,
+// five where another heater works at night.
 // This is the slow part of a search and runs in workers. Leaves out: judging (judge-kit.ts).
 import type { ClimateNeeds } from '../../husbandry/climate.ts';
 import type { Parameters } from '../../physics/parameters.ts';
-import { type BoxGeometry, type BoxModel, modelFrom, type SettledBox, type SteadyConditions, settleBox } from '../../physics/simulate.ts';
+import {
+  type BoxGeometry,
+  type BoxModel,
+  modelFrom,
+  type SettledBox,
+  type SteadyConditions,
+  settleBox,
+} from '../../physics/simulate.ts';
 import { steadyAnswer } from '../../physics/steady-answer.ts';
 import { baskingAimC, type Moments } from '../member.ts';
-import { lineQuantities, linePlaces, type LineQuantity, type MemberSurface, type WattLine } from './surface.ts';
+import { linePlaces, lineQuantities, type MemberSurface, type WattLine } from './surface.ts';
 
 /** Shares of the winter day's power at which the other states are solved; our choice. */
-const shares = { day: 0.55, nightLow: 0.4, nightHigh: 0.85, summer: 0.5 } as const;
+const shares = { lower: 0.6, nightLow: 0.4, nightHigh: 0.85 } as const;
 /** Least power that tells two states apart [W]. */
 const leastW = 1;
 
@@ -23,56 +31,74 @@ export function solveSurface(
   warm?: SettledBox,
 ): { readonly surface: MemberSurface; readonly settled: SettledBox } {
   const model = modelFrom(geometry, parameters);
-  const { enclosure } = model;
-  const hasNight = enclosure.heaters.length > 1;
-  const fixed = (c: SteadyConditions, day: number, night = 0): SteadyConditions => ({
-    ...c,
-    fixedW: hasNight ? [day, night] : [day],
-  });
   const held = settleBox(model, dayHold(model, moments.winterDay, climate), warm);
-  const dayW = Math.max(leastW, held.now[0]?.powerW ?? 0);
-  const nightHeater = enclosure.heaters[hasNight ? 1 : 0];
-  const nightMostW = (nightHeater?.powerW ?? 0) * parameters.heaterPower;
-  const scaleW = Math.max(leastW * 3, Math.min(nightMostW, Math.max(dayW, 5)));
-  const nightTo = (share: number) => (hasNight ? fixed(moments.winterNight, 0, share * scaleW) : fixed(moments.winterNight, share * scaleW));
-  const dayBelow = settleBox(model, fixed(moments.winterDay, shares.day * dayW), held);
-  const nightBelow = settleBox(model, nightTo(shares.nightLow), dayBelow);
-  const nightAbove = settleBox(model, nightTo(shares.nightHigh), nightBelow);
-  const day = line(
-    model,
-    moments.winterDay,
-    { settled: dayBelow, powerW: shares.day * dayW },
-    { settled: held, powerW: held.now[0]?.powerW ?? dayW },
-    0,
-  );
+  const heldW = held.now[0]?.powerW ?? 0;
+  const dayW = Math.max(leastW, heldW);
+  const parts = { model, moments, held, dayW };
+  const { day, night } = model.enclosure.heaters.length > 1 ? twoHeaters(parts) : oneHeater(parts);
+  const summer = summerLine(parts, day);
+  const warmer = moments.summerNight.roomC;
+  return {
+    surface: { heaterPower: parameters.heaterPower, day, night, summer, summerNight: inRoom(night, warmer) },
+    settled: held,
+  };
+}
+
+interface Parts {
+  readonly model: BoxModel;
+  readonly moments: Moments;
+  readonly held: SettledBox;
+  readonly dayW: number;
+}
+
+/** One heater: the same two states serve day and night, moved with the room; the lower one is solved at night. */
+function oneHeater({ model, moments, held, dayW }: Parts): { day: WattLine; night: WattLine } {
+  const lowW = shares.lower * dayW;
+  const night = settleBox(model, { ...moments.winterNight, fixedW: [lowW] }, held);
+  const high = valuesOf(model, moments.winterDay, held, 0);
+  const low = valuesOf(model, moments.winterNight, night, 0);
+  const apart = moments.winterDay.roomC - moments.winterNight.roomC;
+  const highW = held.now[0]?.powerW ?? dayW;
+  return {
+    day: { roomC: moments.winterDay.roomC, lowW, highW, low: raised(low, apart), high },
+    night: { roomC: moments.winterNight.roomC, lowW, highW, low, high: raised(high, -apart) },
+  };
+}
+
+/** A lamp by day and another heater by night: each has its own two states. */
+function twoHeaters({ model, moments, held, dayW }: Parts): { day: WattLine; night: WattLine } {
+  const mostW = (model.enclosure.heaters[1]?.powerW ?? 0) * model.parameters.heaterPower;
+  const scaleW = Math.max(3 * leastW, Math.min(mostW, Math.max(dayW, 5)));
+  const lowW = shares.lower * dayW;
+  const below = settleBox(model, { ...moments.winterDay, fixedW: [lowW, 0] }, held);
+  const nightAt = (w: number, from: SettledBox) => settleBox(model, { ...moments.winterNight, fixedW: [0, w] }, from);
+  const nightBelow = nightAt(shares.nightLow * scaleW, below);
+  const nightAbove = nightAt(shares.nightHigh * scaleW, nightBelow);
+  return {
+    day: {
+      roomC: moments.winterDay.roomC,
+      lowW,
+      highW: held.now[0]?.powerW ?? dayW,
+      low: valuesOf(model, moments.winterDay, below, 0),
+      high: valuesOf(model, moments.winterDay, held, 0),
+    },
+    night: {
+      roomC: moments.winterNight.roomC,
+      lowW: shares.nightLow * scaleW,
+      highW: shares.nightHigh * scaleW,
+      low: valuesOf(model, moments.winterNight, nightBelow, 1),
+      high: valuesOf(model, moments.winterNight, nightAbove, 1),
+    },
+  };
+}
+
+/** The hottest day at the dial of the winter day, solved; other powers by the winter day's slopes. */
+function summerLine({ model, moments, held }: Parts, day: WattLine): WattLine {
   const dialC = held.probeC[0] ?? moments.winterDay.roomC;
-  const setC = enclosure.thermostats.map((t, i) => (i === 0 ? dialC : Math.min(t.setNightC, dialC)));
-  const summerNow = settleBox(model, { ...moments.summerDay, setC }, held);
-  const summerW = summerNow.now[0]?.powerW ?? 0;
-  const summer =
-    summerW > leastW
-      ? line(
-          model,
-          moments.summerDay,
-          {
-            settled: settleBox(model, fixed(moments.summerDay, shares.summer * summerW), summerNow),
-            powerW: shares.summer * summerW,
-          },
-          { settled: summerNow, powerW: summerW },
-          0,
-        )
-      : shifted(day, valuesOf(model, moments.summerDay, summerNow, 0), summerW, moments.summerDay.roomC);
-  const t = hasNight ? 1 : 0;
-  const night = line(
-    model,
-    moments.winterNight,
-    { settled: nightBelow, powerW: shares.nightLow * scaleW },
-    { settled: nightAbove, powerW: shares.nightHigh * scaleW },
-    t,
-  );
-  const warmer = moments.summerNight.roomC - moments.winterNight.roomC;
-  const summerNight: WattLine = { ...night, roomC: moments.summerNight.roomC, low: raised(night.low, warmer), high: raised(night.high, warmer) };
-  return { surface: { heaterPower: parameters.heaterPower, day, night, summer, summerNight }, settled: held };
+  const setC = model.enclosure.thermostats.map((t, i) => (i === 0 ? dialC : Math.min(t.setNightC, dialC)));
+  const now = settleBox(model, { ...moments.summerDay, setC }, held);
+  const values = valuesOf(model, moments.summerDay, now, 0);
+  return shifted(day, values, now.now[0]?.powerW ?? 0, moments.summerDay.roomC);
 }
 
 const dayHold = (model: BoxModel, winterDay: SteadyConditions, climate: ClimateNeeds): SteadyConditions => ({
@@ -81,21 +107,6 @@ const dayHold = (model: BoxModel, winterDay: SteadyConditions, climate: ClimateN
   // the night heater rests by day: its thermostat is set far below
   setC: model.enclosure.thermostats.map((t, i) => (i === 0 ? t.setDayC : 5)),
 });
-
-interface State {
-  readonly settled: SettledBox;
-  readonly powerW: number;
-}
-
-function line(model: BoxModel, c: SteadyConditions, low: State, high: State, thermostat: number): WattLine {
-  return {
-    roomC: c.roomC,
-    lowW: low.powerW,
-    highW: high.powerW,
-    low: valuesOf(model, c, low.settled, thermostat),
-    high: valuesOf(model, c, high.settled, thermostat),
-  };
-}
 
 function valuesOf(model: BoxModel, c: SteadyConditions, settled: SettledBox, thermostat: number): number[] {
   const a = steadyAnswer(model, c, settled);
@@ -118,17 +129,23 @@ function valuesOf(model: BoxModel, c: SteadyConditions, settled: SettledBox, the
 /** A line through one known state with the slopes of another line; humidity is taken as it is, whatever the watts. */
 function shifted(like: WattLine, values: readonly number[], powerW: number, roomC: number): WattLine {
   const span = like.highW - like.lowW;
-  const level: readonly LineQuantity[] = ['coolRhPct', 'glassDewMarginK', 'evaporationGPerH'];
   const low = values.map((v, i) => {
     const rise = (like.high[i] ?? Number.NaN) - (like.low[i] ?? Number.NaN);
-    return level.includes(lineQuantities[i] as LineQuantity) ? v : v - rise;
+    return levels.includes(lineQuantities[i] ?? '') ? v : v - rise;
   });
   return { roomC, lowW: powerW - span, highW: powerW, low, high: values };
 }
 
-/** Temperatures raised with the room; humidity, dew and water left as they are (used for power alone). */
+const levels: readonly string[] = ['coolRhPct', 'glassDewMarginK', 'evaporationGPerH'];
+
+/** Temperatures raised with the room; humidity, dew and water left as they are. */
 const raised = (values: readonly number[], kelvin: number): number[] =>
-  values.map((v, i) => {
-    const q = lineQuantities[i] ?? '';
-    return ['coolRhPct', 'glassDewMarginK', 'evaporationGPerH'].includes(q) ? v : v + kelvin;
-  });
+  values.map((v, i) => (levels.includes(lineQuantities[i] ?? '') ? v : v + kelvin));
+
+/** The same powers in another room. */
+const inRoom = (line: WattLine, roomC: number): WattLine => ({
+  ...line,
+  roomC,
+  low: raised(line.low, roomC - line.roomC),
+  high: raised(line.high, roomC - line.roomC),
+});

@@ -12,7 +12,14 @@ export const linePlaces = [
   'cool-air',
   'hottest-reachable',
 ] as const satisfies readonly PlaceId[];
-export const lineExtras = ['coolRhPct', 'glassDewMarginK', 'evaporationGPerH', 'probeC', 'otherProbe0C', 'otherProbe1C'] as const;
+export const lineExtras = [
+  'coolRhPct',
+  'glassDewMarginK',
+  'evaporationGPerH',
+  'probeC',
+  'otherProbe0C',
+  'otherProbe1C',
+] as const;
 export type LineQuantity = (typeof linePlaces)[number] | (typeof lineExtras)[number];
 export const lineQuantities: readonly LineQuantity[] = [...linePlaces, ...lineExtras];
 const indexOf = Object.fromEntries(lineQuantities.map((q, i) => [q, i])) as Readonly<Record<LineQuantity, number>>;

@@ -14,7 +14,14 @@ export const mostItems = 5000;
 const isRow = (x: unknown): x is Row => typeof x === 'object' && x !== null && !Array.isArray(x);
 const shown = (x: unknown): string => (x === undefined ? 'nothing' : String(JSON.stringify(x)).slice(0, 80));
 
-export function shelfFault(code: string, field: string, got: unknown, allowed: string, say: string, fix: string): Fault {
+export function shelfFault(
+  code: string,
+  field: string,
+  got: unknown,
+  allowed: string,
+  say: string,
+  fix: string,
+): Fault {
   return { code, field, got: shown(got), allowed, say, fix };
 }
 
@@ -38,10 +45,18 @@ export function shelfFrom(raw: unknown): Result<Shelf> {
     ['invented', typeof raw.invented === 'boolean', 'true or false'],
   ];
   for (const [key, fine, allowed] of head)
-    if (!fine) faults.push(shelfFault('SHELF_FIELD', key, raw[key], allowed, `The ${key} is missing or wrong.`, 'Enter it.'));
+    if (!fine)
+      faults.push(shelfFault('SHELF_FIELD', key, raw[key], allowed, `The ${key} is missing or wrong.`, 'Enter it.'));
   if (raw.items.length > mostItems)
     faults.push(
-      shelfFault('SHELF_FORM', 'items', raw.items.length, `at most ${mostItems}`, 'Too many items.', 'Split the shelf.'),
+      shelfFault(
+        'SHELF_FORM',
+        'items',
+        raw.items.length,
+        `at most ${mostItems}`,
+        'Too many items.',
+        'Split the shelf.',
+      ),
     );
   const seen = new Set<string>();
   raw.items.forEach((row: unknown, i) => {
@@ -85,7 +100,9 @@ function fieldFaults(field: ShelfField, value: unknown, at: string): Fault[] {
     shelfFault('SHELF_FIELD', path, value, allowed, `${path} is missing or out of range.`, 'Correct it.'),
   ];
   if (field.type === 'text') {
-    return typeof value === 'string' && value.length > 0 && value.length <= 120 ? [] : wrong('a text of 1 to 120 letters');
+    return typeof value === 'string' && value.length > 0 && value.length <= 120
+      ? []
+      : wrong('a text of 1 to 120 letters');
   }
   if (field.type === 'flag') return typeof value === 'boolean' ? [] : wrong('true or false');
   if (field.type === 'word') return field.words?.includes(String(value)) ? [] : wrong((field.words ?? []).join(' | '));

@@ -36,7 +36,7 @@ export const animalAirHeightM = 0.05;
 /** Film of a small body in still air, convection and radiation together [W/m2K]; manikin values 4.0 to 5.4 plus 3.1 to 4.9 (check P-219). */
 const smallBodyFilm = 10;
 /** Film and radiation of a floor together, for taking direct radiation off under a hide [W/m2K]; our choice. */
-const floorFilm = 9;
+const floorFilm = 11;
 
 export function readingsOf(parts: Parts): BoxReadings {
   const { enclosure, grid } = parts;

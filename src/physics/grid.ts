@@ -144,57 +144,37 @@ export function baskingStrip(enclosure: Enclosure, heater: Heater): readonly [nu
   return [middle - half, middle + half];
 }
 
-/** Even columns whose edges are moved onto the ends of mats, panels and the basking strip, so that these are not blurred. */
+/** Columns with edges on the ends of mats, panels and basking strips, so that these are not blurred, and for the rest as
+ *  even as they can be: each further edge halves or thirds the widest stretch. */
 function columnEdges(enclosure: Enclosure, columns: number): number[] {
   const L = enclosure.box.lengthM;
-  const edges = Array.from({ length: columns + 1 }, (_, i) => (L * i) / columns);
-  const fixed = new Set([0, columns]);
-  const main = mainHeater(enclosure);
-  const strip = main < 0 ? [] : baskingStrip(enclosure, enclosure.heaters[main]!);
-  const others = enclosure.heaters.flatMap((h, i) =>
-    i !== main && heaterBodies[h.kind].form === 'body' ? [...baskingStrip(enclosure, h)] : [],
-  );
-  const sheets = enclosure.heaters.flatMap((h) => {
+  const wanted = enclosure.heaters.flatMap((h) => {
     const half = (h.lengthM ?? 0.3) / 2;
-    return heaterBodies[h.kind].form === 'area' ? [h.xM - half, h.xM + half] : [];
+    return heaterBodies[h.kind].form === 'area' ? [h.xM - half, h.xM + half] : [...baskingStrip(enclosure, h)];
   });
-  for (const x of [...sheets, ...strip, ...others]) snapEdge(edges, fixed, x);
-  return spread(edges, fixed);
+  const main = mainHeater(enclosure);
+  const first = main < 0 ? [] : baskingStrip(enclosure, enclosure.heaters[main]!);
+  const stops = [0, L];
+  for (const x of [...first, ...wanted]) {
+    if (stops.length <= columns && stops.every((s) => Math.abs(s - x) > closestEdgesM) && x > 0 && x < L) stops.push(x);
+  }
+  stops.sort((a, b) => a - b);
+  const cells = stops.slice(1).map(() => 1);
+  const widthOf = (k: number) => (stops[k + 1]! - stops[k]!) / cells[k]!;
+  for (let left = columns - cells.length; left > 0; left--) {
+    let widest = 0;
+    for (let k = 1; k < cells.length; k++) if (widthOf(k) > widthOf(widest) + 1e-9) widest = k;
+    cells[widest] = cells[widest]! + 1;
+  }
+  const edges = [0];
+  cells.forEach((n, k) => {
+    for (let c = 1; c <= n; c++) edges.push(stops[k]! + c * widthOf(k));
+  });
+  return edges;
 }
 
-/** Put the nearest free inner edge onto x; leave it when an edge is there already or none is free between its fixed neighbours. */
-function snapEdge(edges: number[], fixed: Set<number>, x: number): void {
-  const last = edges.length - 1;
-  if (x <= 1e-6 || x >= edges[last]! - 1e-6) return;
-  let best = -1;
-  for (let i = 1; i < last; i++) {
-    if (Math.abs(edges[i]! - x) < 1e-3) {
-      if (fixed.has(i)) return;
-      best = i;
-      break;
-    }
-    if (fixed.has(i)) continue;
-    const below = [...fixed].filter((f) => f < i).reduce((a, b) => Math.max(a, b), 0);
-    const above = [...fixed].filter((f) => f > i).reduce((a, b) => Math.min(a, b), last);
-    if (x <= edges[below]! || x >= edges[above]!) continue;
-    if (best < 0 || Math.abs(edges[i]! - x) < Math.abs(edges[best]! - x)) best = i;
-  }
-  if (best < 0) return;
-  edges[best] = x;
-  fixed.add(best);
-}
-
-/** Space the free edges evenly between the fixed ones. */
-function spread(edges: readonly number[], fixed: ReadonlySet<number>): number[] {
-  const out = [...edges];
-  const stops = [...fixed].sort((a, b) => a - b);
-  for (let s = 0; s < stops.length - 1; s++) {
-    const a = stops[s]!;
-    const b = stops[s + 1]!;
-    for (let i = a + 1; i < b; i++) out[i] = out[a]! + ((out[b]! - out[a]!) * (i - a)) / (b - a);
-  }
-  return out;
-}
+/** Edges are not put closer together than this [m]. */
+const closestEdgesM = 0.02;
 
 interface Cover {
   readonly role: 'mat' | 'panel';
@@ -233,8 +213,6 @@ function withSpots(enclosure: Enclosure, patches: readonly Patch[], edgeM: reado
     const a0 = Math.min(Math.max(h.xM - side / 2, 0), L - side);
     const b0 = Math.min(Math.max(h.yM - side / 2, 0), D - side);
     const rect: Rect = { axis: 'z', atM: 0, a0, a1: a0 + side, b0, b1: b0 + side };
-    let column = 0;
-    while (column < edgeM.length - 2 && edgeM[column + 1]! <= h.xM) column++;
     out = out.map((p) => {
       if (p.facing !== 'floor' || p.role !== 'plain') return p;
       const x = Math.min(p.rect.a1, rect.a1) - Math.max(p.rect.a0, rect.a0);
@@ -243,17 +221,23 @@ function withSpots(enclosure: Enclosure, patches: readonly Patch[], edgeM: reado
       const share = Math.max(0.02, p.share - (x * y) / rectArea(p.rect));
       return { ...p, share, areaM2: rectArea(p.rect) * share };
     });
-    out.push({
-      panel: 'bottom',
-      role: 'spot',
-      facing: 'floor',
-      rect,
-      share: 1,
-      areaM2: rectArea(rect),
-      column,
-      layer: 0,
-      heater: -1,
-    });
+    for (let column = 0; column < edgeM.length - 1; column++) {
+      const from = Math.max(rect.a0, edgeM[column]!);
+      const to = Math.min(rect.a1, edgeM[column + 1]!);
+      if (to - from < 1e-3) continue;
+      const part = { ...rect, a0: from, a1: to };
+      out.push({
+        panel: 'bottom',
+        role: 'spot',
+        facing: 'floor',
+        rect: part,
+        share: 1,
+        areaM2: rectArea(part),
+        column,
+        layer: 0,
+        heater: -1,
+      });
+    }
   });
   return out;
 }

@@ -26,7 +26,9 @@ export function surroundOf(path: HeaterPath, state: BoxState, roomC: number): Su
     const k2 = (state.surfaceC[s]! + 273.15) ** 2;
     k4 += w * k2 * k2;
   }
-  return { airC: state.airC[path.airNode]!, seenK4: sum > 0 ? k4 / sum : (roomC + 273.15) ** 4 };
+  let airC = 0;
+  for (const { node, weight } of path.stands) airC += weight * state.airC[node]!;
+  return { airC, seenK4: sum > 0 ? k4 / sum : (roomC + 273.15) ** 4 };
 }
 
 /** Convected and radiated heat of the body at one temperature [W], with their slopes [W/K]. */

@@ -28,7 +28,8 @@ export interface HeaterPath {
   readonly plumeAir: Float64Array;
   readonly plumePatch: Float64Array;
   readonly plumeLost: number;
-  readonly airNode: number;
+  /** Air that the body stands in: nodes of its layer with their weights, summing to 1. */
+  readonly stands: readonly { readonly node: number; readonly weight: number }[];
   readonly pattern: Pattern;
   readonly at: Point;
   /** Outside the box (above the mesh): its convection goes to the room. */
@@ -72,8 +73,12 @@ export interface BoxGeometry {
   readonly shortShares: Float64Array;
 }
 
-/** Columns for a box of this length: about 0.15 m each, 8 to 16; doubling them moves named places by less than 0.3 K (box-laws.test.ts). */
-export const columnsForLength = (lengthM: number): number => Math.max(8, Math.min(16, Math.round(lengthM / 0.15)));
+/** Columns for an enclosure: about 0.15 m each, 8 to 16, and two more for each lamp with a beam, whose footprint is
+ *  narrow. Doubling them moves named places by less than 0.3 K (box-laws.test.ts). */
+export function columnsFor(enclosure: Enclosure): number {
+  const even = Math.max(8, Math.min(16, Math.round(enclosure.box.lengthM / 0.15)));
+  return even + 2 * enclosure.heaters.filter((h) => heaterBodies[h.kind].shortWaveFrac > 0).length;
+}
 
 /** Short-wave absorptance of opaque inside surfaces; wood and substrate 0.6 to 0.8, our choice. */
 const opaqueShortAbsorb = 0.7;
@@ -85,7 +90,7 @@ const clearShortAbsorb = 0.1;
 export function boxGeometry(
   enclosure: Enclosure,
   materials: MaterialTable,
-  columns = columnsForLength(enclosure.box.lengthM),
+  columns = columnsFor(enclosure),
 ): BoxGeometry {
   const grid = cutBox(enclosure, columns);
   const areas = Float64Array.from(grid.patches, (p) => p.areaM2);
@@ -176,7 +181,7 @@ export function buildModel(
   enclosure: Enclosure,
   materials: MaterialTable,
   parameters: Parameters = bestParameters,
-  columns = columnsForLength(enclosure.box.lengthM),
+  columns = columnsFor(enclosure),
 ): BoxModel {
   return modelFrom(boxGeometry(enclosure, materials, columns), parameters);
 }
@@ -246,7 +251,6 @@ function heaterPath(geometry: BoxGeometry, parameters: Parameters, heater: Heate
     yM: heater.yM,
     zM: outside ? H + 0.05 : heater.mount === 'ceiling' ? H - 0.06 : Math.min(heater.zM, H - 0.02),
   };
-  const column = columnAt(grid, heater.xM);
   const layer = Math.min(grid.layers - 1, Math.floor((at.zM / H) * grid.layers));
   const pattern: Pattern = {
     isotropicFrac: body.shortWaveFrac > 0 ? 0.1 : 1 - parameters.downwardFrac,
@@ -264,7 +268,10 @@ function heaterPath(geometry: BoxGeometry, parameters: Parameters, heater: Heate
     plumeAir,
     plumePatch,
     plumeLost: 0,
-    airNode: layer * grid.columns + column,
+    stands: columnShares(grid, heater.xM).map(({ column, weight }) => ({
+      node: layer * grid.columns + column,
+      weight,
+    })),
     pattern,
     at,
     outside,
@@ -293,7 +300,7 @@ function heaterPath(geometry: BoxGeometry, parameters: Parameters, heater: Heate
   const shortWave = settledShares(shortFirst, geometry.shortShares, geometry.shortAbsorb, geometry.shortReflect).map(
     (v) => v * shortKept,
   );
-  const plumeLost = outside ? 1 : sharePlume(geometry, parameters, at, column, plumeAir, plumePatch);
+  const plumeLost = outside ? 1 : sharePlume(geometry, parameters, at, plumeAir, plumePatch);
   return {
     ...empty,
     areaM2: Math.PI * body.diameterM ** 2,
@@ -316,7 +323,6 @@ function sharePlume(
   geometry: BoxGeometry,
   parameters: Parameters,
   at: Point,
-  column: number,
   air: Float64Array,
   patch: Float64Array,
 ): number {
@@ -339,7 +345,9 @@ function sharePlume(
   });
   const from = Math.min(grid.layers - 1, Math.floor((at.zM / enclosure.box.heightM) * grid.layers));
   const above = grid.layers - from;
-  for (let k = from; k < grid.layers; k++) air[k * grid.columns + column] = (1 - toCeiling) / above;
+  for (let k = from; k < grid.layers; k++)
+    for (const { column, weight } of columnShares(grid, at.xM))
+      air[k * grid.columns + column] = ((1 - toCeiling) * weight) / above;
   return lost;
 }
 
@@ -365,6 +373,22 @@ function sunShares(geometry: BoxGeometry): Float64Array {
     if (k) first[i] = (share[k] * p.areaM2) / total[k];
   });
   return settledShares(first, geometry.shortShares, geometry.shortAbsorb, geometry.shortReflect);
+}
+
+/** Half width of a plume where it is given to the columns of air [m]; our choice. */
+const plumeHalfM = 0.1;
+
+/** Columns that a plume at x feeds, by their overlap with its width. */
+function columnShares(grid: Grid, xM: number): { column: number; weight: number }[] {
+  const last = grid.edgeM[grid.columns]!;
+  const from = Math.max(0, xM - plumeHalfM);
+  const to = Math.min(last, xM + plumeHalfM);
+  const shares: { column: number; weight: number }[] = [];
+  for (let column = 0; column < grid.columns; column++) {
+    const x = Math.min(to, grid.edgeM[column + 1]!) - Math.max(from, grid.edgeM[column]!);
+    if (x > 1e-9) shares.push({ column, weight: x / (to - from) });
+  }
+  return shares;
 }
 
 export function columnAt(grid: Grid, xM: number): number {

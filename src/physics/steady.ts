@@ -41,8 +41,8 @@ export interface SettledBox {
   readonly sunW: number;
 }
 
-/** Whole switching band that stands for an on/off thermostat's mean behaviour: it holds the set point [K]. */
-const onOffBand = 0.02;
+/** Proportional band that stands for an on/off thermostat on average: its mean reading stays within half of this of the set point [K]. */
+const onOffBand = 0.2;
 const settledK = 1e-3;
 const mostRounds = 100;
 /** Share of the way that each round goes: the whole way at first, less where a wet or bistable box keeps swinging. */

@@ -4,6 +4,7 @@ import { randomUUID } from 'node:crypto';
 import type { Transaction } from 'kysely';
 import type { Enclosure } from '../physics/enclosure.ts';
 import { dataFolder } from './data-files.ts';
+import { fillDemoAnimals } from './demo-animals.ts';
 import type { EnquiryDocument } from './enquiries.ts';
 import type { Tables } from './schema.ts';
 
@@ -45,6 +46,7 @@ export async function fillDemo(tx: Transaction<Tables>, branchId: string, now: D
       .execute();
     await tx.insertInto('enquiry_version').values({ enquiry_id: id, version: 1, document, at, by }).execute();
   }
+  await fillDemoAnimals(tx, branchId, now);
 }
 
 /** The same shape that the enquiry screen writes. */

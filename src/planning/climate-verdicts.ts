@@ -6,7 +6,7 @@ import type { Enclosure } from '../physics/enclosure.ts';
 import { verdictFromShare } from '../shared/verdict.ts';
 import { intervalOf } from './interval.ts';
 import type { JudgedMember } from './judged-member.ts';
-import { baskingAimC, type Moments } from './member.ts';
+import { baskingAimC, keeperTrims, type Moments } from './member.ts';
 
 /** Summer days on which the cool end may stand this much above the wanted band [K]; our choice. */
 export const summerAllowanceK = 2;
@@ -69,6 +69,9 @@ function judge(j: Judged, members: readonly JudgedMember[]): NeedVerdict {
 }
 
 const number = (v: number): string => v.toFixed(1);
+/** A best estimate that is right while its spread is not. */
+const spreadText = (value: number, unit: string): string =>
+  `The best estimate, ${number(value)} ${unit}, is what is wanted; how sure it is, is not enough.`;
 const range = (r: SourcedRange): string => `${r.low} to ${r.high}`;
 const median = (values: readonly number[]): number => intervalOf(values).median;
 
@@ -79,7 +82,7 @@ function basking(
   moments: Moments,
 ): Judged {
   const want = climate.baskingSurfaceC;
-  const trimmed = members[0]!.trimmedDialC !== null;
+  const trimmed = keeperTrims(enclosure);
   const reach = members.map((m) => m.flatOutBaskingC);
   const watts = enclosure.heaters.reduce((s, h) => s + h.powerW, 0);
   const room = moments.winterDay.roomC;
@@ -165,6 +168,7 @@ function coolWinter(climate: ClimateNeeds, members: readonly JudgedMember[], mom
   const want = climate.coolAirC;
   const values = members.map((m) => m.winterDay.places['cool-air']!);
   const cold = median(values) < want.low;
+  const inside = !cold && median(values) <= want.high;
   return {
     id: 'cool-end-winter',
     group: 'heat',
@@ -174,11 +178,13 @@ function coolWinter(climate: ClimateNeeds, members: readonly JudgedMember[], mom
     holds: (v) => v >= want.low && v <= want.high,
     unit: '°C',
     basis: want,
-    failing: cold
-      ? [`In a room of ${number(moments.winterDay.roomC)} °C the cool end stands at ${number(median(values))} °C.`]
-      : [
-          `The cool end stands at ${number(median(values))} °C: the animal has no place to cool down, the heat spreads too far.`,
-        ],
+    failing: inside
+      ? [spreadText(median(values), '°C')]
+      : cold
+        ? [`In a room of ${number(moments.winterDay.roomC)} °C the cool end stands at ${number(median(values))} °C.`]
+        : [
+            `The cool end stands at ${number(median(values))} °C: the animal has no place to cool down, the heat spreads too far.`,
+          ],
     fixes: cold
       ? ['Cover part of the vents or mesh, away from the heater.', 'Insulate the cool end from outside.']
       : ['A longer box, or the heater nearer to its end.', 'More vent area at the cool end.'],
@@ -230,6 +236,7 @@ function reachable(climate: ClimateNeeds, members: readonly JudgedMember[]): Jud
   const values = members.map((m) =>
     Math.max(
       m.winterDay.places['hottest-reachable']!,
+      m.untrimmedDay.places['hottest-reachable']!,
       m.winterNight.places['hottest-reachable']!,
       m.summerDay.places['hottest-reachable']!,
     ),
@@ -261,6 +268,7 @@ function humidity(season: 'winter' | 'summer', climate: ClimateNeeds, members: r
   const pick = (m: JudgedMember) => (season === 'winter' ? m.winterDay : m.summerDay);
   const values = members.map((m) => pick(m).coolRhPct);
   const dry = median(values) < want.low;
+  const inside = !dry && median(values) <= want.high;
   const water = median(members.map((m) => pick(m).evaporationGPerH)) * 24;
   return {
     id: `humidity-${season}`,
@@ -271,11 +279,13 @@ function humidity(season: 'winter' | 'summer', climate: ClimateNeeds, members: r
     holds: (v) => v >= want.low && v <= want.high,
     unit: '%',
     basis: want,
-    failing: dry
-      ? [
-          `The air is too dry: ${number(median(values))} %. Bowl and substrate give ${number(water)} g of water a day; fresh air carries it off.`,
-        ]
-      : [`The air is damp: ${number(median(values))} %.`],
+    failing: inside
+      ? [spreadText(median(values), '%')]
+      : dry
+        ? [
+            `The air is too dry: ${number(median(values))} %. Bowl and substrate give ${number(water)} g of water a day; fresh air carries it off.`,
+          ]
+        : [`The air is damp: ${number(median(values))} %.`],
     fixes: dry
       ? [
           'Keep part of the substrate damp, away from the heater, or mist.',

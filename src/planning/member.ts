@@ -4,6 +4,7 @@
 import type { ClimateNeeds } from '../husbandry/climate.ts';
 import type { SteadyAnswer } from '../physics/answer.ts';
 import type { Enclosure, RoomDay } from '../physics/enclosure.ts';
+import { mainHeater } from '../physics/grid.ts';
 import { isDayAt, roomAt, sunAt } from '../physics/room-day.ts';
 import { type BoxModel, type SettledBox, type SteadyConditions, settleBox } from '../physics/simulate.ts';
 import { mainThermostat } from '../physics/steady.ts';
@@ -25,7 +26,7 @@ export interface MemberAnswer {
   readonly flatOutBaskingC: number;
   /** The same moments as the dial stands, before any trimming (the same objects when nothing is trimmed). */
   readonly untrimmedDay: SteadyAnswer;
-  /** Dial that gives the wanted basking surface on the winter day; null when there is nothing to trim. */
+  /** Dial that gives the wanted basking surface on the winter day; null when there is nothing to trim or no dial reaches it. */
   readonly trimmedDialC: number | null;
   readonly settled: SettledBox;
 }
@@ -67,8 +68,11 @@ function extremeHour(enclosure: Enclosure, day: RoomDay, isDay: boolean, sign: 1
 }
 
 /** Whether the keeper can trim: a thermometer at the basking site and a thermostat on the heater that warms it. */
-export const canTrim = (enclosure: Enclosure, model: BoxModel): boolean =>
-  mainThermostat(model) >= 0 && enclosure.thermometers.some((t) => t.place === 'basking' && t.kind !== 'stick-on-dial');
+export function keeperTrims(enclosure: Enclosure): boolean {
+  const main = mainHeater(enclosure);
+  const statted = main >= 0 && enclosure.thermostats.some((t) => t.id === enclosure.heaters[main]!.thermostatId);
+  return statted && enclosure.thermometers.some((t) => t.place === 'basking' && t.kind !== 'stick-on-dial');
+}
 
 /** Basking temperature that a keeper aims at: the middle of what the animal wants [degC]. */
 export const baskingAimC = (climate: ClimateNeeds): number =>
@@ -89,23 +93,21 @@ export function memberAnswer(
   let trimmed: SettledBox | null = null;
   let dialC: number | null = null;
   const t = mainThermostat(model);
-  if (canTrim(enclosure, model)) {
+  if (keeperTrims(enclosure)) {
     trimmed = settleBox(model, { ...moments.winterDay, holdBaskingC: baskingAimC(climate) }, day);
     dialC = trimmed.probeC[t]!;
   }
-  const setC = (isDay: boolean) =>
-    dialC === null
-      ? undefined
-      : enclosure.thermostats.map((x, i) =>
-          isDay ? (i === t ? dialC! : x.setDayC) : Math.min(x.setNightC, i === t ? dialC! : Number.POSITIVE_INFINITY),
-        );
-  const under = (c: SteadyConditions): SteadyConditions => {
-    const s = setC(c.isDay);
-    return s ? { ...c, setC: s } : c;
-  };
-  const winterNight = under(moments.winterNight);
-  const summerDay = under(moments.summerDay);
-  const summerNight = under(moments.summerNight);
+  // Who can trim does so in every season: by day the basking surface is held; by night the night set point stands,
+  // never above the trimmed dial. A box too weak to reach the aim has no dial to trim to, and simply runs flat out.
+  const reaches = flatOutBaskingC >= baskingAimC(climate);
+  const held = trimmed ? { holdBaskingC: baskingAimC(climate) } : {};
+  const nightSetC =
+    trimmed && reaches && dialC !== null
+      ? { setC: enclosure.thermostats.map((x, i) => (i === t ? Math.min(x.setNightC, dialC!) : x.setNightC)) }
+      : {};
+  const winterNight = { ...moments.winterNight, ...nightSetC };
+  const summerDay = { ...moments.summerDay, ...held };
+  const summerNight = { ...moments.summerNight, ...nightSetC };
   const night = settleBox(model, winterNight, day);
   const hot = settleBox(model, summerDay, day);
   const warmNight = settleBox(model, summerNight, night);
@@ -116,7 +118,7 @@ export function memberAnswer(
     summerNight: answer(summerNight, warmNight),
     flatOutBaskingC,
     untrimmedDay,
-    trimmedDialC: dialC,
+    trimmedDialC: reaches ? dialC : null,
     settled: day,
   };
 }

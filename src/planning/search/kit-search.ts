@@ -63,6 +63,8 @@ export interface SearchSetting {
 
 export interface KitSearch {
   readonly states: readonly ArrangementState[];
+  /** Versions in all. */
+  readonly members: number;
   /** Next piece of work, or null when nothing more is needed or everything needed is being worked on. */
   readonly nextTask: () => SearchTask | null;
   readonly take: (task: SearchTask, surfaces: readonly MemberSurface[]) => void;
@@ -124,6 +126,7 @@ export function createKitSearch(setting: SearchSetting): KitSearch {
 
   return {
     states,
+    members: of,
     hasFirst,
     isDone: () => states.every((s) => s.needless || s.aside || certain(s)),
     nextTask: () => {

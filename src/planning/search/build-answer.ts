@@ -1,0 +1,190 @@
+// From the state of a search to its answer, at any moment: choices with verdicts, dials and costs, and why others fell out.
+
+import { judgeEnclosure } from '../../husbandry/judge-enclosure.ts';
+import type { NeedVerdict } from '../../husbandry/need.ts';
+import { climateVerdicts } from '../climate-verdicts.ts';
+import { yearlyEnergy } from '../cost/yearly-energy.ts';
+import { dialCard } from '../dial/dial-card.ts';
+import { intervalOf } from '../interval.ts';
+import { kitEnclosure } from '../kit/kit-enclosure.ts';
+import { baskingAimC } from '../member.ts';
+import type { Interval } from '../plan-answer.ts';
+import { judgedMember, kitNeeds, kitPowers, needMargins } from './judge-kit.ts';
+import type { KitGroup, Ranked } from './kit-search.ts';
+import { kitCost, type PreparedSearch } from './prepare-search.ts';
+import type { FellOut, KitChoice, SearchAnswer, WeakestNeed } from './search-answer.ts';
+import type { SearchInput } from './search-input.ts';
+import { onLine, perWatt } from './surface.ts';
+import { estimateOf } from './tally.ts';
+
+/** Choices worked out in full, and cheaper kits named; our choice of how much a person looks at. */
+const shownChoices = 6;
+const shownFellOut = 12;
+
+export function searchAnswer(input: SearchInput, prepared: PreparedSearch): SearchAnswer {
+  const { search, candidates } = prepared;
+  const ranking = search.ranking().filter((r) => !r.state.aside);
+  const settled = search.isDone();
+  const choices = ranking.slice(0, shownChoices).map((r) => choiceOf(r, input));
+  const first = choices[0];
+  const fell = first ? cheaper(ranking[0]!, input, prepared) : [];
+  const work = search.work();
+  return {
+    settled,
+    choices,
+    fellOut: fell.slice(0, shownFellOut),
+    fellOutCount: fell.length,
+    kitsTried: candidates.kits.reduce((sum, kits) => sum + kits.length, 0),
+    refusals: candidates.refusals,
+    kitsRefused: candidates.refused,
+    none: noneHolds(first),
+    homeNeeds: first ? homeNeeds(first, input) : [],
+    currency: input.shelf.currency,
+    pricesInvented: input.shelf.invented,
+    tariffPerKWh: input.tariffPerKWh,
+    years: input.years,
+    members: input.members,
+    seed: input.seed,
+    work: { solved: work.solved, skipped: settled ? work.asideUnsolved : 0, all: work.all },
+  };
+}
+
+function choiceOf(r: Ranked, input: SearchInput): KitChoice {
+  const { state, group, kit } = r;
+  const { arrangement, surfaces, moments } = state;
+  const { behaviour } = group;
+  const probes = [0, arrangement.nightKind ? 2 : 1, arrangement.nightKind ? 3 : 2].flatMap((i) => {
+    const t = arrangement.enclosure.thermostats[i];
+    return t ? [t.probe] : [];
+  });
+  const dial = dialCard(surfaces, behaviour, probes);
+  const base =
+    arrangement.heaterKind === 'heat-mat' ? arrangement.variant.withoutBottomFoam : arrangement.variant.enclosure;
+  const enclosure = kitEnclosure(base, kit, dial);
+  const energies = surfaces.map((s) => yearlyEnergy(s, behaviour, arrangement.enclosure));
+  const powers = surfaces.map((s) => kitPowers(s, behaviour));
+  const spread = (pick: (i: number) => number): Interval => intervalOf(surfaces.map((_, i) => pick(i)));
+  const needs = climateVerdicts(
+    enclosure,
+    input.climate,
+    surfaces.map((s) => judgedMember(s, behaviour)),
+    moments,
+  );
+  return {
+    id: kit.id,
+    name: kitName(r),
+    boxId: arrangement.variant.id,
+    changes: arrangement.variant.changes,
+    verdict: r.key.verdict,
+    chanceFrac: r.key.chanceFrac,
+    weakest: weakestOf(
+      group,
+      surfaces.map((s) => needMargins(s, behaviour, input.climate)),
+      needs,
+    ),
+    needs,
+    fit: kit.fit,
+    parts: kit.parts,
+    dial,
+    cost: kitCost(kit, energies[0]!, arrangement.enclosure, input),
+    kWhPerYear: spread((i) => energies[i]!.kWh),
+    dayDutyFrac: spread((i) => powers[i]!.dayW / (behaviour.powerW * surfaces[i]!.heaterPower)),
+    nightDutyFrac: spread((i) => powers[i]!.nightW / (behaviour.nightPowerW * surfaces[i]!.heaterPower)),
+    neededW: spread((i) => neededW(surfaces[i]!, baskingAimC(input.climate))),
+    enclosure,
+    versions: surfaces.length,
+    certain: r.certain,
+  };
+}
+
+/** Power at which the basking surface is at its aim on the winter day [W]. */
+function neededW(surface: Parameters<typeof kitPowers>[0], aimC: number): number {
+  const { day } = surface;
+  return Math.max(0, day.highW + (aimC - onLine(day, 'basking-surface', day.highW)) / perWatt(day, 'basking-surface'));
+}
+
+const kitName = (r: Ranked): string =>
+  `${r.kit.heater.name}${r.kit.nightHeater ? ` with ${r.kit.nightHeater.name} for the night` : ''} on ${r.kit.thermostat.name}`;
+
+function weakestOf(
+  group: KitGroup,
+  margins: readonly (readonly number[])[],
+  needs: readonly NeedVerdict[],
+): WeakestNeed {
+  const tried = Math.max(1, group.tally.tried);
+  const middle = kitNeeds.map((_, n) => intervalOf(margins.map((m) => m[n]!)).median);
+  let at = 0;
+  kitNeeds.forEach((_, n) => {
+    const less = group.tally.held[n]! - group.tally.held[at]!;
+    if (less < 0 || (less === 0 && middle[n]! < middle[at]!)) at = n;
+  });
+  const id = kitNeeds[at]!;
+  return {
+    id,
+    title: needs.find((n) => n.id === id)?.title ?? id,
+    shareHolding: group.tally.held[at]! / tried,
+    margin: middle[at]!,
+    unit: id.startsWith('humidity') ? '%' : 'K',
+  };
+}
+
+/** Kits that would cost less over the years than the first choice, cheapest first, one for each heater and box. */
+function cheaper(winner: Ranked, input: SearchInput, prepared: PreparedSearch): FellOut[] {
+  const found: FellOut[] = [];
+  for (const state of prepared.search.states) {
+    for (const group of state.groups) {
+      const costs = group.kits.map((kit) => state.costs.get(kit.id) ?? Number.POSITIVE_INFINITY);
+      const cost = Math.min(...costs);
+      if (cost >= winner.key.cost || group === winner.group) continue;
+      const kit = group.kits[costs.indexOf(cost)]!;
+      const estimate = estimateOf(group.tally);
+      const needs = climateVerdicts(
+        state.arrangement.enclosure,
+        input.climate,
+        state.surfaces.map((s) => judgedMember(s, group.behaviour)),
+        state.moments,
+      );
+      const bad = needs
+        .filter((n) => n.verdict !== 'holds')
+        .sort((a, b) => (a.shareHolding ?? 0) - (b.shareHolding ?? 0))[0];
+      found.push({
+        name: kitName({ ...winner, state, group, kit }),
+        boxId: state.arrangement.variant.id,
+        cost,
+        verdict: estimate.verdict,
+        why: bad
+          ? `${bad.title}: ${bad.found}, wanted ${bad.wanted}.`
+          : 'Holds, but its thermostat suits the heater only at a pinch.',
+        versions: state.surfaces.length,
+      });
+    }
+  }
+  const seen = new Set<string>();
+  return found
+    .sort((a, b) => a.cost - b.cost)
+    .filter((f) => {
+      const heater = `${f.boxId} ${f.name.replace(/ on [^,]+.*$/, '')}`;
+      if (seen.has(heater)) return false;
+      seen.add(heater);
+      return true;
+    });
+}
+
+/** The sentence for "no kit holds": the need that fails in the best of them, and why no heater mends it when that is so. */
+function noneHolds(first: KitChoice | undefined): string | null {
+  if (!first) return 'No heater on the shelf may be used in this box: see what was refused and why.';
+  if (first.verdict === 'holds') return null;
+  const worst = first.needs.find((n) => n.verdict === first.verdict && n.id === first.weakest.id);
+  const reasons = (worst ?? first.needs.find((n) => n.verdict !== 'holds'))?.reasons ?? [];
+  const said = reasons.filter((r) => !r.startsWith('In ')).join(' ');
+  const head = first.verdict === 'fails' ? 'No kit of this shelf holds.' : 'No kit of this shelf is sure to hold.';
+
+  return `${head} Nearest: ${first.name}. ${first.weakest.title}: ${said}`;
+}
+
+/** What no heater mends: size, lock, hides, water and floor of the home as drawn. */
+function homeNeeds(first: KitChoice, input: SearchInput): NeedVerdict[] {
+  return judgeEnclosure(first.enclosure, input.species, input.standard, input.facts).filter(
+    (n) => n.verdict !== 'holds' && n.group !== 'comfort',
+  );
+}

@@ -5,13 +5,13 @@ import type { LogPlace, Quantity } from '../reading-log.ts';
 
 /** One standard deviation of a place's misfit at a rise of 10 K above the room [K]. */
 const placeSd: Readonly<Record<Exclude<LogPlace, 'room'>, number>> = {
-  'basking-surface': 1.3,
-  'warm-air': 0.8,
-  'warm-hide': 1,
-  'cool-hide': 0.8,
-  'cool-air': 0.7,
-  'cool-floor': 0.8,
-  perch: 1,
+  'basking-surface': 4,
+  'warm-air': 3.2,
+  'warm-hide': 4.5,
+  'cool-hide': 3,
+  'cool-air': 2,
+  'cool-floor': 3.5,
+  perch: 3.5,
   probe: 0.5,
 };
 /** Share of a place's misfit that differs between day and night. */
@@ -20,7 +20,7 @@ const periodShare = 0.3;
 const rhSd = 5;
 const powerShare = 0.05;
 /** Misfit that grows with the distance from the rooms that were read [K for each K of room]. */
-export const reachSdPerK = 0.08;
+export const reachSdPerK = 0.15;
 /** Scatter of one settled window about its own box at rest: slow heat in substrate, draughts, doors [K]. */
 export const windowSdK = 0.25;
 /** The same for a single hand reading. */

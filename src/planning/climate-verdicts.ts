@@ -185,9 +185,11 @@ function coolWinter(climate: ClimateNeeds, members: readonly JudgedMember[], mom
         : [
             `The cool end stands at ${number(median(values))} °C: the animal has no place to cool down, the heat spreads too far.`,
           ],
-    fixes: cold
-      ? ['Cover part of the vents or mesh, away from the heater.', 'Insulate the cool end from outside.']
-      : ['A longer box, or the heater nearer to its end.', 'More vent area at the cool end.'],
+    fixes: inside
+      ? []
+      : cold
+        ? ['Cover part of the vents or mesh, away from the heater.', 'Insulate the cool end from outside.']
+        : ['A longer box, or the heater nearer to its end.', 'More vent area at the cool end.'],
     settledBy: 'A reading at the cool end with the box run empty.',
     holding: `The cool end stands at ${number(median(values))} °C.`,
   };
@@ -286,13 +288,15 @@ function humidity(season: 'winter' | 'summer', climate: ClimateNeeds, members: r
             `The air is too dry: ${number(median(values))} %. Bowl and substrate give ${number(water)} g of water a day; fresh air carries it off.`,
           ]
         : [`The air is damp: ${number(median(values))} %.`],
-    fixes: dry
-      ? [
-          'Keep part of the substrate damp, away from the heater, or mist.',
-          'Cover part of the mesh or vents, well clear of any lamp; then look at the temperatures again.',
-          'A humid hide for the slough.',
-        ]
-      : ['More vent area, high and low.', 'A smaller bowl at the cool end; no damp substrate.'],
+    fixes: inside
+      ? []
+      : dry
+        ? [
+            'Keep part of the substrate damp, away from the heater, or mist.',
+            'Cover part of the mesh or vents, well clear of any lamp; then look at the temperatures again.',
+            'A humid hide for the slough.',
+          ]
+        : ['More vent area, high and low.', 'A smaller bowl at the cool end; no damp substrate.'],
     settledBy: 'A hygrometer at the cool end over three days.',
     holding: `The cool end stays at ${number(median(values))} %.`,
   };

@@ -1,0 +1,88 @@
+// The plan on real enclosures: what holds, what fails and why, and that it answers the same for the same seed.
+import { readFileSync } from 'node:fs';
+import { beforeAll, describe, expect, test } from 'vitest';
+import { climateNeeds } from '../husbandry/climate-needs.ts';
+import type { Enclosure } from '../physics/enclosure.ts';
+import { loadFacts } from '../records/facts.ts';
+import type { Priors } from './ensemble.ts';
+import { planEnclosure } from './plan.ts';
+import type { PlanAnswer } from './plan-answer.ts';
+
+const data = new URL('../../data/', import.meta.url);
+const json = (file: string) => JSON.parse(readFileSync(new URL(file, data), 'utf8'));
+const { facts } = loadFacts(data.pathname);
+const priors = json('priors.json') as Priors;
+const wood = json('examples/wood-1200.json') as Enclosure;
+
+function plan(enclosure: Enclosure, members = 12, seed = 3): PlanAnswer {
+  const climate = climateNeeds(facts.species[enclosure.animal!.speciesId]!, enclosure.animal!.stage);
+  if (!climate.ok) throw new Error('climate facts missing');
+  return planEnclosure({ enclosure, climate: climate.value, materials: facts.materials, priors, members, seed });
+}
+const need = (p: PlanAnswer, id: string) => p.needs.find((n) => n.id === id)!;
+const winter = (lowC: number, highC: number): Enclosure => ({
+  ...wood,
+  room: { ...wood.room, winter: { ...wood.room.winter, lowC, highC } },
+});
+
+describe('a wooden vivarium with a trimmed pulse thermostat', { timeout: 60_000 }, () => {
+  let usual: PlanAnswer;
+  beforeAll(() => {
+    usual = plan(wood);
+  }, 60_000);
+
+  test('holds the basking surface and says where the dial should start', () => {
+    expect(need(usual, 'basking-surface').verdict).toBe('holds');
+    const advised = usual.dial[0]!.advisedDayC!;
+    expect(advised.median).toBeGreaterThan(24);
+    expect(advised.median).toBeLessThan(31);
+    expect(advised.low).toBeLessThan(advised.high);
+  });
+
+  test('answers the same for the same seed', () => {
+    const again = plan(wood);
+    expect(again.needs).toEqual(usual.needs);
+    expect(again.kWhPerYear).toEqual(usual.kWhPerYear);
+  });
+
+  test('fails in a loft that falls to 2 °C, and says how warm the hide stays', () => {
+    const cold = plan(winter(2, 6));
+    const basking = need(cold, 'basking-surface');
+    expect(basking.verdict).toBe('fails');
+    expect(basking.reasons.join(' ')).toMatch(/flat out/);
+    expect(cold.verdict).toBe('fails');
+    expect(cold.dial[0]!.advisedDayC).toBeNull();
+  });
+
+  test('a colder room never raises a share of versions that hold the night', () => {
+    const shares = [18, 10, 2].map((t) => need(plan(winter(t, t + 2), 8), 'night-warmth').shareHolding!);
+    expect(shares[1]!).toBeLessThanOrEqual(shares[0]!);
+    expect(shares[2]!).toBeLessThanOrEqual(shares[1]!);
+  });
+
+  test('a 38 °C room fails for every kit, with the sentence that no heater can cool', () => {
+    const hot: Enclosure = { ...wood, room: { ...wood.room, summer: { ...wood.room.summer, lowC: 28, highC: 38 } } };
+    const cool = need(plan(hot), 'cool-end-summer');
+    expect(cool.verdict).toBe('fails');
+    expect(cool.reasons.join(' ')).toContain('No heater can cool this room');
+  });
+
+  test('without a thermometer at the basking site the dial is a guess, and the reading that settles it is named', () => {
+    const blind: Enclosure = { ...wood, thermometers: [] };
+    const basking = need(plan(blind, 24), 'basking-surface');
+    expect(basking.verdict).not.toBe('holds');
+    if (basking.verdict === 'not-known') expect(basking.settledBy).toMatch(/basking/);
+  });
+
+  test('a heater too weak to be trimmed leaves summer judged with the heater at work, not with a made-up dial', () => {
+    const weak: Enclosure = { ...wood, heaters: wood.heaters.map((h) => ({ ...h, powerW: 40 })) };
+    const p = plan(weak);
+    expect(need(p, 'basking-surface').verdict).toBe('fails');
+    expect(p.summer.noon.heaterW[0]!).toBeGreaterThan(30);
+  });
+
+  test('an unguarded emitter within reach fails, whatever the dial', () => {
+    const bare: Enclosure = { ...wood, heaters: wood.heaters.map((h) => ({ ...h, guarded: false })) };
+    expect(need(plan(bare, 4), 'hottest-reachable').verdict).toBe('fails');
+  });
+});

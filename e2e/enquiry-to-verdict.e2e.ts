@@ -183,6 +183,14 @@ describeInBrowser('from enquiry to verdict', () => {
     };
     expect(stored.document.answers.winterLowC).toBe(16);
     expect(stored.document.answers.standardId).toBe('home-third');
+    await page.getByRole('button', { name: 'Keep this verdict' }).click();
+    const kept = page.locator('[data-kept]');
+    await kept.waitFor({ timeout: 60_000 });
+    expect(await kept.getAttribute('data-kept'), 'server and browser say the same').toBe('holds');
+    const plans = (await (await page.request.get(`${program.url}/api/enquiries/${id}/plans`)).json()) as {
+      results: { answer: { verdict: string } }[];
+    };
+    expect(plans.results.map((row) => row.answer.verdict)).toEqual(['holds']);
     await page.context().close();
   }, 300_000);
 

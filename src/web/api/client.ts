@@ -1,7 +1,9 @@
 // The HTTP doors this page uses: enquiries kept by the shop's own server.
 // Leaves out the simulation: that runs in the page's workers.
 
+import type { Enclosure } from '../../physics/enclosure.ts';
 import type { Fault } from '../../shared/fault.ts';
+import type { Verdict } from '../../shared/verdict.ts';
 import type { PlanDocument } from '../state/document.ts';
 
 export interface EnquiryStamp {
@@ -46,3 +48,18 @@ export const updateEnquiry = (id: string, version: number, document: PlanDocumen
 export const readEnquiry = (id: string) => call<StoredEnquiry>(`/api/enquiries/${encodeURIComponent(id)}`);
 
 export const listEnquiries = () => call<{ readonly enquiries: readonly EnquiryStamp[] }>('/api/enquiries');
+
+/** What the server keeps of a verdict: its own answer, and which model and facts gave it. */
+export interface KeptVerdict {
+  readonly answer: { readonly verdict: Verdict };
+  readonly modelVersion: string;
+  readonly dataVersion: string;
+}
+
+/** Has the server work the plan out itself and keep the answer with the enquiry. */
+export const keepVerdict = (enquiryId: string, enclosure: Enclosure, standardId: string | null) =>
+  call<KeptVerdict>('/api/plan', {
+    method: 'POST',
+    headers: { 'content-type': 'application/json' },
+    body: JSON.stringify({ enclosure, enquiryId, ...(standardId === null ? {} : { standardId }) }),
+  });

@@ -5,7 +5,7 @@ import { RoomSpans } from '../pictures/room-spans.tsx';
 import { SectionDrawing } from '../pictures/section-drawing.tsx';
 import { wantedClimate } from '../pictures/wanted.ts';
 import { useSheet } from '../settings/settings-context.tsx';
-import { useWidth } from '../settings/use-width.ts';
+import { useMedia, useWidth } from '../settings/use-width.ts';
 import type { QuestionId } from '../state/document.ts';
 import { useDocument } from '../state/document-context.tsx';
 import type { FactsBrief } from '../worker/protocol.ts';
@@ -16,6 +16,9 @@ interface EnquiryDrawingProps {
   readonly question: QuestionId | null;
 }
 
+/** Most height of the box on the sheet [px], so that the questions stay in sight. */
+const heights = { desk: 280, tablet: 150, phone: 110 } as const;
+
 /** Questions whose answer the temperature spans show. */
 const aboutTemperature: readonly QuestionId[] = ['animal', 'winter', 'summer'];
 
@@ -23,7 +26,9 @@ export function EnquiryDrawing({ facts, question }: EnquiryDrawingProps) {
   const { t } = useSheet();
   const { document } = useDocument();
   const [ref, width] = useWidth<HTMLDivElement>(640);
+  const wide = useMedia('(min-width: 1024px)');
   const { answers, enclosure } = document;
+  const mostInsideHeight = wide ? heights.desk : question === null ? heights.tablet : heights.phone;
   const needs =
     answers.speciesId && answers.stage
       ? facts?.species.find((row) => row.id === answers.speciesId)?.climate[answers.stage]
@@ -49,11 +54,11 @@ export function EnquiryDrawing({ facts, question }: EnquiryDrawingProps) {
             readings={null}
             climate={null}
             width={width}
-            mostInsideHeight={question === null ? 280 : 110}
+            mostInsideHeight={mostInsideHeight}
             describedBy="enquiry-drawing-say"
             moves={null}
           />
-          {width >= 520 && (
+          {wide && (
             <FloorPlan
               enclosure={drawn}
               readings={null}

@@ -268,6 +268,10 @@ export const de: MessageBook = {
   'plan.noAnswer': 'Kein Urteil',
   'plan.members':
     'Aus {members} möglichen Kästen: die Unbekannten des Modells gemeinsam verändert. Ein Modellurteil; den Nachweis bringen Messungen.',
+  'plan.keepVerdict': 'Dieses Urteil mit der Anfrage ablegen',
+  'plan.keeping': 'Der Ladenrechner rechnet …',
+  'plan.verdictKept': 'Abgelegt: {verdict}, berechnet vom Ladenrechner mit Modell {model}.',
+  'plan.verdictNotKept': 'Der Ladenrechner hat es nicht abgelegt. Bitte noch einmal.',
   'plan.held': 'Was hält ({count})',
 
   'need.found': 'Erwartet',

@@ -269,6 +269,10 @@ export const en = {
   'plan.noAnswer': 'No verdict',
   'plan.members':
     'From {members} likely boxes: the model’s unknowns varied together. A model’s verdict; the proof is in readings.',
+  'plan.keepVerdict': 'Keep this verdict with the enquiry',
+  'plan.keeping': 'The shop computer is working it out …',
+  'plan.verdictKept': 'Kept: {verdict}, worked out by the shop computer with model {model}.',
+  'plan.verdictNotKept': 'The shop computer did not keep it. Try again.',
   'plan.held': 'What holds ({count})',
 
   'need.found': 'Expected',

@@ -57,7 +57,7 @@ export function RoomSpans({ answers, climate, width }: RoomSpansProps) {
               </text>
               <line className="span-guide" x1={left} x2={right} y1={y} y2={y} />
               <rect x={x(row.lowC)} y={y - 6} width={Math.max(3, x(row.highC) - x(row.lowC))} height={12} rx={1} />
-              <text className="axis-value" x={x(row.highC) + 6} y={y + 4}>
+              <text className="axis-value halo-paper" x={x(row.highC) + 6} y={y + 4}>
                 {measure.span('temperature', row.lowC, row.highC)}
               </text>
             </g>

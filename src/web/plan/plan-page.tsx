@@ -17,6 +17,7 @@ import { Cautions } from './cautions.tsx';
 import { DialAdviceList } from './dial-advice.tsx';
 import { FloorFigure, MapFigure, SectionFigure } from './figures.tsx';
 import { Headline } from './headline.tsx';
+import { KeepVerdict } from './keep-verdict.tsx';
 import { KeyNumbers } from './key-numbers.tsx';
 import { conditionsAt, firstMoment, type Moment } from './moment.ts';
 import { MomentChoice } from './moment-choice.tsx';
@@ -117,6 +118,7 @@ export function PlanPage() {
           </a>
         </p>
         <Headline run={run} stale={stale} next={next} />
+        {plan && !stale && <KeepVerdict enclosure={enclosure} />}
         {plan && openCount > 0 && <OpenNeeds needs={plan.needs} facts={facts} />}
         {!wide && map}
         <section className="sheet-part try" aria-labelledby="try-title">

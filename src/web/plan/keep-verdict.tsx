@@ -1,0 +1,42 @@
+// The verdict that counts is the server's: one press has it worked out there and kept with the enquiry.
+import { useEffect, useState } from 'react';
+import { Button } from 'react-aria-components';
+import type { Enclosure } from '../../physics/enclosure.ts';
+import { type Answered, type KeptVerdict, keepVerdict } from '../api/client.ts';
+import { useSheet } from '../settings/settings-context.tsx';
+import { useDocument } from '../state/document-context.tsx';
+
+export function KeepVerdict({ enclosure }: { readonly enclosure: Enclosure }) {
+  const { t } = useSheet();
+  const { savedAs, document } = useDocument();
+  const { standardId } = document.answers;
+  const [working, setWorking] = useState(false);
+  const [answer, setAnswer] = useState<Answered<KeptVerdict> | null>(null);
+  // biome-ignore lint/correctness/useExhaustiveDependencies: an answer is about the enclosure it was asked for
+  useEffect(() => setAnswer(null), [enclosure, standardId]);
+  if (!savedAs) return null;
+  const keep = async () => {
+    setWorking(true);
+    setAnswer(await keepVerdict(savedAs.id, enclosure, standardId));
+    setWorking(false);
+  };
+  return (
+    <div className="keep-verdict" role="status">
+      {working && <p>{t('plan.keeping')}</p>}
+      {!working && answer?.ok && (
+        <p data-kept={answer.value.answer.verdict}>
+          {t('plan.verdictKept', {
+            verdict: t(`verdict.${answer.value.answer.verdict}`),
+            model: answer.value.modelVersion,
+          })}
+        </p>
+      )}
+      {!working && answer && !answer.ok && <p className="field-fault">{t('plan.verdictNotKept')}</p>}
+      {!working && !answer?.ok && (
+        <Button className="button button-quiet" onPress={() => void keep()}>
+          {t('plan.keepVerdict')}
+        </Button>
+      )}
+    </div>
+  );
+}

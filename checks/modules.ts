@@ -12,4 +12,5 @@ export const modules: Readonly<Record<string, () => Promise<CheckModule>>> = {
   'two-methods/view-factors': () => import('./two-methods/view-factors.ts'),
   'two-methods/conduction': () => import('./two-methods/conduction.ts'),
   'two-methods/radiation': () => import('./two-methods/radiation.ts'),
+  animal: () => import('./animal/cases.ts'),
 };

@@ -9,6 +9,9 @@ export interface OrderAnswer {
   readonly also: readonly DateOrder[];
 }
 
+/** A logger whose battery failed starts in the years before 2010; no proof is that old [wall-clock s]. */
+export const clockBirthS = 1_262_304_000;
+
 interface Judged {
   readonly order: DateOrder;
   readonly unread: number;
@@ -46,7 +49,7 @@ function judge(cells: readonly string[], order: DateOrder, latestS: number | nul
   let high = Number.NEGATIVE_INFINITY;
   for (const cell of cells) {
     const at = stampFrom(cell, order)?.wallS;
-    if (at === undefined || (latestS !== null && at > latestS + 86400)) {
+    if (at === undefined || at < clockBirthS || (latestS !== null && at > latestS + 86400)) {
       unread++;
       continue;
     }
@@ -56,7 +59,6 @@ function judge(cells: readonly string[], order: DateOrder, latestS: number | nul
       if (Math.abs(at - last) > 3 * 86400) jumps++;
     }
     last = at;
-    if (at < 946684800 + 366 * 86400) continue;
     low = Math.min(low, at);
     high = Math.max(high, at);
   }

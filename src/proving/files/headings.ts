@@ -52,10 +52,4 @@ export function placeOf(label: string): LogPlace | null {
 
 /** Quantity of a subject; null for columns that are no readings. */
 export const quantityOf = (subject: ColumnSubject): Quantity | null =>
-  subject === 'rhPct'
-    ? 'rhPct'
-    : subject === 'powerW'
-      ? 'powerW'
-      : subject?.startsWith('temp')
-        ? 'tempC'
-        : null;
+  subject === 'rhPct' ? 'rhPct' : subject === 'powerW' ? 'powerW' : subject?.startsWith('temp') ? 'tempC' : null;

@@ -1,6 +1,7 @@
 // Bringing rows into order of time: files that run backwards, hours that come twice when the clocks go back, clocks that
 // fell back to their birthday. What cannot be placed is rejected with its reason; what was mended is said.
 import { usualIntervalS } from '../reading-log.ts';
+import { clockBirthS } from './date-order.ts';
 import type { LogFinding } from './understood.ts';
 
 export interface TimedRow {
@@ -14,9 +15,6 @@ export interface OrderedRows {
   readonly findings: readonly LogFinding[];
 }
 
-/** Clocks that lost their battery start in these years; readings of a proof are newer. 2010-01-01, wall-clock s. */
-const oldestS = 1_262_304_000;
-
 /** Put rows in order. @param rows in file order */
 export function orderTimes(rows: readonly TimedRow[]): OrderedRows {
   const findings: LogFinding[] = [];
@@ -27,8 +25,8 @@ export function orderTimes(rows: readonly TimedRow[]): OrderedRows {
     fromS: number | null = null,
     toS: number | null = null,
   ) => findings.push({ id, say, channelId: null, fromS, toS, count });
-  let kept = rows.filter((r) => r.wallS >= oldestS);
-  const rejected = rows.filter((r) => r.wallS < oldestS);
+  let kept = rows.filter((r) => r.wallS >= clockBirthS);
+  const rejected = rows.filter((r) => r.wallS < clockBirthS);
   if (rejected.length > 0)
     note(
       'clock-reset',

@@ -75,14 +75,14 @@ function probe(parts: Parts, t: number): Reading {
   const at = thermostat.probe;
   if (at.at === 'mat') return matReading(parts, thermostat.id, at.xM);
   const inside = insidePoint(enclosure, at);
-  const freeShare = at.at === 'floor' ? 0.3 : at.at === 'wall' ? 0.6 : 1;
+  const freeShare = at.at === 'floor' ? 0.3 : at.at === 'wall' ? 1 - parameters.probeWallFrac : 1;
   return filled(parts, (r) => {
     const seen = parameters.probeRadiantFrac;
     addAir(r, grid, at.xM, at.zM, freeShare * (1 - seen));
     addSeen(r, grid, inside, freeShare * seen);
     addDirect(parts, r, inside, freeShare);
     if (at.at === 'floor') addPatches(r, grid, at.xM - 0.03, at.xM + 0.03, 0.7, isFloor);
-    if (at.at === 'wall') addWall(parts, r, at, 0.4);
+    if (at.at === 'wall') addWall(parts, r, at, parameters.probeWallFrac);
   });
 }
 

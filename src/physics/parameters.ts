@@ -1,6 +1,6 @@
 // Which quantities in a heated box are uncertain, and their best values.
 // Their priors (range, shape, source) are rows of data/priors.json; a test keeps the two equal.
-// All are dimensionless multipliers or shares unless the name carries a unit.
+// All are dimensionless multipliers or shares unless the name carries a unit (parameters.test.ts compares them with the data).
 
 export interface Parameters {
   /** Eddy mixing along a layer: multiplier on the fitted coefficient. */
@@ -29,6 +29,10 @@ export interface Parameters {
   readonly heaterPower: number;
   /** Share of what a probe feels that is radiation rather than air. */
   readonly probeRadiantFrac: number;
+  /** Share of what a probe fixed to a wall feels that is the wall itself. */
+  readonly probeWallFrac: number;
+  /** What a thermostat reads too high [K]: its own calibration, and its probe some centimetres from where it was meant. */
+  readonly probeErrorK: number;
   /** Outer film held at this value instead of the published laws, for comparison with programs that do so [W/m2K]. */
   readonly heldOuterFilmWPerM2K?: number;
 }
@@ -47,6 +51,8 @@ export const bestParameters: Parameters = {
   evaporation: 1,
   heaterPower: 1,
   probeRadiantFrac: 0.3,
+  probeWallFrac: 0.4,
+  probeErrorK: 0,
 };
 
 export type ParameterName = Exclude<keyof Parameters, 'heldOuterFilmWPerM2K'>;

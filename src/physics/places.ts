@@ -14,7 +14,7 @@ export interface HeaterNow {
   readonly shortWaveW: number;
 }
 
-/** What the probe of a thermostat reads once settled [degC]. */
+/** What the probe of a thermostat reads once settled, its own error included [degC]. */
 export const probeReading = (model: BoxModel, state: BoxState, now: readonly HeaterNow[], thermostat: number): number =>
   readingValue(model.readings.probes[thermostat]!, state, now);
 

@@ -249,7 +249,7 @@ function settleDuty(
         none.map((n, k) => (k === h ? { radiatedW: s.radiated, shortWaveW: s.shortWave } : n)),
       ),
     );
-    return { still: readingValue(reading, base, none), perW };
+    return { still: readingValue(reading, base, none) + (t === trimmed ? 0 : model.parameters.probeErrorK), perW };
   });
   const passes = thermostats.length > 1 ? 12 : 1;
   for (let pass = 0; pass < passes; pass++) {

@@ -7,7 +7,7 @@ import type { Enclosure } from '../physics/enclosure.ts';
 import type { MaterialTable } from '../physics/material.ts';
 import { boxGeometry, modelFrom, type SettledBox, simulateDay } from '../physics/simulate.ts';
 import { mainThermostat } from '../physics/steady.ts';
-import { type Verdict, worstVerdict } from '../shared/verdict.ts';
+import { ensembleBounds, type Verdict, worstVerdict } from '../shared/verdict.ts';
 import { climateVerdicts } from './climate-verdicts.ts';
 import { drawMembers, type Priors } from './ensemble.ts';
 import { intervalOf } from './interval.ts';
@@ -127,7 +127,7 @@ function dialAdvice(
     const probe = intervalOf(members.map((m) => m.untrimmedDay.places.probe ?? Number.NaN));
     const dials = members.map((m) => m.trimmedDialC).filter((v): v is number => v !== null);
     const reaches = intervalOf(members.map((m) => m.flatOutBaskingC)).median >= climate.baskingSurfaceC.low;
-    const advised = i === main && dials.length === members.length && reaches ? intervalOf(dials) : null;
+    const advised = i === main && dials.length >= ensembleBounds.holdsFrac * members.length && reaches ? intervalOf(dials) : null;
     return {
       thermostatId: t.id,
       setDayC: t.setDayC,

@@ -13,4 +13,7 @@ export const modules: Readonly<Record<string, () => Promise<CheckModule>>> = {
   'two-methods/conduction': () => import('./two-methods/conduction.ts'),
   'two-methods/radiation': () => import('./two-methods/radiation.ts'),
   animal: () => import('./animal/cases.ts'),
+  'husbandry/space': () => import('./husbandry/space.ts'),
+  'husbandry/printed': () => import('./husbandry/printed.ts'),
+  'husbandry/trade-facts': () => import('./husbandry/trade-facts.ts'),
 };

@@ -30,6 +30,9 @@ interface Node {
   readonly capacity: number;
   readonly links: { readonly to: Node | 'room'; g: number }[];
   heatW: number;
+  /** Ties of this step to air, to radiation and to the room: conductance, and conductance times temperature. */
+  tieG: number;
+  tieQ: number;
 }
 
 const airJPerM3K = 1200;
@@ -51,7 +54,7 @@ export function otherBox(enclosure: Enclosure, materials: MaterialTable, truth: 
   const sheet = mat || heater.kind === 'radiant-panel';
   const count = Math.max(6, Math.round(L / 0.1));
   const w = L / count;
-  const node = (capacity: number): Node => ({ tempC: startC, capacity, links: [], heatW: 0 });
+  const node = (capacity: number): Node => ({ tempC: startC, capacity, links: [], heatW: 0, tieG: 0, tieQ: 0 });
   const link = (a: Node, b: Node | 'room', g: number) => {
     a.links.push({ to: b, g });
     if (b !== 'room') b.links.push({ to: a, g });
@@ -132,7 +135,8 @@ export function otherBox(enclosure: Enclosure, materials: MaterialTable, truth: 
   const nearest = (x: number) => columns.reduce((a, b) => (Math.abs(b.xM - x) < Math.abs(a.xM - x) ? b : a));
   const hot = nearest(heater.xM);
   const hotAt = columns.indexOf(hot);
-  const patch = columns.map((c) => Math.exp(-0.5 * ((c.xM - heater.xM) / truth.patchM) ** 2));
+  const patchM = heater.kind === 'radiant-panel' ? truth.patchM + 0.12 : truth.patchM;
+  const patch = columns.map((c) => Math.exp(-0.5 * ((c.xM - heater.xM) / patchM) ** 2));
   const patchSum = patch.reduce((s, v) => s + v, 0);
   const vents = enclosure.box.vents.reduce((s, v) => s + v.areaM2 * v.openFrac, 0) + enclosure.box.gapAreaM2;
 
@@ -196,9 +200,9 @@ export function otherBox(enclosure: Enclosure, materials: MaterialTable, truth: 
     if (sheet) {
       const over = columns.filter((c) => c.inMat);
       // a ceiling panel: most of it radiates down from the sheet, a little warms the top air, the rest the ceiling
-      for (const c of over) c.ceiling.heatW += (watts * (1 - truth.floorFrac * 0.8)) / over.length;
+      for (const c of over) c.ceiling.heatW += (watts * (1 - truth.floorFrac * 0.65)) / over.length;
       columns.forEach((c, i) => {
-        c.floor.heatW += (watts * truth.floorFrac * 0.8 * patch[i]!) / patchSum;
+        c.floor.heatW += (watts * truth.floorFrac * 0.65 * patch[i]!) / patchSum;
       });
       return;
     }
@@ -227,11 +231,13 @@ export function otherBox(enclosure: Enclosure, materials: MaterialTable, truth: 
 
   function advance(roomC: number): void {
     const mrt = radiant();
-    const inner = new Map<Node, { g: number; q: number }[]>();
+    for (const n of all) {
+      n.tieG = 0;
+      n.tieQ = 0;
+    }
     const tie = (n: Node, g: number, toC: number) => {
-      const list = inner.get(n);
-      if (list) list.push({ g, q: g * toC });
-      else inner.set(n, [{ g, q: g * toC }]);
+      n.tieG += g;
+      n.tieQ += g * toC;
     };
     for (const f of surfaces) {
       tie(f.n, 5.4 * f.area, mrt);
@@ -268,11 +274,7 @@ export function otherBox(enclosure: Enclosure, materials: MaterialTable, truth: 
         g += l.g;
         q += l.g * (l.to === 'room' ? roomC : l.to.tempC);
       }
-      for (const t of inner.get(n) ?? []) {
-        g += t.g;
-        q += t.q;
-      }
-      return q / g;
+      return (q + n.tieQ) / (g + n.tieG);
     });
     all.forEach((n, i) => {
       n.tempC = next[i]!;

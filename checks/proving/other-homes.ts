@@ -12,7 +12,7 @@ export interface OtherHome {
   readonly enclosure: Enclosure;
   readonly truth: HiddenTruth;
   readonly log: ReadingLog;
-  /** Lowest half-hour mean in the settled night, highest in the settled day. */
+  /** Means over the coldest hour of the winter night and the hottest of the summer day. */
   readonly coldestNightC: Readonly<Record<TruePlace, number>>;
   readonly hottestDayC: Readonly<Record<TruePlace, number>>;
 }
@@ -38,8 +38,8 @@ export function otherHome(base: Enclosure, materials: MaterialTable, seed: numbe
     leak: times(0.5),
     convectedFrac: between(0.3, 0.5),
     toCeilingFrac: between(0.5, 0.9),
-    floorFrac: between(0.38, 0.65),
-    patchM: between(0.14, 0.28),
+    floorFrac: between(0.35, 0.6),
+    patchM: between(0.18, 0.34),
     power: 1 + 0.03 * normal(),
     dialErrorK: 0.6 * normal(),
     probeDirect: between(0.4, 1.6),
@@ -52,15 +52,15 @@ export function otherHome(base: Enclosure, materials: MaterialTable, seed: numbe
   const days = choice.nights + 1;
   const offsets = Array.from({ length: days + 1 }, () => 0.6 * normal());
   const startC = winter.lowC + 3;
-  // the log runs from noon, after a day and a half of running in
+  // the log runs from noon, after a day of running in
   const box = otherBox(enclosure, materials, truth, startC);
   const startS = 20_000 * 86400;
   const rows: { t: number; roomC: number; read: Record<TruePlace, number> }[] = [];
   let wander = 0;
   run(
     box,
-    startS - 36 * 3600,
-    choice.nights * 24 + 48,
+    startS - 12 * 3600,
+    choice.nights * 24 + 24,
     (hour, dayPart) => {
       wander = wander * 0.997 + 0.02 * normal();
       const day = Math.max(0, Math.min(days, Math.floor(dayPart)));
@@ -135,7 +135,7 @@ function cosineDay(lowC: number, spanK: number, hour: number): number {
   return lowC + spanK * (up ? c : 1 - c);
 }
 
-/** What happens on the worst day, that day repeated twice before. */
+/** What happens at the coldest hour of the winter night, or the hottest of the summer day, on the second such day. */
 function extremes(
   enclosure: Enclosure,
   materials: MaterialTable,
@@ -144,33 +144,23 @@ function extremes(
   hot: boolean,
 ): Record<TruePlace, number> {
   const box = otherBox(enclosure, materials, truth, (room.lowC + room.highC) / 2 + 4);
-  const sums = new Map<number, { n: number; sum: Record<TruePlace, number> }>();
+  const { from, to } = hot ? hottestHours : coldestHours;
+  const sum = Object.fromEntries(truePlaces.map((p) => [p, 0])) as Record<TruePlace, number>;
+  let count = 0;
   run(
     box,
     0,
-    72,
+    24 + to,
     (hour) => cosineDay(room.lowC, room.highC - room.lowC, hour),
     (t) => {
-      if (t <= 48 * 3600) return;
-      const hour = (t % 86400) / 3600;
-      const { startH, endH } = enclosure.day;
-      const isDay = hour >= startH && hour < endH;
-      const since = (hour - (isDay ? startH : endH) + 24) % 24;
-      if (isDay !== hot || since < 2) return;
-      const key = Math.floor(t / 1800);
-      const bucket = sums.get(key) ?? {
-        n: 0,
-        sum: Object.fromEntries(truePlaces.map((p) => [p, 0])) as Record<TruePlace, number>,
-      };
-      bucket.n++;
-      for (const p of truePlaces) bucket.sum[p] += box.read(p);
-      sums.set(key, bucket);
+      if (t <= (24 + from) * 3600) return;
+      count++;
+      for (const p of truePlaces) sum[p] += box.read(p);
     },
   );
-  return Object.fromEntries(
-    truePlaces.map((p) => {
-      const means = [...sums.values()].map((b) => b.sum[p] / b.n);
-      return [p, hot ? Math.max(...means) : Math.min(...means)];
-    }),
-  ) as Record<TruePlace, number>;
+  return Object.fromEntries(truePlaces.map((p) => [p, sum[p] / count])) as Record<TruePlace, number>;
 }
+
+/** The room is coldest at 5 h and hottest at 15 h; the box follows. */
+const coldestHours = { from: 5.5, to: 6.5 } as const;
+const hottestHours = { from: 15.5, to: 16.5 } as const;

@@ -11,7 +11,7 @@ import {
 } from '../../physics/simulate.ts';
 import { steadyAnswer } from '../../physics/steady-answer.ts';
 import { type LogPlace, logPlaces } from '../reading-log.ts';
-import { dialErrorsAt, parametersAt, type Unknowns } from './unknowns.ts';
+import { parametersAt, type Unknowns } from './unknowns.ts';
 
 /** Outputs in order: every place of a log (room excepted), humidity at the warm and the cool end, power. */
 export const outputs = [...logPlaces.filter((p) => p !== 'room'), 'warm-rh', 'cool-rh', 'power'] as const;
@@ -55,10 +55,8 @@ export function responder(plan: ResponsePlan): Responder {
   const period = (scores: ArrayLike<number>, isDay: boolean, roomsC: readonly number[]): PeriodTable | null => {
     if (roomsC.length === 0) return null;
     const model = modelFrom(plan.geometry, parametersAt(plan.unknowns, scores));
-    const off = dialErrorsAt(plan.unknowns, scores);
-    const setC = plan.geometry.enclosure.thermostats.map((t, i) => (isDay ? t.setDayC : t.setNightC) + off[i]!);
     return roomsC.map((roomC) => {
-      const conditions: SteadyConditions = { roomC, roomRhPct: plan.roomRhPct, sunWPerM2: 0, isDay, setC };
+      const conditions: SteadyConditions = { roomC, roomRhPct: plan.roomRhPct, sunWPerM2: 0, isDay };
       const key = `${isDay}${roomC}`;
       const settled = settleBox(model, conditions, warm.get(key));
       if (!warm.has(key)) warm.set(key, settled);

@@ -7,7 +7,7 @@ import { type LogPlace, logPlaces } from '../reading-log.ts';
 import { type Draw, drawBoxes } from './draws.ts';
 import type { Fit } from './fit.ts';
 import type { ForecastMoment, MomentId } from './moments.ts';
-import { dialErrorsAt, parametersAt } from './unknowns.ts';
+import { parametersAt } from './unknowns.ts';
 
 export type InsidePlace = Exclude<LogPlace, 'room'>;
 export const insidePlaces = logPlaces.filter((p): p is InsidePlace => p !== 'room');
@@ -40,7 +40,6 @@ export function forecastBox(fit: Fit, moments: readonly ForecastMoment[], draws 
   const { plan } = fit.input;
   const boxes = drawBoxes(fit, draws, seed);
   const models = boxes.map((b) => modelFrom(plan.geometry, parametersAt(plan.unknowns, b.scores)));
-  const thermostats = plan.geometry.enclosure.thermostats;
   let settled: SettledBox[] = [];
   const found = moments.map((moment): MomentForecast => {
     const awayK = distanceFrom(fit, moment);
@@ -51,9 +50,7 @@ export function forecastBox(fit: Fit, moments: readonly ForecastMoment[], draws 
     let flat = 0;
     let warm: SettledBox | undefined;
     const here = boxes.map((box, i) => {
-      const off = dialErrorsAt(plan.unknowns, box.scores);
-      const setC = thermostats.map((t, k) => (moment.isDay ? t.setDayC : t.setNightC) + off[k]!);
-      const conditions = { ...moment, setC };
+      const conditions = moment;
       const state = settleBox(models[i]!, conditions, warm);
       warm ??= state;
       const answer = steadyAnswer(models[i]!, conditions, state);

@@ -5,12 +5,12 @@ import type { LogPlace, Quantity } from '../reading-log.ts';
 
 /** One standard deviation of a place's misfit at a rise of 10 K above the room [K]. */
 const placeSd: Readonly<Record<Exclude<LogPlace, 'room'>, number>> = {
-  'basking-surface': 4,
+  'basking-surface': 5,
   'warm-air': 3.2,
   'warm-hide': 4.5,
   'cool-hide': 3,
   'cool-air': 2,
-  'cool-floor': 3.5,
+  'cool-floor': 5,
   perch: 3.5,
   probe: 0.5,
 };

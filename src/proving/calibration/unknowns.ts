@@ -1,19 +1,14 @@
-// Which quantities does a fit move? Those of data/priors.json that this box has at all, and how far each dial is off.
+// Which quantities does a fit move? Those of data/priors.json that this box has at all.
 // Every one is a standard normal score: 0 the belief before readings, +-1.645 the ends of its 90 % range.
 import type { Enclosure } from '../../physics/enclosure.ts';
 import { heaterBodies } from '../../physics/heater-kinds.ts';
 import { bestParameters, type ParameterName, type Parameters } from '../../physics/parameters.ts';
 import { type Priors, priorValueAt } from '../../physics/priors.ts';
 
-/** How far a thermostat regulates from its dial: 90 % within this [K]. Basis: probes sold as +-2 °F, reported by one
- *  keeper in a forum; our choice of a range. */
-export const dialErrorK = 1.2;
-
 export interface Unknowns {
   readonly priors: Priors;
   /** Quantities of this box, in order. */
   readonly names: readonly ParameterName[];
-  readonly thermostats: number;
   readonly size: number;
 }
 
@@ -28,12 +23,13 @@ export function unknownsOf(enclosure: Enclosure, priors: Priors, moisture: boole
     if (name === 'downwardFrac' || name === 'plumeToCeilingFrac') return body;
     if (name === 'substrateConductivity') return (enclosure.substrate?.depthM ?? 0) > 0;
     if (name === 'probeRadiantFrac') return free;
+    if (name === 'probeWallFrac') return enclosure.thermostats.some((t) => t.probe.at === 'wall');
+    if (name === 'probeErrorK') return enclosure.thermostats.length > 0;
     if (name === 'evaporation') return moisture;
     return true;
   };
   const names = priors.map((p) => p.name).filter(has);
-  const thermostats = enclosure.thermostats.length;
-  return { priors, names, thermostats, size: names.length + thermostats };
+  return { priors, names, size: names.length };
 }
 
 /** Parameters at these scores; quantities that are no unknowns stand at their best value. */
@@ -46,7 +42,3 @@ export function parametersAt(unknowns: Unknowns, scores: ArrayLike<number>): Par
   });
   return set as unknown as Parameters;
 }
-
-/** True regulation point less the dial, one for each thermostat [K]. */
-export const dialErrorsAt = (unknowns: Unknowns, scores: ArrayLike<number>): number[] =>
-  Array.from({ length: unknowns.thermostats }, (_, t) => (scores[unknowns.names.length + t]! * dialErrorK) / 1.645);

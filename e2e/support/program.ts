@@ -13,6 +13,8 @@ export interface RunningProgram {
   readonly output: () => string;
   /** Asks it to stop and gives its exit code. */
   readonly stop: () => Promise<number | null>;
+  /** Ends it without asking, as a crash does. */
+  readonly crash: () => Promise<void>;
 }
 
 /** @param settings  further environment, e.g. { WARMSTEAD_DEMO: 'yes' }; DATABASE_URL '' uses WARMSTEAD_DATA */
@@ -42,6 +44,10 @@ export async function startProgram(settings: Record<string, string> = {}): Promi
     stop: async () => {
       child.kill('SIGTERM');
       return await ended;
+    },
+    crash: async () => {
+      child.kill('SIGKILL');
+      await ended;
     },
   };
 }

@@ -45,8 +45,8 @@ export const de: MessageBook = {
   'missing.working': 'das Urteil, es wird berechnet',
   'missing.fails': '{need}: reicht nicht',
   'missing.failsMore': '{need}: reicht nicht, und {more} weitere',
-  'missing.unknown': '{need}: Messung nötig',
-  'missing.unknownMore': '{need}: Messung nötig, und {more} weitere',
+  'missing.unknown': '{need}: noch nicht bekannt',
+  'missing.unknownMore': '{need}: noch nicht bekannt, und {more} weitere',
   'missing.proof': 'der Nachweis. Leer betreiben und messen',
 
   'open.waiting': 'Anfrage wird geholt …',

@@ -45,8 +45,8 @@ export const en = {
   'missing.working': 'the verdict, being worked out',
   'missing.fails': '{need} fails',
   'missing.failsMore': '{need} fails, and {more} more',
-  'missing.unknown': '{need} needs readings',
-  'missing.unknownMore': '{need} needs readings, and {more} more',
+  'missing.unknown': '{need} is not known yet',
+  'missing.unknownMore': '{need} is not known yet, and {more} more',
   'missing.proof': 'the proof. Run it empty and take readings',
 
   'open.waiting': 'Fetching the enquiry …',

@@ -12,7 +12,6 @@ export function KeepVerdict({ enclosure }: { readonly enclosure: Enclosure }) {
   const { standardId } = document.answers;
   const [working, setWorking] = useState(false);
   const [answer, setAnswer] = useState<Answered<KeptVerdict> | null>(null);
-  // biome-ignore lint/correctness/useExhaustiveDependencies: an answer is about the enclosure it was asked for
   useEffect(() => setAnswer(null), [enclosure, standardId]);
   if (!savedAs) return null;
   const keep = async () => {

@@ -127,7 +127,8 @@ function dialAdvice(
     const probe = intervalOf(members.map((m) => m.untrimmedDay.places.probe ?? Number.NaN));
     const dials = members.map((m) => m.trimmedDialC).filter((v): v is number => v !== null);
     const reaches = intervalOf(members.map((m) => m.flatOutBaskingC)).median >= climate.baskingSurfaceC.low;
-    const advised = i === main && dials.length >= ensembleBounds.holdsFrac * members.length && reaches ? intervalOf(dials) : null;
+    const advised =
+      i === main && dials.length >= ensembleBounds.holdsFrac * members.length && reaches ? intervalOf(dials) : null;
     return {
       thermostatId: t.id,
       setDayC: t.setDayC,

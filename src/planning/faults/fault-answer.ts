@@ -27,6 +27,9 @@ export interface GuardFinding {
   /** The same line with the guard: hours of the best-estimate version, null when it is no longer crossed. */
   readonly hours: number | null;
   readonly stops: boolean;
+  /** Worst reading against the line without and with the guard, best-estimate version. */
+  readonly worstWithout: number;
+  readonly worstWith: number;
 }
 
 export interface FaultFinding {

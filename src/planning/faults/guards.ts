@@ -10,10 +10,10 @@ import type { RunOptions } from '../../physics/run.ts';
 import { cutOutAboveDialK } from '../kit/kit-enclosure.ts';
 import { insulated, mainThermostatOf, withHeaters } from './alterations.ts';
 import type { GuardFinding } from './fault-answer.ts';
-import { type FaultRunPlan, geometriesOf, runFault } from './fault-run.ts';
-import type { HarmLine } from './harm-lines.ts';
+import { type FaultRow, type FaultRunPlan, geometriesOf, runFault } from './fault-run.ts';
+import { type HarmLine, readingFor } from './harm-lines.ts';
 import type { FaultAims, GuardKind, Rehearsal } from './rehearsals.ts';
-import { faultPlan, hoursTo, type RehearseInput } from './rehearse.ts';
+import { faultPlan, hoursTo, type RehearseInput, worstRow } from './rehearse.ts';
 
 /** Power in hand of the "fewer watts" guard over what the coldest day needs; our choice. */
 const reserve = 1.25;
@@ -28,14 +28,27 @@ export function guardFindings(
   aims: FaultAims,
   best: Parameters,
   line: HarmLine,
+  without: readonly FaultRow[],
 ): GuardFinding[] {
   return rehearsal.guards.flatMap((guard): GuardFinding[] => {
     const made = guarded(guard, rehearsal, input, aims);
     if (!made) return [];
-    const hours = hoursTo(runFault(made.plan, geometriesOf(made.plan, input.materials), best), line);
-    return [{ guard, say: made.say, hours, stops: hours === null }];
+    const rows = runFault(made.plan, geometriesOf(made.plan, input.materials), best);
+    const hours = hoursTo(rows, line);
+    return [
+      {
+        guard,
+        say: made.say,
+        hours,
+        stops: hours === null,
+        worstWithout: worstValue(without, line),
+        worstWith: worstValue(rows, line),
+      },
+    ];
   });
 }
+
+const worstValue = (rows: readonly FaultRow[], line: HarmLine): number => readingFor(line.kind, worstRow(rows, line));
 
 interface Guarded {
   readonly plan: FaultRunPlan;

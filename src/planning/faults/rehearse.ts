@@ -125,7 +125,7 @@ function rehearse(
     first,
     shows: { atStart: rows[0]!, atWorst: worstRow(rows, first?.line ?? lines[rehearsal.feared[0]!]) },
     alarm: alarmOf(rows, input.climate, first),
-    guards: first ? guardFindings(rehearsal, input, aims, members[0]!, first.line) : [],
+    guards: first ? guardFindings(rehearsal, input, aims, members[0]!, first.line, rows) : [],
     rank: weight * (first ? Math.max(harmlessShare, first.shareFrac) : harmlessShare),
   };
 }
@@ -157,7 +157,8 @@ export function hoursTo(rows: readonly FaultRow[], line: HarmLine): number | nul
   return null;
 }
 
-function worstRow(rows: readonly FaultRow[], line: HarmLine): FaultRow {
+/** The row furthest beyond, or nearest to, a line. */
+export function worstRow(rows: readonly FaultRow[], line: HarmLine): FaultRow {
   const sign = line.side === 'above' ? 1 : -1;
   return rows.reduce((a, b) => (sign * (readingFor(line.kind, b) - readingFor(line.kind, a)) > 0 ? b : a));
 }

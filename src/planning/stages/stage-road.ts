@@ -1,0 +1,210 @@
+// Box by box as the animal grows, or the adult box at once with more cover: which boxes, which kit in each, when to move,
+// what is used again, what each road costs. Kits are found by the search, with what the customer then owns at no price.
+// Leaves out: selling on what is left over, and illness or feeding that changes growth.
+
+import { climateNeeds } from '../../husbandry/climate-needs.ts';
+import type { Species } from '../../husbandry/fact.ts';
+import { bareLimits } from '../../husbandry/rules/beginnings.ts';
+import { covers, servesUpToM } from '../../husbandry/space.ts';
+import { rangeOf, wordOf } from '../../husbandry/species-facts.ts';
+import type { Standard } from '../../husbandry/standard.ts';
+import type { LifeStage, PlannedAnimal } from '../../physics/enclosure.ts';
+import type { Verdict } from '../../shared/verdict.ts';
+import { intervalOf } from '../interval.ts';
+import type { Interval } from '../plan-answer.ts';
+import type { KitChoice } from '../search/search-answer.ts';
+import type { SearchInput } from '../search/search-input.ts';
+import { searchKits } from '../search/search-kits.ts';
+import { itemsOf, type ShelfEnclosure } from '../shelf/shelf.ts';
+import {
+  type GrowthCurve,
+  type GrowthForecast,
+  growthCurves,
+  growthForecast,
+  lengthAfter,
+  yearsUntil,
+} from './growth-forecast.ts';
+
+export interface RoadStage {
+  readonly box: ShelfEnclosure;
+  readonly fromYear: number;
+  /** When the box is outgrown: 9 curves in 10 within; null when it serves for good. */
+  readonly outgrown: Interval | null;
+  readonly toYear: number;
+  readonly stage: LifeStage;
+  readonly lengthM: { readonly from: number; readonly to: number };
+  readonly verdict: Verdict;
+  readonly kit: KitChoice | null;
+  readonly bought: readonly string[];
+  readonly usedAgain: readonly string[];
+  readonly coverPrice: number;
+  readonly cost: { readonly things: number; readonly energy: number; readonly lamps: number };
+}
+
+export interface Road {
+  readonly stages: readonly RoadStage[];
+  readonly total: number;
+}
+
+export interface StageRoads {
+  readonly growth: GrowthForecast;
+  readonly standardId: string;
+  readonly years: number;
+  readonly stepwise: Road;
+  readonly atOnce: Road | null;
+  /** Why there is no road to the adult box, when there is none. */
+  readonly note: string | null;
+  readonly currency: string;
+  readonly pricesInvented: boolean;
+}
+
+export interface RoadInput extends Omit<SearchInput, 'boxIds' | 'years' | 'climate' | 'standard'> {
+  readonly standard: Standard;
+  readonly animal: PlannedAnimal;
+  /** How far ahead is planned and paid for, whole years. */
+  readonly years: number;
+}
+
+/** A smaller box must serve at least this long to be worth buying [years]; our choice. */
+export const leastServiceYears = 1;
+/** Cover for a young animal in a large box: this share of the floor (husbandry/rules/beginnings.ts). */
+const coverShare = bareLimits.coverFrac;
+
+/** Yields what it is working on; returns both roads. */
+export function* stageRoads(input: RoadInput): Generator<string, StageRoads> {
+  const { species, animal, standard, years, seed } = input;
+  const curves = growthCurves(species, animal, seed);
+  const boxes = servingBoxes(input);
+  const adultM = intervalOf(curves.map((c) => c.adultM)).high;
+  const adultBox = boxes.find((b) => b.servesM >= adultM - 1e-9) ?? null;
+  const stepBoxes = pickSteps(boxes, curves, years);
+  const stepwise = yield* drive(input, stepBoxes, curves, false);
+  const atOnce =
+    adultBox && stepBoxes[0]?.item.id !== adultBox.item.id ? yield* drive(input, [adultBox], curves, true) : null;
+  return {
+    growth: growthForecast(species, animal, years, seed),
+    standardId: standard.id,
+    years,
+    stepwise,
+    atOnce,
+    note:
+      boxes.length === 0
+        ? `No box of the shelf serves this animal now under "${standard.name}".`
+        : adultBox
+          ? null
+          : `No box of the shelf serves the largest usual adult (${Math.round(adultM * 100)} cm) under "${standard.name}".`,
+    currency: input.shelf.currency,
+    pricesInvented: input.shelf.invented,
+  };
+}
+
+interface ServingBox {
+  readonly item: ShelfEnclosure;
+  readonly servesM: number;
+}
+
+/** Boxes of the shelf that serve the animal today, by the length they serve up to and then by price. */
+function servingBoxes({ shelf, standard, animal, species }: RoadInput): ServingBox[] {
+  const climbs = wordOf(species, 'adult', 'climbs') === 'yes';
+  if (!covers(standard, species.id, climbs, animal.totalLengthM)) return [];
+  return itemsOf(shelf, 'enclosure')
+    .map((item) => ({ item, servesM: servesUpToM(standard, item) }))
+    .filter((b) => b.servesM >= animal.totalLengthM - 1e-9)
+    .sort((a, b) => a.servesM - b.servesM || a.item.price - b.item.price);
+}
+
+/** Each time the cheapest box that serves at least a year more; the last one serves to the end of what is planned. */
+function pickSteps(boxes: readonly ServingBox[], curves: readonly GrowthCurve[], years: number): ServingBox[] {
+  const middle = (m: number) => intervalOf(curves.map((c) => Math.min(99, yearsUntil(c, m)))).median;
+  const steps: ServingBox[] = [];
+  let from = 0;
+  while (from < years) {
+    const fitting = boxes.filter((b) => middle(b.servesM) >= Math.min(years, from + leastServiceYears));
+    const next =
+      fitting.reduce<ServingBox | null>((a, b) => (a && a.item.price <= b.item.price ? a : b), null) ?? boxes.at(-1);
+    if (!next || steps.some((s) => s.item.id === next.item.id)) break;
+    steps.push(next);
+    from = middle(next.servesM);
+  }
+  return steps;
+}
+
+function* drive(
+  input: RoadInput,
+  boxes: readonly ServingBox[],
+  curves: readonly GrowthCurve[],
+  coverYoung: boolean,
+): Generator<string, Road> {
+  const stages: RoadStage[] = [];
+  let owned: readonly string[] = input.ownedIds;
+  let from = 0;
+  for (const [i, box] of boxes.entries()) {
+    yield box.item.name;
+    const untilAll = curves.map((c) => Math.min(99, yearsUntil(c, box.servesM)));
+    const until = intervalOf(untilAll);
+    const last = i === boxes.length - 1;
+    const to = last ? input.years : Math.min(input.years, until.median);
+    const stage = yield* stageOf(input, box.item, owned, curves, from, to, coverYoung);
+    stages.push({ ...stage, outgrown: until.low >= 99 ? null : until });
+    owned = [...owned, ...(stage.kit?.parts.map((p) => p.itemId) ?? [])];
+    from = to;
+  }
+  const total = stages.reduce((sum, s) => sum + s.cost.things + s.cost.energy + s.cost.lamps, 0);
+  return { stages, total };
+}
+
+function* stageOf(
+  input: RoadInput,
+  box: ShelfEnclosure,
+  owned: readonly string[],
+  curves: readonly GrowthCurve[],
+  from: number,
+  to: number,
+  coverYoung: boolean,
+): Generator<string, Omit<RoadStage, 'outgrown'>> {
+  const lengthAt = (t: number) => intervalOf(curves.map((c) => lengthAfter(c, t))).median;
+  const lengthM = { from: lengthAt(from), to: lengthAt(to) };
+  const stage = stageByLength(input.species, lengthM.from);
+  const climate = climateNeeds(input.species, stage);
+  const inBox = { ...input.enclosure, animal: { ...input.animal, stage, totalLengthM: lengthM.from } };
+  const bare = coverYoung && box.lengthM * box.depthM > bareLimits.floorPerLengthSquared * lengthM.from ** 2;
+  const coverItem = itemsOf(input.shelf, 'cover').find((c) => c.covers === 'floor' && c.inStock);
+  const missing = bare ? Math.max(0, coverShare - input.enclosure.coverFrac) : 0;
+  const coverPrice = coverItem ? missing * box.lengthM * box.depthM * coverItem.price : 0;
+  const none = { box, fromYear: from, toYear: to, stage, lengthM, coverPrice, kit: null, bought: [], usedAgain: [] };
+  const nothing = { ...none, verdict: 'fails' as const, cost: { things: box.price + coverPrice, energy: 0, lamps: 0 } };
+  if (!climate.ok) return nothing;
+  const years = Math.max(1, Math.ceil(to - from));
+  const run = searchKits({
+    ...input,
+    enclosure: inBox,
+    climate: climate.value,
+    ownedIds: owned,
+    boxIds: [box.id],
+    years,
+    drawnIsOwned: from === 0 && input.drawnIsOwned,
+  });
+  let step = run.next();
+  while (!step.done) {
+    yield box.name;
+    step = run.next();
+  }
+  const kit = step.value.choices[0] ?? null;
+  if (!kit) return nothing;
+  const share = (to - from) / years;
+  return {
+    ...none,
+    verdict: kit.verdict,
+    kit,
+    bought: kit.parts.filter((p) => !p.owned).map((p) => p.name),
+    usedAgain: kit.parts.filter((p) => p.owned).map((p) => p.name),
+    cost: { things: kit.cost.kit + coverPrice, energy: kit.cost.energy * share, lamps: kit.cost.lamps },
+  };
+}
+
+/** Life stage by length: young from the shortest usual young one on, adult from the shortest usual adult. */
+export function stageByLength(species: Species, lengthM: number): LifeStage {
+  const from = (stage: LifeStage) => (rangeOf(species, stage, 'totalLengthCm')?.low ?? Number.POSITIVE_INFINITY) / 100;
+  if (lengthM >= from('adult')) return 'adult';
+  return lengthM >= from('young') ? 'young' : 'hatchling';
+}

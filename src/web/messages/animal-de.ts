@@ -63,10 +63,13 @@ export const animalDe: Readonly<Record<keyof typeof animalEn, string>> = {
   'sheet.moveNow': 'Länger als dieses Becken nach der Regel der vollen Länge.',
   'sheet.move': 'Entwächst diesem Becken von eigener Länge: frühestens {earliest}, wohl {likely}.',
   'sheet.moveNever': 'Ein üblicher Erwachsener bleibt kürzer als dieses Becken.',
-  'sheet.growthNote': 'Die Fütterung entscheidet das meiste; das Band ist breit (unsere Wahl) und beginnt bei der letzten Länge.',
-  'sheet.scaled': 'Skalierte Masse {g} bei {cm}, unter {n} Artgenossen hier (Exponent {b}). Zum Vergleichen; der Umriss entscheidet.',
+  'sheet.growthNote':
+    'Die Fütterung entscheidet das meiste; das Band ist breit (unsere Wahl) und beginnt bei der letzten Länge.',
+  'sheet.scaled':
+    'Skalierte Masse {g} bei {cm}, unter {n} Artgenossen hier (Exponent {b}). Zum Vergleichen; der Umriss entscheidet.',
   'sheet.sizeOdd': 'Masse und Länge passen kaum zusammen ({low} bis {high} würden). Eingabe prüfen.',
-  'sheet.sizeFine': 'Masse und Länge passen zusammen ({low} bis {high} bei neun von zehn Arten: nur Prüfung der Eingabe).',
+  'sheet.sizeFine':
+    'Masse und Länge passen zusammen ({low} bis {high} bei neun von zehn Arten: nur Prüfung der Eingabe).',
   'sheet.meal': 'Nächste Mahlzeit',
   'sheet.mealMass': '{low} bis {high} Futter',
   'sheet.mealPrey': '{count} × {prey}',
@@ -91,7 +94,8 @@ export const animalDe: Readonly<Record<keyof typeof animalEn, string>> = {
   'sheet.withdraw': 'Zurücknehmen',
   'sheet.withdrawWhy': 'Warum wird es zurückgenommen?',
   'sheet.facts': 'Was das Register sagte, und wann',
-  'sheet.vetOnly': 'Dieses Programm nennt keine Krankheit, kein Mittel und keine Dosis. Was bei einem Zeichen zu tun ist, sagt der Tierarzt.',
+  'sheet.vetOnly':
+    'Dieses Programm nennt keine Krankheit, kein Mittel und keine Dosis. Was bei einem Zeichen zu tun ist, sagt der Tierarzt.',
 
   'entry.kind': 'Was ist geschehen',
   'entry.weighing': 'Gewogen',
@@ -168,7 +172,8 @@ export const animalDe: Readonly<Record<keyof typeof animalEn, string>> = {
   'word.no': 'nein',
 
   'takeIn.title': 'Ein Tier kommt herein',
-  'takeIn.lead': 'Was niemand weiß, wird als „gefragt, nicht bekannt“ eingetragen; was niemand gefragt hat, bleibt offen.',
+  'takeIn.lead':
+    'Was niemand weiß, wird als „gefragt, nicht bekannt“ eingetragen; was niemand gefragt hat, bleibt offen.',
   'takeIn.quarantine': 'Quarantäne',
   'takeIn.quarantineTime': 'nach Zeit, die üblichen Tage seiner Art',
   'takeIn.quarantineTests': 'nach Tests, die der Tierarzt nennt',

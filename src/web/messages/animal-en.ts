@@ -65,7 +65,8 @@ export const animalEn = {
   'sheet.growthNote': 'Feeding decides most of growth; the band is wide (our choice) and starts at the last length.',
   'sheet.scaled': 'Scaled mass {g} at {cm}, among {n} of its kind here (exponent {b}). Compare; the outline decides.',
   'sheet.sizeOdd': 'Mass and length hardly fit together ({low} to {high} would). Check the typing.',
-  'sheet.sizeFine': 'Mass and length fit together ({low} to {high} for nine species in ten: a check of the typing only).',
+  'sheet.sizeFine':
+    'Mass and length fit together ({low} to {high} for nine species in ten: a check of the typing only).',
   'sheet.meal': 'Next meal',
   'sheet.mealMass': '{low} to {high} of prey',
   'sheet.mealPrey': '{count} × {prey}',

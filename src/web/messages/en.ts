@@ -1,7 +1,10 @@
 // Every word the browser shows, in English. Keys are typed; de.ts must hold the same ones.
 // {blanks} are filled with numbers that are written already, unit included.
 
+import { animalEn } from './animal-en.ts';
+
 export const en = {
+  ...animalEn,
   'app.name': 'Warmstead',
   'app.colophon':
     'A model’s numbers say they are a model’s. They never replace readings, a vet, an electrician or the fire service.',

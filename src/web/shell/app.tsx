@@ -1,6 +1,8 @@
 // The whole program in the browser: settings, the document, the thin line on top and the sheet the address names.
 import { lazy, Suspense, useEffect, useState } from 'react';
 import { I18nProvider } from 'react-aria-components';
+import { AnimalTopLine } from '../animal/animal-top-line.tsx';
+import { SheetLinks } from '../animal/sheet-links.tsx';
 import { readEnquiry } from '../api/client.ts';
 import { EnquiryPage } from '../enquiry/enquiry-page.tsx';
 import { DrawingPatterns } from '../pictures/drawing-patterns.tsx';
@@ -13,6 +15,7 @@ import { ErrorEdge } from './error-edge.tsx';
 import { go, routeFrom, usePath } from './router.ts';
 import { TopLine } from './top-line.tsx';
 
+const AnimalPages = lazy(async () => ({ default: (await import('../animal/animal-pages.tsx')).AnimalPages }));
 const PlanPage = lazy(async () => ({ default: (await import('../plan/plan-page.tsx')).PlanPage }));
 
 export function App() {
@@ -27,12 +30,26 @@ export function App() {
 
 function Localised() {
   const { measure, t } = useSheet();
+  const route = routeFrom(usePath());
   return (
     <I18nProvider locale={measure.locale}>
       <ErrorEdge title={t('app.broken')} say={t('app.brokenSay')} again={t('app.brokenAgain')}>
-        <Sheets />
+        {route.page === 'animal' ? <AnimalSheets path={route.path} /> : <Sheets />}
       </ErrorEdge>
     </I18nProvider>
+  );
+}
+
+function AnimalSheets({ path }: { readonly path: string }) {
+  const { t } = useSheet();
+  return (
+    <>
+      <AnimalTopLine />
+      <Suspense fallback={<main className="notice">{t('animals.waiting')}</main>}>
+        <AnimalPages path={path} />
+      </Suspense>
+      <footer className="colophon">{t('app.colophon')}</footer>
+    </>
   );
 }
 
@@ -52,7 +69,10 @@ function Sheets() {
   return (
     <>
       <DrawingPatterns />
-      <TopLine page={route.page} keeping={keeping} />
+      <TopLine page={route.page === 'plan' ? 'plan' : 'enquiry'} keeping={keeping} />
+      <div className="sheet-links-under">
+        <SheetLinks />
+      </div>
       {planReady ? <PlanSheet opening={opening} /> : <EnquiryPage onPlan={() => showPlan(keeping, savedAs?.id)} />}
       <footer className="colophon">{t('app.colophon')}</footer>
     </>

@@ -1,9 +1,13 @@
 // Which sheet the address names, and going to another one.
 import { useSyncExternalStore } from 'react';
 
-export type Route = { readonly page: 'enquiry' } | { readonly page: 'plan'; readonly id: string | null };
+export type Route =
+  | { readonly page: 'enquiry' }
+  | { readonly page: 'plan'; readonly id: string | null }
+  | { readonly page: 'animal'; readonly path: string };
 
 export function routeFrom(path: string): Route {
+  if (/^\/(?:animals|round|register|call)(?:\/|$)/.test(path)) return { page: 'animal', path };
   const plan = /^\/plan(?:\/([0-9a-f-]+))?\/?$/.exec(path);
   return plan ? { page: 'plan', id: plan[1] ?? null } : { page: 'enquiry' };
 }

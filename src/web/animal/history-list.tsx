@@ -1,0 +1,103 @@
+// All that ever happened, newest first; what was corrected or withdrawn stays readable, struck through.
+import { useState } from 'react';
+import { Button, Input, Label, TextField } from 'react-aria-components';
+import { isMessageKey } from '../messages/translate.ts';
+import { useSheet } from '../settings/settings-context.tsx';
+import { type AnimalSheet, type HistoryRow, withdrawEntry } from './animal-api.ts';
+import { useSaying } from './say.ts';
+
+interface HistoryListProps {
+  readonly sheet: AnimalSheet;
+  readonly onChanged: () => void;
+}
+
+export function HistoryList({ sheet, onChanged }: HistoryListProps) {
+  const { t } = useSheet();
+  const say = useSaying();
+  const corrected = new Set(sheet.history.map((row) => row.corrects));
+  return (
+    <section className="sheet-part">
+      <h2>{t('sheet.history')}</h2>
+      <ul className="history-list">
+        {[...sheet.history].reverse().map((row) => (
+          <HistoryLine
+            key={row.id}
+            row={row}
+            replaced={corrected.has(row.id)}
+            animalId={sheet.id}
+            onChanged={onChanged}
+          />
+        ))}
+      </ul>
+      <details>
+        <summary>{t('sheet.facts')}</summary>
+        <ul className="history-list">
+          {sheet.facts.map((fact, i) => (
+            <li key={`${fact.at}-${fact.field}-${String(i)}`}>
+              {say.day(fact.at.slice(0, 10))} · {fact.by} · {fact.field}: {fact.value || '–'}{' '}
+              {fact.reason && `(${fact.reason})`}
+            </li>
+          ))}
+        </ul>
+      </details>
+    </section>
+  );
+}
+
+interface HistoryLineProps {
+  readonly row: HistoryRow;
+  readonly replaced: boolean;
+  readonly animalId: string;
+  readonly onChanged: () => void;
+}
+
+function HistoryLine({ row, replaced, animalId, onChanged }: HistoryLineProps) {
+  const { t } = useSheet();
+  const say = useSaying();
+  const [asking, setAsking] = useState(false);
+  const [reason, setReason] = useState('');
+  const words = useBodyWords();
+  const withdraw = async () => {
+    if ((await withdrawEntry(animalId, row.id, reason)).ok) onChanged();
+  };
+  return (
+    <li className={replaced ? 'history-replaced' : ''}>
+      <span>
+        {say.day(row.on)} · {t(`entry.${row.kind}`)} · {row.by}
+        {row.corrects && row.body && ` · ${t('sheet.correctedTo')} (${row.reason})`}
+      </span>
+      <span>{row.body === null ? t('sheet.withdrawn', { reason: row.reason }) : words(row.body)}</span>
+      {!replaced && row.body !== null && !asking && (
+        <Button className="quiet-button" onPress={() => setAsking(true)}>
+          {t('sheet.withdraw')}
+        </Button>
+      )}
+      {asking && (
+        <TextField className="text-field" value={reason} onChange={setReason}>
+          <Label className="field-label">{t('sheet.withdrawWhy')}</Label>
+          <Input className="text-input" />
+          <Button className="button button-quiet" isDisabled={reason.trim() === ''} onPress={() => void withdraw()}>
+            {t('sheet.withdraw')}
+          </Button>
+        </TextField>
+      )}
+    </li>
+  );
+}
+
+/** The body of an entry as words: known ones translated, empty ones left out. */
+function useBodyWords(): (body: Readonly<Record<string, unknown>>) => string {
+  const { t } = useSheet();
+  return (body) =>
+    Object.entries(body)
+      .flatMap(([name, value]) => {
+        if (value === '' || value === null || typeof value === 'object' || name === 'photoId' || name === 'toBranchId')
+          return [];
+        const word = `word.${String(value)}`;
+        const shown =
+          typeof value === 'boolean' ? t(value ? 'word.yes' : 'word.no') : isMessageKey(word) ? t(word) : String(value);
+        const label = `field.${name}`;
+        return [isMessageKey(label) ? `${t(label)}: ${shown}` : shown];
+      })
+      .join(' · ');
+}

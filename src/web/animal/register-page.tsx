@@ -1,0 +1,125 @@
+// For the inspector: type a word, see the animal with every heading, what is missing and every correction; print it.
+import { useDeferredValue, useState } from 'react';
+import { Button, Input, Label, TextField } from 'react-aria-components';
+import { fieldWords } from '../../animal/words/register.ts';
+import { useSheet } from '../settings/settings-context.tsx';
+import { go } from '../shell/router.ts';
+import { type InspectionAnswer, readInspection } from './animal-api.ts';
+import { NotReached } from './not-reached.tsx';
+import { useSaying } from './say.ts';
+import { useAsked } from './use-asked.ts';
+import { useSpecies } from './use-species.ts';
+
+export function RegisterPage() {
+  const { t, settings } = useSheet();
+  const [search, setSearch] = useState('');
+  const wanted = useDeferredValue(search);
+  const { value, failed, again } = useAsked(`register-${wanted}`, () => readInspection(wanted));
+  const query = `search=${encodeURIComponent(wanted)}&language=${settings.language}`;
+  return (
+    <div className="animal-sheet">
+      <div className="sheet-head">
+        <h1>{t('register.title')}</h1>
+        {value && (
+          <p className="lead">
+            {t('register.lead', { n: value.animals.length, years: value.years, place: value.place })}
+          </p>
+        )}
+      </div>
+      <div className="animal-tools">
+        <TextField className="text-field" value={search} onChange={setSearch}>
+          <Label className="field-label">{t('register.find')}</Label>
+          <Input className="text-input" type="search" />
+        </TextField>
+        <a className="button button-quiet" href={`/api/inspection.pdf?${query}`} target="_blank" rel="noreferrer">
+          {t('register.pdf')}
+        </a>
+        <a className="button button-quiet" href={`/api/inspection.csv?${query}`}>
+          {t('register.csv')}
+        </a>
+      </div>
+      {value === null ? <NotReached failed={failed} again={again} /> : <RegisterList answer={value} />}
+    </div>
+  );
+}
+
+function RegisterList({ answer }: { readonly answer: InspectionAnswer }) {
+  return (
+    <main>
+      {answer.animals.map((animal) => (
+        <RegisterAnimal key={animal.id} animal={animal} open={answer.animals.length === 1} />
+      ))}
+    </main>
+  );
+}
+
+function RegisterAnimal({
+  animal,
+  open,
+}: {
+  readonly animal: InspectionAnswer['animals'][number];
+  readonly open: boolean;
+}) {
+  const { t } = useSheet();
+  const say = useSaying();
+  const { nameOf } = useSpecies();
+  const missing = animal.headings
+    .filter((finding) => finding.state === 'missing')
+    .map((finding) => say.spoken(finding.heading.say));
+  return (
+    <details className="register-animal" open={open}>
+      <summary>
+        <span className="animal-name">
+          {animal.entry.callName || animal.id.slice(0, 8)}
+          <i>{nameOf(animal.speciesId)}</i>
+        </span>
+        <span>{animal.gone ? t('fit.gone') : animal.enclosure}</span>
+        <span className={missing.length > 0 ? 'register-missing' : ''}>
+          {missing.length > 0 ? `${t('register.missing')}: ${missing.join('; ')}` : t('register.whole')}
+        </span>
+      </summary>
+      <table className="plain-table">
+        <tbody>
+          {animal.headings.map((finding) => (
+            <tr key={finding.heading.id}>
+              <th scope="row">
+                {say.spoken(finding.heading.say)}
+                {finding.heading.paragraph && <sup>{finding.heading.paragraph}</sup>}
+              </th>
+              <td>
+                {finding.state === 'there'
+                  ? say.day(finding.value)
+                  : finding.state === 'missing'
+                    ? t('register.missingMark')
+                    : t(`register.${finding.state}`)}
+              </td>
+              <td>{t(finding.law ? 'register.law' : 'register.ours')}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+      {animal.corrections.length > 0 && (
+        <>
+          <h3>{t('register.corrections')}</h3>
+          <ul className="history-list">
+            {animal.corrections.map((one) => (
+              <li key={`${one.at}-${one.what}`}>
+                {t('register.correction', {
+                  on: say.day(one.at.slice(0, 10)),
+                  by: one.by,
+                  what: one.what in fieldWords ? say.spoken(fieldWords[one.what as keyof typeof fieldWords]) : one.what,
+                  was: one.was,
+                  now: one.now,
+                  reason: one.reason,
+                })}
+              </li>
+            ))}
+          </ul>
+        </>
+      )}
+      <Button className="quiet-button" onPress={() => go(`/animals/${animal.id}`)}>
+        {t('register.open')}
+      </Button>
+    </details>
+  );
+}

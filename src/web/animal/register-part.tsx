@@ -1,0 +1,91 @@
+// What the register holds of the animal, what is missing and by whose law; corrections say why and never erase.
+import { useState } from 'react';
+import { Button, Input, Label, TextField } from 'react-aria-components';
+import type { RegisterEntry } from '../../animal/register.ts';
+import { choiceWords, fieldWords } from '../../animal/words/register.ts';
+import { useSheet } from '../settings/settings-context.tsx';
+import { type AnimalSheet, putRegister } from './animal-api.ts';
+import { RegisterFields } from './register-fields.tsx';
+import { useSaying } from './say.ts';
+import { useSpecies } from './use-species.ts';
+
+interface RegisterPartProps {
+  readonly sheet: AnimalSheet;
+  readonly onChanged: () => void;
+}
+
+export function RegisterPart({ sheet, onChanged }: RegisterPartProps) {
+  const { t } = useSheet();
+  const say = useSaying();
+  const { nameOf } = useSpecies();
+  const [editing, setEditing] = useState(false);
+  const missing = sheet.register
+    .filter((finding) => finding.state === 'missing')
+    .map((finding) => say.spoken(finding.heading.say));
+  return (
+    <section className="sheet-part">
+      <h2>{t('sheet.register')}</h2>
+      <p className={missing.length > 0 ? 'register-missing' : ''}>
+        {missing.length > 0 ? t('sheet.registerMissing', { what: missing.join('; ') }) : t('sheet.registerWhole')}
+      </p>
+      {editing ? (
+        <RegisterEdit
+          sheet={sheet}
+          onDone={() => {
+            setEditing(false);
+            onChanged();
+          }}
+        />
+      ) : (
+        <>
+          <dl className="register-list">
+            {Object.entries(sheet.entry).map(([field, value]) => (
+              <div key={field}>
+                <dt>{say.spoken(fieldWords[field as keyof typeof fieldWords])}</dt>
+                <dd>
+                  {field === 'speciesId'
+                    ? nameOf(value)
+                    : choiceWords[value]
+                      ? say.spoken(choiceWords[value])
+                      : say.day(value)}
+                </dd>
+              </div>
+            ))}
+          </dl>
+          <Button className="button button-quiet" onPress={() => setEditing(true)}>
+            {t('sheet.registerCorrect')}
+          </Button>
+        </>
+      )}
+    </section>
+  );
+}
+
+function RegisterEdit({ sheet, onDone }: { readonly sheet: AnimalSheet; readonly onDone: () => void }) {
+  const { t } = useSheet();
+  const [values, setValues] = useState<RegisterEntry>(sheet.entry);
+  const [reason, setReason] = useState('');
+  const [wrong, setWrong] = useState<Readonly<Record<string, string>>>({});
+  const save = async () => {
+    const answer = await putRegister(sheet.id, values, reason);
+    if (answer.ok) return onDone();
+    setWrong(Object.fromEntries(answer.faults.map((fault) => [fault.field, `${fault.say} ${fault.fix}`])));
+  };
+  return (
+    <>
+      <RegisterFields
+        values={values}
+        wrong={wrong}
+        onChange={(field, value) => setValues((now) => ({ ...now, [field]: value }))}
+      />
+      <TextField className="text-field" value={reason} onChange={setReason}>
+        <Label className="field-label">{t('sheet.reason')}</Label>
+        <Input className="text-input" />
+        {wrong.reason && <span className="field-fault">{wrong.reason}</span>}
+      </TextField>
+      <Button className="button" onPress={() => void save()}>
+        {t('sheet.save')}
+      </Button>
+    </>
+  );
+}

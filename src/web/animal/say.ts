@@ -1,0 +1,20 @@
+// Reasons, days and spoken facts in this person's language.
+import type { Spoken } from '../../animal/care-facts.ts';
+import type { Reason } from '../../animal/reason.ts';
+import { sayDay, sayReason } from '../../animal/words/say.ts';
+import { useSheet } from '../settings/settings-context.tsx';
+
+export interface Saying {
+  readonly reason: (why: Reason) => string;
+  readonly day: (on: string | null | undefined) => string;
+  readonly spoken: (text: Spoken) => string;
+}
+
+export function useSaying(): Saying {
+  const { language } = useSheet().settings;
+  return {
+    reason: (why) => sayReason(why, language),
+    day: (on) => (on ? sayDay(on, language) : ''),
+    spoken: (text) => text[language],
+  };
+}

@@ -1,0 +1,57 @@
+// An animal comes in: what the register wants, its enclosure, and its quarantine.
+import { useState } from 'react';
+import { Button, Input, Label, TextField } from 'react-aria-components';
+import type { RegisterEntry } from '../../animal/register.ts';
+import { Choice } from '../controls/choice.tsx';
+import { useSheet } from '../settings/settings-context.tsx';
+import { takeIn } from './animal-api.ts';
+import { RegisterFields } from './register-fields.tsx';
+
+type Quarantine = 'time' | 'tests' | 'none';
+
+export function TakeInForm({ onDone }: { readonly onDone: (id: string) => void }) {
+  const { t } = useSheet();
+  const [values, setValues] = useState<RegisterEntry>({});
+  const [enclosure, setEnclosure] = useState('');
+  const [quarantine, setQuarantine] = useState<Quarantine>('time');
+  const [wrong, setWrong] = useState<Readonly<Record<string, string>>>({});
+  const save = async () => {
+    const said = Object.fromEntries(Object.entries(values).filter(([, value]) => value !== ''));
+    const answer = await takeIn({
+      values: said,
+      enclosure: enclosure || '–',
+      quarantine: quarantine === 'none' ? null : { clearBy: quarantine, days: null, tests: '' },
+    });
+    if (answer.ok) return onDone(answer.value.id);
+    setWrong(Object.fromEntries(answer.faults.map((fault) => [fault.field, `${fault.say} ${fault.fix}`])));
+  };
+  return (
+    <section className="sheet-part">
+      <h2>{t('takeIn.title')}</h2>
+      <p className="question-why">{t('takeIn.lead')}</p>
+      <RegisterFields
+        values={values}
+        wrong={wrong}
+        onChange={(field, value) => setValues((now) => ({ ...now, [field]: value }))}
+      />
+      <TextField className="text-field" value={enclosure} onChange={setEnclosure}>
+        <Label className="field-label">{t('animals.enclosure')}</Label>
+        <Input className="text-input" />
+      </TextField>
+      <Choice<Quarantine>
+        label={t('takeIn.quarantine')}
+        value={quarantine}
+        layout="list"
+        onChange={setQuarantine}
+        options={[
+          { value: 'time', text: t('takeIn.quarantineTime') },
+          { value: 'tests', text: t('takeIn.quarantineTests') },
+          { value: 'none', text: t('takeIn.quarantineNone') },
+        ]}
+      />
+      <Button className="button button-large" onPress={() => void save()}>
+        {t('takeIn.save')}
+      </Button>
+    </section>
+  );
+}

@@ -12,6 +12,8 @@ export const modules: Readonly<Record<string, () => Promise<CheckModule>>> = {
   'two-methods/view-factors': () => import('./two-methods/view-factors.ts'),
   'two-methods/conduction': () => import('./two-methods/conduction.ts'),
   'two-methods/radiation': () => import('./two-methods/radiation.ts'),
+  'two-methods/thermostats': () => import('./two-methods/thermostats.ts'),
+  'two-methods/step-size': () => import('./two-methods/step-size.ts'),
   animal: () => import('./animal/cases.ts'),
   'husbandry/space': () => import('./husbandry/space.ts'),
   'husbandry/printed': () => import('./husbandry/printed.ts'),

@@ -1,13 +1,12 @@
-// The heat balance of one moment as a linear network: conductances worked out at the present temperatures,
-// panels eliminated node by node, the small dense core factored once and solved many times.
+// The heat balance of one moment as a linear network: conductances worked out at the present temperatures.
 // Unknowns of the core: air nodes first, then the inner surface of every patch.
-import { factorInPlace } from './dense.ts';
 import { airHeatCapacityJPerKgK } from './formulas/constants.ts';
 import {
   filmStableAlamdariHammond,
   filmUnstableAlamdariHammond,
   filmVerticalAlamdariHammond,
 } from './formulas/convection-alamdari-hammond.ts';
+import { type Layout, layoutOf } from './kernel/layout.ts';
 import { mixingOf } from './mixing.ts';
 import type { BoxModel } from './model.ts';
 import { type Ventilation, ventilationOf } from './ventilation.ts';
@@ -22,6 +21,9 @@ export interface BoxState {
   readonly surfaceC: Float64Array;
   /** Nodes behind each surface, surface excluded. */
   readonly behindC: readonly Float64Array[];
+  /** The same numbers in one row: air, surfaces, nodes behind; airC, surfaceC and behindC are windows on it. */
+  readonly row: Float64Array;
+  readonly layout: Layout;
 }
 
 export interface Network {
@@ -40,15 +42,19 @@ export interface Network {
 }
 
 export function startState(model: BoxModel, tempC: number): BoxState {
-  return {
-    airC: new Float64Array(model.grid.columns * model.grid.layers).fill(tempC),
-    surfaceC: new Float64Array(model.grid.patches.length).fill(tempC),
-    behindC: model.chains.map((c) => new Float64Array(c.capacity.length).fill(tempC)),
-  };
+  const layout = layoutOf(model);
+  return stateOn(layout, new Float64Array(layout.capacity.length).fill(tempC));
 }
 
-export function copyState(s: BoxState): BoxState {
-  return { airC: s.airC.slice(), surfaceC: s.surfaceC.slice(), behindC: s.behindC.map((b) => b.slice()) };
+export const copyState = (s: BoxState): BoxState => stateOn(s.layout, s.row.slice());
+
+/** A state whose temperatures are the given row. */
+export function stateOn(layout: Layout, row: Float64Array): BoxState {
+  const { airNodes, patches, first } = layout;
+  const at = airNodes + patches;
+  const behindC: Float64Array[] = [];
+  for (let s = 0; s < patches; s++) behindC.push(row.subarray(at + first[s]!, at + first[s + 1]!));
+  return { airC: row.subarray(0, airNodes), surfaceC: row.subarray(airNodes, at), behindC, row, layout };
 }
 
 /** Conductances at the present temperatures.
@@ -188,42 +194,4 @@ function outerLinks(
   return { outerLink, outsideC };
 }
 
-/** A network made ready for one step length: factored core and the elimination of every panel. */
-export interface Factored {
-  readonly lu: Float64Array;
-  /** Per patch, for nodes 1..n: 1 / pivot after elimination from the outside in. */
-  readonly pivot: readonly Float64Array[];
-  readonly perS: number;
-}
-
-/** @param perS 1 / (step weight) [1/s]; 0 for steady */
-export function factorNetwork(model: BoxModel, net: Network, perS: number): Factored {
-  const { size, airNodes } = net;
-  const lu = net.core.slice();
-  const pivot = model.chains.map((chain, s) => {
-    const m = chain.capacity.length;
-    const inverse = new Float64Array(m);
-    const at = (airNodes + s) * size + airNodes + s;
-    if (m === 0) {
-      lu[at] = lu[at]! + net.outerLink[s]! + chain.surfaceCapacity * perS;
-      return inverse;
-    }
-    let beyond = net.outerLink[s]!;
-    for (let j = m - 1; j >= 0; j--) {
-      const g = chain.conductance[j]!;
-      const d = chain.capacity[j]! * perS + g + beyond;
-      inverse[j] = 1 / d;
-      beyond = g - (g * g) / d;
-    }
-    lu[at] = lu[at]! + beyond + chain.surfaceCapacity * perS;
-    return inverse;
-  });
-  if (perS > 0) {
-    for (let a = 0; a < airNodes; a++) {
-      const c = model.airVolumeM3[a]! * 1.19 * airHeatCapacityJPerKgK;
-      lu[a * size + a] = lu[a * size + a]! + c * perS;
-    }
-  }
-  factorInPlace(lu, size);
-  return { lu, pivot, perS };
-}
+export { type Factored, factorNetwork } from './kernel/factored.ts';

@@ -1,8 +1,12 @@
 // One linear solve of the heat network: panels eliminated, core solved, panels filled in again.
 import { solveInPlace } from './dense.ts';
+import { solveBandInPlace } from './dense-band.ts';
 import { airHeatCapacityJPerKgK } from './formulas/constants.ts';
+import type { Factored } from './kernel/factored.ts';
 import type { BoxModel } from './model.ts';
-import type { BoxState, Factored, Network } from './network.ts';
+import type { BoxState, Network } from './network.ts';
+
+export { airCapacity } from './kernel/layout.ts';
 
 /** Heat put in [W]: to air nodes, to inner surfaces, and within panels at their mat node. */
 export interface Sources {
@@ -17,15 +21,11 @@ export const noSources = (model: BoxModel): Sources => ({
   matW: new Float64Array(model.areas.length),
 });
 
-/** Air mass in a node times its heat capacity [J/K]; density held at 1.19 kg/m3. */
-export const airCapacity = (model: BoxModel, node: number): number =>
-  model.airVolumeM3[node]! * 1.19 * airHeatCapacityJPerKgK;
-
 /** Solve (C perS + G) T = C perS T_before + G_room T_room + sources into `out`.
  *  @param before temperatures at the step's start; null for steady or for a response to sources alone
  *  @param roomC  room temperature; 0 together with withRoom = false gives the response to the sources alone */
 export function solveNetwork(
-  model: BoxModel,
+  _model: BoxModel,
   net: Network,
   factored: Factored,
   sources: Sources,
@@ -35,84 +35,96 @@ export function solveNetwork(
   scratch: Float64Array,
   withRoom = true,
 ): void {
-  const { airNodes, size } = net;
-  const perS = before ? factored.perS : 0;
-  const rhs = scratch;
+  const { layout, lu, air, toAir } = factored;
+  const { airNodes, patches, order, airAt, halfBand } = layout;
+  const row = out.row;
+  rightSide(net, factored, sources, before, roomC, row, scratch, withRoom);
+  solveBandInPlace(air, airNodes, halfBand, scratch);
+  for (let s = 0; s < patches; s++) scratch[airNodes + s] = scratch[airNodes + s]! + toAir[s]! * scratch[airAt[s]!]!;
+  solveInPlace(lu, patches, scratch, airNodes);
+  for (let a = 0; a < airNodes; a++) scratch[order[a]!] = row[a]!;
+  for (let s = 0; s < patches; s++) {
+    const t = scratch[airNodes + s]!;
+    row[airNodes + s] = t;
+    scratch[airAt[s]!] = scratch[airAt[s]!]! + toAir[s]! * t;
+  }
+  solveBandInPlace(air, airNodes, halfBand, scratch);
+  for (let a = 0; a < airNodes; a++) row[a] = scratch[order[a]!]!;
+  fillPanels(factored, row);
+}
+
+/** What drives each unknown [W]: air (in `scratch` column by column, and in `row`), surfaces with what their panels pass on. */
+function rightSide(
+  net: Network,
+  { layout, gain, held }: Factored,
+  sources: Sources,
+  before: BoxState | null,
+  roomC: number,
+  row: Float64Array,
+  scratch: Float64Array,
+  withRoom: boolean,
+): void {
+  const { airNodes, patches, behind, first, order, matAt } = layout;
+  const at = airNodes + patches;
+  const total = at + behind;
+  if (before) {
+    const old = before.row;
+    for (let k = 0; k < total; k++) row[k] = held[k]! * old[k]!;
+  } else row.fill(0);
   for (let a = 0; a < airNodes; a++) {
-    let v = sources.airW[a]! + (withRoom ? net.airToRoom[a]! * roomC : 0);
-    if (before) v += airCapacity(model, a) * perS * before.airC[a]!;
-    rhs[a] = v;
+    const v = row[a]! + sources.airW[a]! + (withRoom ? net.airToRoom[a]! * roomC : 0);
+    row[a] = v;
+    scratch[order[a]!] = v;
   }
-  const n = size - airNodes;
-  for (let s = 0; s < n; s++) {
-    const chain = model.chains[s]!;
-    const m = chain.capacity.length;
-    const outside = withRoom ? net.outerLink[s]! * net.outsideC[s]! : 0;
-    let v = sources.surfaceW[s]!;
-    if (before) v += chain.surfaceCapacity * perS * before.surfaceC[s]!;
+  for (let s = 0; s < patches; s++) {
     const mat = sources.matW[s]!;
-    if (m === 0) {
-      rhs[airNodes + s] = v + outside + mat;
-      continue;
+    if (mat !== 0) row[matAt[s]!] = row[matAt[s]!]! + mat;
+    let carry = withRoom ? net.outerLink[s]! * net.outsideC[s]! : 0;
+    for (let k = first[s + 1]! - 1; k >= first[s]!; k--) {
+      const b = row[at + k]! + carry;
+      row[at + k] = b;
+      carry = b * gain[k]!;
     }
-    const pivot = factored.pivot[s]!;
-    const work = out.behindC[s]!;
-    const old = before ? before.behindC[s]! : null;
-    let carry = outside;
-    for (let j = m - 1; j >= 0; j--) {
-      let b = carry;
-      if (old) b += chain.capacity[j]! * perS * old[j]!;
-      if (mat !== 0 && chain.sourceNode === j + 1) b += mat;
-      work[j] = b;
-      carry = chain.conductance[j]! * b * pivot[j]!;
-    }
-    if (mat !== 0 && chain.sourceNode <= 0) v += mat;
-    rhs[airNodes + s] = v + carry;
+    scratch[airNodes + s] = row[airNodes + s]! + sources.surfaceW[s]! + carry;
   }
-  solveInPlace(factored.lu, size, rhs);
-  for (let a = 0; a < airNodes; a++) out.airC[a] = rhs[a]!;
-  for (let s = 0; s < n; s++) {
-    let inner = rhs[airNodes + s]!;
-    out.surfaceC[s] = inner;
-    const chain = model.chains[s]!;
-    const pivot = factored.pivot[s]!;
-    const work = out.behindC[s]!;
-    for (let j = 0; j < work.length; j++) {
-      inner = (work[j]! + chain.conductance[j]! * inner) * pivot[j]!;
-      work[j] = inner;
+}
+
+/** Temperatures behind the surfaces from those of the surfaces. */
+function fillPanels({ layout, gain, pivot }: Factored, row: Float64Array): void {
+  const { airNodes, patches, first } = layout;
+  const at = airNodes + patches;
+  for (let s = 0; s < patches; s++) {
+    let inner = row[airNodes + s]!;
+    for (let k = first[s]!; k < first[s + 1]!; k++) {
+      inner = row[at + k]! * pivot[k]! + gain[k]! * inner;
+      row[at + k] = inner;
     }
   }
 }
 
-/** Heat leaving the box to the room and its base in this state [W]. */
+/** Heat leaving the box in this state, to the room, its base and with the air that goes out [W]. */
 export function heatOutW(net: Network, state: BoxState, roomC: number): number {
+  const cp = airHeatCapacityJPerKgK;
+  const { exchangeKgPerS, streams } = net.ventilation;
   let sum = 0;
-  for (let a = 0; a < net.airNodes; a++) sum += airLossW(net, state, a, roomC);
+  for (let a = 0; a < net.airNodes; a++) sum += exchangeKgPerS[a]! * cp * (state.airC[a]! - roomC);
+  for (const s of streams) if (s.to < 0) sum += s.kgPerS * cp * (state.airC[s.from]! - roomC);
   for (let s = 0; s < net.outerLink.length; s++) sum += patchLossW(net, state, s);
   return sum;
 }
 
 export function patchLossW(net: Network, state: BoxState, s: number): number {
-  const behind = state.behindC[s]!;
-  const outer = behind.length > 0 ? behind[behind.length - 1]! : state.surfaceC[s]!;
+  const { airNodes, patches, first } = state.layout;
+  const last = first[s + 1]!;
+  const outer = last > first[s]! ? state.row[airNodes + patches + last - 1]! : state.row[airNodes + s]!;
   return net.outerLink[s]! * (outer - net.outsideC[s]!);
 }
 
-/** Enthalpy carried off with the air that leaves a node, by exchange and by streams out [W]. */
-function airLossW(net: Network, state: BoxState, a: number, roomC: number): number {
-  let w = net.ventilation.exchangeKgPerS[a]! * airHeatCapacityJPerKgK * (state.airC[a]! - roomC);
-  for (const s of net.ventilation.streams)
-    if (s.to < 0 && s.from === a) w += s.kgPerS * airHeatCapacityJPerKgK * (state.airC[a]! - roomC);
-  return w;
-}
-
 /** Heat stored above 0 degC [J]. */
-export function storedJ(model: BoxModel, state: BoxState): number {
+export function storedJ(_model: BoxModel, state: BoxState): number {
+  const { capacity } = state.layout;
+  const { row } = state;
   let sum = 0;
-  for (let a = 0; a < state.airC.length; a++) sum += airCapacity(model, a) * state.airC[a]!;
-  model.chains.forEach((chain, s) => {
-    sum += chain.surfaceCapacity * state.surfaceC[s]!;
-    for (let j = 0; j < chain.capacity.length; j++) sum += chain.capacity[j]! * state.behindC[s]![j]!;
-  });
+  for (let k = 0; k < capacity.length; k++) sum += capacity[k]! * row[k]!;
   return sum;
 }

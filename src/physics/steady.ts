@@ -101,7 +101,6 @@ export function settleBox(model: BoxModel, conditions: SteadyConditions, warm?: 
     const wanted = settleDuty(model, conditions, base, responses, ratings, splits, duty);
     duty = calm === 1 ? wanted : duty.map((d, t) => d + calm * (wanted[t]! - d));
     const next = combine(
-      model,
       base,
       responses,
       ratings.map((w, h) => w * heaterDuty(model, h, duty, conditions)),
@@ -297,30 +296,20 @@ function dutyFrom(model: BoxModel, warm: SettledBox, t: number): number {
   return rating > 0 ? warm.now[h]!.powerW / rating : 0.5;
 }
 
-function combine(model: BoxModel, base: BoxState, responses: readonly BoxState[], watts: readonly number[]): BoxState {
+function combine(base: BoxState, responses: readonly BoxState[], watts: readonly number[]): BoxState {
   const out = copyState(base);
   responses.forEach((r, h) => {
     const w = watts[h]!;
     if (w === 0) return;
-    for (let a = 0; a < out.airC.length; a++) out.airC[a] = out.airC[a]! + w * r.airC[a]!;
-    for (let s = 0; s < out.surfaceC.length; s++) {
-      out.surfaceC[s] = out.surfaceC[s]! + w * r.surfaceC[s]!;
-      const to = out.behindC[s]!;
-      const from = r.behindC[s]!;
-      for (let j = 0; j < to.length; j++) to[j] = to[j]! + w * from[j]!;
-    }
+    for (let k = 0; k < out.row.length; k++) out.row[k] = out.row[k]! + w * r.row[k]!;
   });
-  void model;
   return out;
 }
 
 function leap(a: BoxState, b: BoxState, part: number): BoxState {
-  const mix = (x: Float64Array, y: Float64Array) => x.map((v, i) => v + part * (y[i]! - v));
-  return {
-    airC: mix(a.airC, b.airC),
-    surfaceC: mix(a.surfaceC, b.surfaceC),
-    behindC: a.behindC.map((x, s) => mix(x, b.behindC[s]!)),
-  };
+  const out = copyState(a);
+  for (let k = 0; k < out.row.length; k++) out.row[k] = out.row[k]! + part * (b.row[k]! - out.row[k]!);
+  return out;
 }
 
 function largestChange(a: BoxState, b: BoxState): number {

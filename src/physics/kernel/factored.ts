@@ -1,0 +1,105 @@
+// A network made ready for one step length: panels and air eliminated, the surfaces that see each other factored.
+// What is left dense is only the long-wave exchange, which links every surface with every other.
+import { factorInPlace } from '../dense.ts';
+import { factorBandInPlace, solveBandInPlace } from '../dense-band.ts';
+import type { BoxModel } from '../model.ts';
+import type { Network } from '../network.ts';
+import { type Layout, layoutOf } from './layout.ts';
+
+export interface Factored {
+  readonly layout: Layout;
+  /** Factors of the surfaces, patches x patches, and of the air, column by column. */
+  readonly lu: Float64Array;
+  readonly air: Float64Array;
+  /** Link of each surface to the air it touches [W/K]. */
+  readonly toAir: Float64Array;
+  /** Per node behind a surface: 1 / pivot after elimination from the outside in [K/W], and that times its conductance inward. */
+  readonly pivot: Float64Array;
+  readonly gain: Float64Array;
+  /** Heat capacity over step weight of everything in the row [W/K]. */
+  readonly held: Float64Array;
+  readonly perS: number;
+}
+
+/** Eliminate and factor.
+ *  @param net conductances, with the slopes of wet faces   @param perS 1 / (step weight) [1/s]; 0 for steady
+ *  Source: Gaussian elimination, no pivoting (every row loses at least what it gains). Checks: books of every run close. */
+export function factorNetwork(model: BoxModel, net: Network, perS: number): Factored {
+  const layout = layoutOf(model);
+  const { capacity, patches, behind } = layout;
+  const held = new Float64Array(capacity.length);
+  for (let k = 0; k < held.length; k++) held[k] = capacity[k]! * perS;
+  const pivot = new Float64Array(behind);
+  const gain = new Float64Array(behind);
+  const lu = surfaceCore(net, layout);
+  eliminatePanels(net, layout, held, pivot, gain, lu);
+  const toAir = new Float64Array(patches);
+  const air = eliminateAir(net, layout, held, toAir, lu);
+  factorInPlace(lu, patches);
+  return { layout, lu, air, toAir, pivot, gain, held, perS };
+}
+
+function surfaceCore(net: Network, { airNodes, patches }: Layout): Float64Array {
+  const lu = new Float64Array(patches * patches);
+  for (let s = 0; s < patches; s++) {
+    const from = (airNodes + s) * net.size + airNodes;
+    lu.set(net.core.subarray(from, from + patches), s * patches);
+  }
+  return lu;
+}
+
+function eliminatePanels(
+  net: Network,
+  { airNodes, patches, first, conductance }: Layout,
+  held: Float64Array,
+  pivot: Float64Array,
+  gain: Float64Array,
+  lu: Float64Array,
+): void {
+  const at = airNodes + patches;
+  for (let s = 0; s < patches; s++) {
+    let beyond = net.outerLink[s]!;
+    for (let k = first[s + 1]! - 1; k >= first[s]!; k--) {
+      const g = conductance[k]!;
+      const p = 1 / (held[at + k]! + g + beyond);
+      pivot[k] = p;
+      gain[k] = g * p;
+      beyond = g - g * g * p;
+    }
+    lu[s * patches + s] = lu[s * patches + s]! + beyond + held[airNodes + s]!;
+  }
+}
+
+/** Factors of the air; takes from the surfaces what they exchange through it. */
+function eliminateAir(
+  net: Network,
+  { airNodes, patches, order, airAt, halfBand }: Layout,
+  held: Float64Array,
+  toAir: Float64Array,
+  lu: Float64Array,
+): Float64Array {
+  const wide = 2 * halfBand + 1;
+  const air = new Float64Array(airNodes * wide);
+  for (let a = 0; a < airNodes; a++) {
+    const row = order[a]!;
+    for (let b = 0; b < airNodes; b++) {
+      const reach = order[b]! - row;
+      if (reach >= -halfBand && reach <= halfBand) air[row * wide + halfBand + reach] = net.core[a * net.size + b]!;
+    }
+    air[row * wide + halfBand] = air[row * wide + halfBand]! + held[a]!;
+    for (let s = 0; s < patches; s++) if (airAt[s] === row) toAir[s] = -net.core[a * net.size + airNodes + s]!;
+  }
+  factorBandInPlace(air, airNodes, halfBand);
+  const answer = new Float64Array(airNodes);
+  for (let from = 0; from < airNodes; from++) {
+    answer.fill(0);
+    answer[from] = 1;
+    solveBandInPlace(air, airNodes, halfBand, answer, 0, from);
+    for (let j = 0; j < patches; j++) {
+      if (airAt[j] !== from || toAir[j] === 0) continue;
+      for (let i = 0; i < patches; i++)
+        lu[i * patches + j] = lu[i * patches + j]! - toAir[i]! * toAir[j]! * answer[airAt[i]!]!;
+    }
+  }
+  return air;
+}

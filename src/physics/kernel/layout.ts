@@ -1,0 +1,78 @@
+// Where everything of a box lies in one row of numbers: air nodes, inner surfaces, then the nodes behind each surface,
+// patch after patch. Depends on the grid and the chains only. Leaves out every temperature and conductance of a moment.
+import { airHeatCapacityJPerKgK } from '../formulas/constants.ts';
+import type { BoxModel } from '../model.ts';
+
+export interface Layout {
+  readonly airNodes: number;
+  readonly patches: number;
+  /** Nodes behind all surfaces together. */
+  readonly behind: number;
+  /** First node behind patch s, counted from the first of all nodes behind; one more entry than patches. */
+  readonly first: Int32Array;
+  /** Heat capacity of every number of the row [J/K]. */
+  readonly capacity: Float64Array;
+  /** Conductance from the node before to each node behind [W/K]. */
+  readonly conductance: Float64Array;
+  /** Where a mat's heat enters, as a place in the row. */
+  readonly matAt: Int32Array;
+  /** Place of each air node when counted column by column, half the width of the band that this gives,
+   *  and the place of the air that each patch touches. */
+  readonly order: Int32Array;
+  readonly airAt: Int32Array;
+  readonly halfBand: number;
+}
+
+/** Density at which the heat capacity of the air is held [kg/m3]. Our choice: air at 23 degC. */
+const heldAirDensity = 1.19;
+
+/** Air mass in a node times its heat capacity [J/K]. Source: definition. Checks: books of every run close. */
+export const airCapacity = (model: BoxModel, node: number): number =>
+  model.airVolumeM3[node]! * heldAirDensity * airHeatCapacityJPerKgK;
+
+const known = new WeakMap<BoxModel['chains'], Layout>();
+
+/** Layout of a model; worked out once for each set of chains. */
+export function layoutOf(model: BoxModel): Layout {
+  const found = known.get(model.chains);
+  if (found) return found;
+  const made = layoutFrom(model);
+  known.set(model.chains, made);
+  return made;
+}
+
+function layoutFrom(model: BoxModel): Layout {
+  const { grid, chains } = model;
+  const airNodes = model.airVolumeM3.length;
+  const patches = chains.length;
+  const first = new Int32Array(patches + 1);
+  chains.forEach((c, s) => {
+    first[s + 1] = first[s]! + c.capacity.length;
+  });
+  const behind = first[patches]!;
+  const capacity = new Float64Array(airNodes + patches + behind);
+  const conductance = new Float64Array(behind);
+  const matAt = new Int32Array(patches);
+  for (let a = 0; a < airNodes; a++) capacity[a] = airCapacity(model, a);
+  chains.forEach((c, s) => {
+    capacity[airNodes + s] = c.surfaceCapacity;
+    capacity.set(c.capacity, airNodes + patches + first[s]!);
+    conductance.set(c.conductance, first[s]!);
+    matAt[s] = c.sourceNode > 0 ? airNodes + patches + first[s]! + c.sourceNode - 1 : airNodes + s;
+  });
+  return {
+    airNodes,
+    patches,
+    behind,
+    first,
+    capacity,
+    conductance,
+    matAt,
+    airAt: Int32Array.from(grid.patches, (p) => p.column * grid.layers + p.layer),
+    order: Int32Array.from(
+      { length: airNodes },
+      (_, a) => (a % grid.columns) * grid.layers + Math.floor(a / grid.columns),
+    ),
+    halfBand: grid.layers,
+  };
+}

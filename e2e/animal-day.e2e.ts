@@ -1,0 +1,117 @@
+// A day with the animals: find one, look it over nose to tail, do the round without a connection, show the register.
+import AxeBuilder from '@axe-core/playwright';
+import type { Browser, BrowserContext, Page } from 'playwright-core';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { describeInBrowser, launchBrowser } from './support/browser.ts';
+import { type RunningProgram, startProgram } from './support/program.ts';
+
+let program: RunningProgram;
+let browser: Browser;
+let context: BrowserContext;
+let page: Page;
+
+const shots = process.env.WARMSTEAD_SHOTS;
+const shot = async (name: string) => {
+  if (shots) await page.screenshot({ path: `${shots}/${name}.png`, fullPage: true });
+};
+const seriousFindings = async (): Promise<readonly string[]> => {
+  const { violations } = await new AxeBuilder({ page }).analyze();
+  return violations
+    .filter((one) => one.impact === 'serious' || one.impact === 'critical')
+    .map((one) => `${one.id}: ${one.nodes[0]?.html ?? ''}`);
+};
+const roundOnServer = async () =>
+  (await (await fetch(`${program.url}/api/round`)).json()) as { sum: { done: number; enclosures: number } };
+
+describeInBrowser('a day with the animals', () => {
+  beforeAll(async () => {
+    program = await startProgram({ WARMSTEAD_DEMO: 'yes' });
+    browser = await launchBrowser();
+    context = await browser.newContext({ viewport: { width: 1280, height: 900 }, locale: 'en-GB' });
+    page = await context.newPage();
+  });
+  afterAll(async () => {
+    await browser?.close();
+    await program?.stop();
+  });
+
+  test('the list names who is held and finds one by a word', async () => {
+    await page.goto(`${program.url}/animals`);
+    await page.getByRole('heading', { name: 'Animals here' }).waitFor();
+    await shot('animals');
+    expect(await page.locator('.animal-row').count()).toBe(12);
+    expect(await seriousFindings()).toEqual([]);
+    await page.getByRole('searchbox').fill('junip');
+    expect(await page.locator('.animal-row').count()).toBe(1);
+    await page.locator('.animal-row').click();
+    await page.getByRole('heading', { name: 'Juniper' }).waitFor();
+    await shot('animal');
+    expect(await seriousFindings()).toEqual([]);
+  });
+
+  test('a look-over goes on after the page was closed, and one sign for the vet decides', async () => {
+    await page.getByRole('button', { name: 'Look it over' }).click();
+    for (let step = 0; step < 3; step++) await page.getByRole('button', { name: 'Normal. Next' }).click();
+    await page.reload();
+    await page.getByText('Step 4 of 12').waitFor();
+    await shot('look-over');
+    expect(await seriousFindings()).toEqual([]);
+    await page.getByLabel(/Breathes with open mouth/).check();
+    await page.getByRole('button', { name: 'Seen. Next' }).click();
+    for (let step = 4; step < 12; step++) await page.getByRole('button', { name: 'Normal. Next' }).click();
+    await page.getByRole('button', { name: 'Finish' }).click();
+    await page.getByRole('heading', { name: 'Hold it and ask the vet' }).waitFor();
+    expect(await page.getByText('vet now').count()).toBeGreaterThan(0);
+    await shot('look-result');
+    await page.getByRole('button', { name: 'Back to the animal' }).click();
+    await page.getByRole('heading', { name: 'For the vet: hold it and ask' }).waitFor();
+  });
+
+  test('the round is done without a connection, survives a closed page, and arrives by itself', async () => {
+    await page.setViewportSize({ width: 412, height: 860 });
+    await page.goto(`${program.url}/round`);
+    await page.getByRole('heading', { name: 'Daily round' }).waitFor();
+    await page.evaluate(() => navigator.serviceWorker.ready.then(() => undefined));
+    await page.reload();
+    await page.locator('.round-row').first().waitFor();
+    await shot('round');
+    expect(await seriousFindings()).toEqual([]);
+    expect(await page.getByText('days missed before today').count()).toBe(1);
+    await context.setOffline(true);
+    const began = Date.now();
+    for (let n = 1; n <= 12; n++) await page.getByRole('button', { name: `A${n}: Well` }).click();
+    const tookMs = Date.now() - began;
+    await page.getByText('12 checks wait on this device').waitFor();
+    expect(tookMs).toBeLessThan(60_000);
+    await page.reload();
+    await page.getByText('12 of 12 done').waitFor();
+    await shot('round-offline');
+    expect((await roundOnServer()).sum.done).toBe(0);
+    await context.setOffline(false);
+    await page.getByText('All checks are with the shop computer.').waitFor({ timeout: 30_000 });
+    expect((await roundOnServer()).sum).toMatchObject({ done: 12, enclosures: 12 });
+  });
+
+  test('the inspector finds one animal, what is missing, and prints it', async () => {
+    await page.setViewportSize({ width: 1280, height: 900 });
+    await page.goto(`${program.url}/register`);
+    await page.getByRole('searchbox').fill('teasel');
+    await page.getByText('What is missing: Full name of the supplier').first().waitFor();
+    await shot('register');
+    expect(await seriousFindings()).toEqual([]);
+    const link = await page.getByRole('link', { name: 'As A4 pages' }).getAttribute('href');
+    const pdf = await fetch(`${program.url}${link}`);
+    expect(pdf.headers.get('content-type')).toBe('application/pdf');
+  });
+
+  test('a call with a red flag does not wait for questions', async () => {
+    await page.goto(`${program.url}/call`);
+    await page.getByText('Ask first what it is.').waitFor();
+    await page.getByLabel('Does not eat').check({ force: true });
+    await page.getByRole('heading', { name: 'Ask on' }).waitFor();
+    await page.getByLabel(/Limp, or cannot/).check();
+    await page.getByRole('heading', { name: 'Vet now' }).waitFor();
+    await shot('call');
+    expect(await seriousFindings()).toEqual([]);
+  });
+});

@@ -38,9 +38,19 @@ interface Node {
 const airJPerM3K = 1200;
 const stepS = 20;
 
+/** What goes wrong during a step. */
+export interface Wrong {
+  /** The switch of the thermostat sticks at this duty. */
+  readonly stuckDuty?: number;
+  /** The thermostat's probe lies in the room. */
+  readonly probeOut?: boolean;
+  /** Sun on the front [W/m2]. */
+  readonly sunWPerM2?: number;
+}
+
 export interface OtherBox {
-  /** One step of 20 s. @param hour of the day */
-  readonly step: (hour: number, roomC: number) => void;
+  /** One step of 20 s. @param hour of the day as the heater's timer has it */
+  readonly step: (hour: number, roomC: number, wrong?: Wrong) => void;
   readonly read: (place: TruePlace) => number;
   readonly powerW: () => number;
 }
@@ -147,13 +157,13 @@ export function otherBox(enclosure: Enclosure, materials: MaterialTable, truth: 
   const directOn = (i: number) =>
     sheet ? 0 : ((1 - truth.convectedFrac) * truth.floorFrac * patch[i]!) / patchSum / (w * D);
 
-  const step = (hour: number, roomC: number): void => {
+  const step = (hour: number, roomC: number, wrong: Wrong = {}): void => {
     const isDay =
       enclosure.day.startH <= enclosure.day.endH
         ? hour >= enclosure.day.startH && hour < enclosure.day.endH
         : hour >= enclosure.day.startH || hour < enclosure.day.endH;
     const set = (isDay ? thermostat.setDayC : thermostat.setNightC) + truth.dialErrorK;
-    const felt = probeFelt();
+    const felt = wrong.probeOut === true ? roomC : probeFelt();
     probeC += (felt - probeC) * (1 - Math.exp(-stepS / 90));
     if (thermostat.control === 'on-off') {
       if (probeC > set + thermostat.bandK / 2) on = false;
@@ -163,8 +173,9 @@ export function otherBox(enclosure: Enclosure, materials: MaterialTable, truth: 
       const want = Math.max(0, Math.min(1, 0.5 + (set - probeC) / thermostat.bandK));
       duty += 0.2 * (want - duty);
     }
-    watts = duty * heater.powerW * truth.power;
+    watts = (wrong.stuckDuty ?? duty) * heater.powerW * truth.power;
     for (const n of all) n.heatW = 0;
+    shine(wrong.sunWPerM2 ?? 0);
     spreadHeat();
     advance(roomC);
   };
@@ -190,6 +201,16 @@ export function otherBox(enclosure: Enclosure, materials: MaterialTable, truth: 
   }
 
   const radiant = () => surfaces.reduce((s, f) => s + f.area * f.n.tempC, 0) / areaSum;
+
+  /** Sun through a clear front: four fifths pass, most of it lands on the floor, the rest on the back. */
+  function shine(sunWPerM2: number): void {
+    const clear = (materials[panels.front.layers[0]!.materialId]?.shortWaveThroughFrac ?? 0) > 0.1 ? 0.8 : 0.05;
+    const each = (sunWPerM2 * clear * L * H) / count;
+    for (const c of columns) {
+      c.floor.heatW += 0.6 * each;
+      c.back.heatW += 0.3 * each;
+    }
+  }
 
   function spreadHeat(): void {
     if (mat) {

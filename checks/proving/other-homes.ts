@@ -23,13 +23,16 @@ export interface HomeChoice {
   readonly places: readonly TruePlace[];
 }
 
-/** One home from a seed. @param base an enclosure whose heater the other model knows */
-export function otherHome(base: Enclosure, materials: MaterialTable, seed: number, choice: HomeChoice): OtherHome {
-  const uniform = seededUniform(seed);
+/** Standard normal numbers from uniform ones. */
+export const normalFrom = (uniform: () => number) => (): number =>
+  Math.sqrt(-2 * Math.log(1 - uniform())) * Math.cos(2 * Math.PI * uniform());
+
+/** What is true of a home and hidden from the fit; widths of our choice, wider than any one home's doubt. */
+export function hiddenTruth(uniform: () => number): HiddenTruth {
   const between = (low: number, high: number) => low + (high - low) * uniform();
-  const normal = () => Math.sqrt(-2 * Math.log(1 - uniform())) * Math.cos(2 * Math.PI * uniform());
+  const normal = normalFrom(uniform);
   const times = (sd: number) => Math.exp(sd * normal());
-  const truth: HiddenTruth = {
+  return {
     conductivity: times(0.17),
     substrateConductivity: times(0.3),
     insideFilm: between(0.75, 1.35),
@@ -45,6 +48,14 @@ export function otherHome(base: Enclosure, materials: MaterialTable, seed: numbe
     probeDirect: between(0.4, 1.6),
     hideShade: between(0.4, 1),
   };
+}
+
+/** One home from a seed. @param base an enclosure whose heater the other model knows */
+export function otherHome(base: Enclosure, materials: MaterialTable, seed: number, choice: HomeChoice): OtherHome {
+  const uniform = seededUniform(seed);
+  const between = (low: number, high: number) => low + (high - low) * uniform();
+  const normal = normalFrom(uniform);
+  const truth = hiddenTruth(uniform);
   const enclosure = base;
   const { winter, summer } = enclosure.room;
   const lowC = winter.lowC + between(1, 4);
@@ -127,7 +138,7 @@ function run(
 }
 
 /** A day that is lowest at 5 and highest at 15 h. */
-function cosineDay(lowC: number, spanK: number, hour: number): number {
+export function cosineDay(lowC: number, spanK: number, hour: number): number {
   const h = (hour + 24) % 24;
   const up = h >= 5 && h < 15;
   const part = up ? (h - 5) / 10 : ((h - 15 + 24) % 24) / 14;

@@ -1,0 +1,76 @@
+// Do the readings cover what the rule asks: enough nights, close enough, without long holes, at the places that count?
+import type { DayPeriod } from '../../physics/enclosure.ts';
+import { isDayAt } from '../../physics/room-day.ts';
+import { hourOfDay, type ReadingLog, usualIntervalS } from '../reading-log.ts';
+import type { ProofRule } from './rule.ts';
+
+export interface Hole {
+  readonly fromS: number;
+  readonly toS: number;
+}
+
+export interface Coverage {
+  /** Nights with readings from end to end. */
+  readonly nights: number;
+  readonly intervalS: number;
+  readonly holes: readonly Hole[];
+  readonly handDays: number;
+  readonly enough: boolean;
+}
+
+/** Coverage of a log. A night counts when no hole longer than allowed lies in it. */
+export function coverageOf(log: ReadingLog, day: DayPeriod, rule: ProofRule): Coverage {
+  const intervalS = usualIntervalS(log.timesS);
+  const holes = log.timesS
+    .slice(1)
+    .flatMap((t, i): Hole[] => (t - log.timesS[i]! > rule.longestGapS ? [{ fromS: log.timesS[i]!, toS: t }] : []));
+  if (log.kind === 'hand') {
+    const handDays = daysByHand(log, rule);
+    return { nights: handDays, intervalS, holes: [], handDays, enough: handDays >= rule.nights };
+  }
+  const nights = nightsOf(log, day).filter(
+    (n) =>
+      n.toS - n.fromS >= nightLengthS(day) - 2 * rule.longestGapS &&
+      !holes.some((h) => h.fromS < n.toS && h.toS > n.fromS),
+  ).length;
+  const close = intervalS > 0 && intervalS <= rule.longestIntervalS + 1;
+  return { nights, intervalS, holes, handDays: 0, enough: close && nights >= rule.nights && holes.length === 0 };
+}
+
+const nightLengthS = (day: DayPeriod): number => {
+  const dayH = (((day.endH - day.startH) % 24) + 24) % 24 || 24;
+  return (24 - dayH === 0 ? 8 : 24 - dayH) * 3600;
+};
+
+/** Stretches of night readings; a box without night (day all round) counts from 22 to 6 h. */
+export function nightsOf(log: ReadingLog, day: DayPeriod): Hole[] {
+  const always = (day.endH - day.startH + 24) % 24 === 0;
+  const isNight = (h: number) => (always ? h >= 22 || h < 6 : !isDayAt(day, h));
+  const out: { fromS: number; toS: number }[] = [];
+  for (const t of log.timesS) {
+    if (!isNight(hourOfDay(t))) continue;
+    const last = out.at(-1);
+    if (last && t - last.fromS < 24 * 3600 && !dayBetween(last.toS, t, isNight)) last.toS = t;
+    else out.push({ fromS: t, toS: t });
+  }
+  return out;
+}
+
+function dayBetween(fromS: number, toS: number, isNight: (hour: number) => boolean): boolean {
+  for (let t = fromS; t < toS; t += 1800) if (!isNight(hourOfDay(t))) return true;
+  return false;
+}
+
+/** Days with readings in the morning (before 11), in the afternoon (11 to 18) and in the evening. */
+function daysByHand(log: ReadingLog, rule: ProofRule): number {
+  const days = new Map<number, Set<string>>();
+  const counts = new Map<number, number>();
+  for (const t of log.timesS) {
+    const h = hourOfDay(t);
+    const day = Math.floor(t / 86400);
+    const part = h < 11 ? 'morning' : h < 18 ? 'afternoon' : 'evening';
+    days.set(day, (days.get(day) ?? new Set()).add(part));
+    counts.set(day, (counts.get(day) ?? 0) + 1);
+  }
+  return [...days].filter(([day, parts]) => parts.size === 3 && counts.get(day)! >= rule.handReadingsPerDay).length;
+}

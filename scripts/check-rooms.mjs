@@ -45,7 +45,7 @@ export function codeOf(source, blankTexts) {
 }
 
 function importsOf(code) {
-  const found = /(?:\bfrom|\bimport)\s*\(?\s*(['"`])([^'"`\n]+)\1/g;
+  const found = /(?:\bfrom\s*|\bimport\s*\(?\s*)(['"`])([^'"`\n]+)\1/g;
   return [...code.matchAll(found)].map((match) => ({ what: match[2], line: lineAt(code, match.index) }));
 }
 

@@ -72,8 +72,8 @@ function FitnessPart({ sheet }: { readonly sheet: AnimalSheet }) {
       <ul className="finding-list">
         {findings.map((finding) => (
           <li key={finding.id} className={`finding finding-${finding.answer}`}>
-            <span className="finding-name">{t(`finding.${finding.id}`)}</span>
-            <span className="finding-word">{t(`finding.${finding.answer}`)}</span>
+            <span className="finding-name">{t(`fitfinding.${finding.id}`)}</span>
+            <span className="finding-word">{t(`fitfinding.${finding.answer}`)}</span>
             <span className="finding-why">{finding.reasons.map(say.reason).join(' ')}</span>
           </li>
         ))}

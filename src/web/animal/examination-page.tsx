@@ -140,7 +140,7 @@ function StepSheet({ step, examination, body, onSigns, onOutline }: StepSheetPro
   return (
     <section aria-labelledby="look-step">
       <h2 id="look-step">{say.spoken(step.title)}</h2>
-      <SnakeParts part={step.part} label={t('look.drawing', { step: say.spoken(step.title) })} />
+      <SnakeParts part={step.part} focus={step.id} label={t('look.drawing', { step: say.spoken(step.title) })} />
       <p>
         <strong>{t('look.how')}</strong> {say.spoken(step.look)}
       </p>

@@ -85,6 +85,7 @@ export function GrowthDrawing({ sheet, boxCm, onBox }: GrowthDrawingProps) {
         {later && <path d={bodyPath(later[1] ?? last, wide, deep * 0.78)} className="growth-later" />}
         {later && <path d={bodyPath(later[0] ?? last, wide, deep * 0.5)} className="growth-later growth-slow" />}
         <path d={bodyPath(last, wide, deep * 0.22)} className="growth-now" />
+        <ellipse cx={wide * 0.03} cy={deep * 0.22} rx="3.2" ry="2.2" className="growth-head" />
       </svg>
       {move && <p>{movedSay(move)}</p>}
       <QuantityField

@@ -1,7 +1,8 @@
 // For the inspector: type a word, see the animal with every heading, what is missing and every correction; print it.
 import { useDeferredValue, useState } from 'react';
 import { Button, Input, Label, TextField } from 'react-aria-components';
-import { fieldWords } from '../../animal/words/register.ts';
+import { choiceWords, fieldWords } from '../../animal/words/register.ts';
+import { isMessageKey } from '../messages/translate.ts';
 import { useSheet } from '../settings/settings-context.tsx';
 import { go } from '../shell/router.ts';
 import { type InspectionAnswer, readInspection } from './animal-api.ts';
@@ -22,7 +23,13 @@ export function RegisterPage() {
         <h1>{t('register.title')}</h1>
         {value && (
           <p className="lead">
-            {t('register.lead', { n: value.animals.length, years: value.years, place: value.place })}
+            {t('register.lead', {
+              n: value.animals.length,
+              years: value.years,
+              place: isMessageKey(`lawplace.${value.place}`)
+                ? t(`lawplace.${value.place}` as 'lawplace.eu')
+                : value.place,
+            })}
           </p>
         )}
       </div>
@@ -66,6 +73,10 @@ function RegisterAnimal({
   const missing = animal.headings
     .filter((finding) => finding.state === 'missing')
     .map((finding) => say.spoken(finding.heading.say));
+  const shown = (field: string | undefined, value: string): string => {
+    if (field === 'speciesId') return nameOf(value);
+    return choiceWords[value] ? say.spoken(choiceWords[value]) : value.split(', ').map(say.day).join(', ');
+  };
   return (
     <details className="register-animal" open={open}>
       <summary>
@@ -88,7 +99,7 @@ function RegisterAnimal({
               </th>
               <td>
                 {finding.state === 'there'
-                  ? say.day(finding.value)
+                  ? shown(finding.heading.field, finding.value)
                   : finding.state === 'missing'
                     ? t('register.missingMark')
                     : t(`register.${finding.state}`)}

@@ -13,8 +13,21 @@ const spans: Readonly<Record<string, readonly [from: number, to: number]>> = {
   droppings: [0.82, 0.9],
 };
 
-export function SnakeParts({ part, label }: { readonly part: string; readonly label: string }) {
+interface SnakePartsProps {
+  readonly part: string;
+  /** Step of the look-over, for parts that several steps share. */
+  readonly focus: string;
+  readonly label: string;
+}
+
+export function SnakeParts({ part, focus, label }: SnakePartsProps) {
   const span = spans[part];
+  if (part === 'head')
+    return (
+      <svg viewBox="0 0 360 130" role="img" aria-label={label} className="snake-parts">
+        <LargeHead focus={focus} />
+      </svg>
+    );
   return (
     <svg viewBox="0 0 360 130" role="img" aria-label={label} className="snake-parts">
       <path d={body} className={part === 'whole' ? 'snake-body snake-strong' : 'snake-body'} pathLength={1} />
@@ -27,7 +40,7 @@ export function SnakeParts({ part, label }: { readonly part: string; readonly la
           strokeDashoffset={-span[0]}
         />
       )}
-      <Head strong={part === 'head'} />
+      <Head strong={false} />
       {part === 'cross-section' && <path d="M176 78v42" className="snake-cut" />}
       {part === 'palm' && <Palm />}
       {part === 'droppings' && (
@@ -44,8 +57,28 @@ function Head({ strong }: { readonly strong: boolean }): ReactNode {
       <path d="M34 52C24 52 12 60 9 68C8 72 11 75 16 75C27 75 36 70 39 64z" className={ink} />
       <path d="M10 71C16 70 26 69 34 66" className={ink} />
       <circle cx="22" cy="62" r="3" className={ink} />
-      <circle cx="12.5" cy="67" r="1" className={ink} />
-      <path d="M9 71L2 75M5.5 73L1 72" className={ink} />
+    </g>
+  );
+}
+
+/** The head from the side, large, with what this step looks at in strong ink. */
+function LargeHead({ focus }: { readonly focus: string }): ReactNode {
+  const ink = (id: string): string => (id === focus ? 'snake-fine snake-fine-strong' : 'snake-fine');
+  return (
+    <g>
+      <path
+        d="M300 22C250 14 196 12 150 20C112 26 78 44 62 66C56 76 60 86 72 88L96 92C150 104 230 108 300 106z"
+        className="snake-fine"
+      />
+      <path d="M96 92C128 108 190 118 300 106C250 98 160 92 96 92z" className={ink('throat')} />
+      <path d="M62 78C100 84 160 82 214 70" className={ink('mouth')} />
+      <path d="M62 80L30 88L14 82M30 88L16 98" className={ink('tongue')} />
+      <path d="M84 60a4 3 0 1 0 .1 0z" className={ink('breath')} />
+      {focus === 'breath' && (
+        <path d="M66 52C54 48 46 40 44 30M72 46C64 42 58 34 58 26" className="snake-fine-strong snake-line" />
+      )}
+      <circle cx="150" cy="50" r="14" className={ink('eyes')} />
+      <path d="M150 40v20" className={focus === 'eyes' ? 'snake-fine-strong snake-line' : 'snake-fine snake-line'} />
     </g>
   );
 }

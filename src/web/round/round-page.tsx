@@ -86,6 +86,9 @@ function RoundRow({ line, isOpen, onOpen, onCheck }: RoundRowProps) {
       <span className="round-place">{line.place}</span>
       <span className="round-what">
         {names}
+        {line.state !== 'to-do' && (
+          <span className="round-state"> · {t(line.state === 'well' ? 'round.done' : 'round.out')}</span>
+        )}
         {missed && <strong className="round-missed">{missed}</strong>}
         {line.reasons.map((why, i) => (
           <strong key={`${why.key}-${String(i)}`} className="round-reason">

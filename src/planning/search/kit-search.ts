@@ -4,6 +4,7 @@
 // Leaves out: threads and clocks (whoever drives it), and the wording of the answer (search-answer.ts).
 import type { ClimateNeeds } from '../../husbandry/climate.ts';
 import type { Parameters } from '../../physics/parameters.ts';
+import { openLidFrac } from '../kit/box-variant.ts';
 import type { Arrangement, Kit } from '../kit/kit.ts';
 import type { Candidates } from '../kit/kit-candidates.ts';
 import { type Moments, momentsOf } from '../member.ts';
@@ -15,8 +16,9 @@ import { boundsOf, certainAfter, certainlyFails, count, emptyTally, estimateOf, 
 
 /** How many arrangements an answer is to name for certain. */
 export const wantedChoices = 3;
-/** Versions solved in one piece of work; small enough that a search can be stopped at once (our choice). */
+/** Versions solved in one piece of work, fewer at first; small enough that a search can be stopped at once (our choice). */
 const chunk = 8;
+const firstChunk = 4;
 
 export interface SearchTask {
   readonly arrangement: number;
@@ -137,12 +139,14 @@ export function createKitSearch(setting: SearchSetting): KitSearch {
         return { arrangement: fresh.index, from: 0, to: 1 };
       }
       if (!hasAll()) return null;
-      const waiting = states.filter((s) => open(s) && s.asked < s.surfaces.length + 2 * chunk);
+      const waiting = states.filter(
+        (s) => open(s) && s.asked < s.surfaces.length + (s.surfaces.length < chunk ? 1 : 2 * chunk),
+      );
       if (waiting.length === 0) return null;
       const next = waiting.map((s) => bestOf(s, 'estimate')).reduce((a, b) => (compareKeys(a.key, b.key) <= 0 ? a : b));
       const { state } = next;
       const from = state.asked;
-      state.asked = Math.min(of, from < chunk ? chunk : from + chunk);
+      state.asked = Math.min(of, from < firstChunk ? firstChunk : from < chunk ? chunk : from + chunk);
       return { arrangement: state.index, from, to: state.asked };
     },
     take: (task, surfaces) => {
@@ -222,7 +226,8 @@ function start(s: ArrangementState, best: MemberSurface, setting: SearchSetting)
     groups.set(key, group);
     s.costs.set(kit.id, setting.costOf(kit, behaviour, best, s.arrangement));
   }
-  s.groups = [...groups.values()].map((g) => ({ ...g, tally: emptyTally() }));
+  const open = (s.arrangement.enclosure.box.panels.top.meshShareFrac ?? 0) > openLidFrac;
+  s.groups = [...groups.values()].map((g) => ({ ...g, tally: emptyTally(open ? 2 : 1) }));
 }
 
 export function behaviourOf(kit: Kit, setNightC: number): Behaviour {

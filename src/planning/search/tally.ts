@@ -7,7 +7,14 @@ import { kitNeeds, summerNeeds, winterNeeds } from './judge-kit.ts';
  *  A need that holds in a tenth of the versions has its mean about 1.3 spreads below; our choice with room to spare. */
 export const certainAfter = { versions: 8, spreads: 4, leastSpread: 0.05 } as const;
 
+/** Judged spread of each need before anything is measured, one standard deviation, in the order of kitNeeds: a box of one
+ *  best-estimate version that misses by more than four of them is hopeless. Doubled for an open lid.
+ *  Source: BOX-SPREAD (basking 3 K, air 1.2 to 1.5 K, humidity 15 points hold nine in ten). */
+const judgedSpread: readonly number[] = [1.8, 0.75, 0.9, 0.9, 1.8, 9, 9, 2];
+
 export interface Tally {
+  /** 1, or 2 for an open lid. */
+  readonly spreadFactor: number;
   tried: number;
   /** Versions in which each need held, in the order of kitNeeds. */
   readonly held: number[];
@@ -22,7 +29,8 @@ export interface Tally {
 const winterIndex = winterNeeds.map((n) => kitNeeds.indexOf(n));
 const summerIndex = summerNeeds.map((n) => kitNeeds.indexOf(n));
 
-export const emptyTally = (): Tally => ({
+export const emptyTally = (spreadFactor = 1): Tally => ({
+  spreadFactor,
   tried: 0,
   held: kitNeeds.map(() => 0),
   winterHeld: 0,
@@ -80,7 +88,11 @@ export const certainlyFails = (tally: Tally, of: number): boolean => boundsOf(ta
 
 function hopeless(tally: Tally): boolean[] {
   const n = tally.tried;
-  if (n < certainAfter.versions) return tally.held.map(() => false);
+  if (n === 0) return tally.held.map(() => false);
+  if (n < certainAfter.versions)
+    return tally.sum.map(
+      (sum, i) => sum / n < -certainAfter.spreads * tally.spreadFactor * (judgedSpread[i] ?? Number.POSITIVE_INFINITY),
+    );
   return tally.held.map((h, i) => {
     if (h > n * ensembleBounds.failsFrac) return false;
     const mean = (tally.sum[i] ?? 0) / n;

@@ -2,6 +2,8 @@
 // what is used again, what each road costs. Kits are found by the search, with what the customer then owns at no price.
 // Leaves out: selling on what is left over, and illness or feeding that changes growth.
 
+import type { CareFacts } from '../../animal/care-facts.ts';
+import type { GrowthBand } from '../../animal/growth.ts';
 import { climateNeeds } from '../../husbandry/climate-needs.ts';
 import type { Species } from '../../husbandry/fact.ts';
 import { bareLimits } from '../../husbandry/rules/beginnings.ts';
@@ -10,25 +12,17 @@ import { rangeOf, wordOf } from '../../husbandry/species-facts.ts';
 import type { Standard } from '../../husbandry/standard.ts';
 import type { LifeStage, PlannedAnimal } from '../../physics/enclosure.ts';
 import type { Verdict } from '../../shared/verdict.ts';
-import { intervalOf } from '../interval.ts';
 import type { Interval } from '../plan-answer.ts';
 import type { KitChoice } from '../search/search-answer.ts';
 import type { SearchInput } from '../search/search-input.ts';
 import { searchKits } from '../search/search-kits.ts';
 import { itemsOf, type ShelfEnclosure } from '../shelf/shelf.ts';
-import {
-  type GrowthCurve,
-  type GrowthForecast,
-  growthCurves,
-  growthForecast,
-  lengthAfter,
-  yearsUntil,
-} from './growth-forecast.ts';
+import { bandOf, type GrowthForecast, growthForecast, lengthIn, neverYears, yearsUntil } from './growth-forecast.ts';
 
 export interface RoadStage {
   readonly box: ShelfEnclosure;
   readonly fromYear: number;
-  /** When the box is outgrown: 9 curves in 10 within; null when it serves for good. */
+  /** Years until the box is outgrown: fast, middle, slow growth; null when even fast growth does not outgrow it. */
   readonly outgrown: Interval | null;
   readonly toYear: number;
   readonly stage: LifeStage;
@@ -47,7 +41,8 @@ export interface Road {
 }
 
 export interface StageRoads {
-  readonly growth: GrowthForecast;
+  /** Null when the species record has no lengths: then there is no road either. */
+  readonly growth: GrowthForecast | null;
   readonly standardId: string;
   readonly years: number;
   readonly stepwise: Road;
@@ -61,6 +56,7 @@ export interface StageRoads {
 export interface RoadInput extends Omit<SearchInput, 'boxIds' | 'years' | 'climate' | 'standard'> {
   readonly standard: Standard;
   readonly animal: PlannedAnimal;
+  readonly care: CareFacts;
   /** How far ahead is planned and paid for, whole years. */
   readonly years: number;
 }
@@ -72,30 +68,29 @@ const coverShare = bareLimits.coverFrac;
 
 /** Yields what it is working on; returns both roads. */
 export function* stageRoads(input: RoadInput): Generator<string, StageRoads> {
-  const { species, animal, standard, years, seed } = input;
-  const curves = growthCurves(species, animal, seed);
+  const { species, animal, standard, years } = input;
+  const band = bandOf(species, input.care);
+  const head = { standardId: standard.id, years, currency: input.shelf.currency, pricesInvented: input.shelf.invented };
+  const nowhere = { stages: [], total: 0 };
+  if (!band)
+    return {
+      ...head,
+      growth: null,
+      stepwise: nowhere,
+      atOnce: null,
+      note: 'The usual lengths of this species are not known.',
+    };
+  const growth = growthForecast(band, animal, years);
   const boxes = servingBoxes(input);
-  const adultM = intervalOf(curves.map((c) => c.adultM)).high;
+  const adultM = growth.adultLengthM.median;
   const adultBox = boxes.find((b) => b.servesM >= adultM - 1e-9) ?? null;
-  const stepBoxes = pickSteps(boxes, curves, years);
-  const stepwise = yield* drive(input, stepBoxes, curves, false);
+  const steps = pickSteps(boxes, band, animal.totalLengthM, years);
+  const stepwise = steps.length > 0 ? yield* drive(input, steps, band, false) : nowhere;
   const atOnce =
-    adultBox && stepBoxes[0]?.item.id !== adultBox.item.id ? yield* drive(input, [adultBox], curves, true) : null;
-  return {
-    growth: growthForecast(species, animal, years, seed),
-    standardId: standard.id,
-    years,
-    stepwise,
-    atOnce,
-    note:
-      boxes.length === 0
-        ? `No box of the shelf serves this animal now under "${standard.name}".`
-        : adultBox
-          ? null
-          : `No box of the shelf serves the largest usual adult (${Math.round(adultM * 100)} cm) under "${standard.name}".`,
-    currency: input.shelf.currency,
-    pricesInvented: input.shelf.invented,
-  };
+    adultBox && steps[0]?.item.id !== adultBox.item.id ? yield* drive(input, [adultBox], band, true) : null;
+  const none = `No box of the shelf serves this animal now under "${standard.name}".`;
+  const noAdult = `No box of the shelf serves the usual adult (${Math.round(adultM * 100)} cm) under "${standard.name}".`;
+  return { ...head, growth, stepwise, atOnce, note: boxes.length === 0 ? none : adultBox ? null : noAdult };
 }
 
 interface ServingBox {
@@ -114,8 +109,8 @@ function servingBoxes({ shelf, standard, animal, species }: RoadInput): ServingB
 }
 
 /** Each time the cheapest box that serves at least a year more; the last one serves to the end of what is planned. */
-function pickSteps(boxes: readonly ServingBox[], curves: readonly GrowthCurve[], years: number): ServingBox[] {
-  const middle = (m: number) => intervalOf(curves.map((c) => Math.min(99, yearsUntil(c, m)))).median;
+function pickSteps(boxes: readonly ServingBox[], band: GrowthBand, nowM: number, years: number): ServingBox[] {
+  const middle = (m: number) => yearsUntil(band, nowM, m).median;
   const steps: ServingBox[] = [];
   let from = 0;
   while (from < years) {
@@ -132,7 +127,7 @@ function pickSteps(boxes: readonly ServingBox[], curves: readonly GrowthCurve[],
 function* drive(
   input: RoadInput,
   boxes: readonly ServingBox[],
-  curves: readonly GrowthCurve[],
+  band: GrowthBand,
   coverYoung: boolean,
 ): Generator<string, Road> {
   const stages: RoadStage[] = [];
@@ -140,12 +135,11 @@ function* drive(
   let from = 0;
   for (const [i, box] of boxes.entries()) {
     yield box.item.name;
-    const untilAll = curves.map((c) => Math.min(99, yearsUntil(c, box.servesM)));
-    const until = intervalOf(untilAll);
+    const until = yearsUntil(band, input.animal.totalLengthM, box.servesM);
     const last = i === boxes.length - 1;
     const to = last ? input.years : Math.min(input.years, until.median);
-    const stage = yield* stageOf(input, box.item, owned, curves, from, to, coverYoung);
-    stages.push({ ...stage, outgrown: until.low >= 99 ? null : until });
+    const stage = yield* stageOf(input, box.item, owned, band, from, to, coverYoung);
+    stages.push({ ...stage, outgrown: until.low >= neverYears ? null : until });
     owned = [...owned, ...(stage.kit?.parts.map((p) => p.itemId) ?? [])];
     from = to;
   }
@@ -157,16 +151,17 @@ function* stageOf(
   input: RoadInput,
   box: ShelfEnclosure,
   owned: readonly string[],
-  curves: readonly GrowthCurve[],
+  band: GrowthBand,
   from: number,
   to: number,
   coverYoung: boolean,
 ): Generator<string, Omit<RoadStage, 'outgrown'>> {
-  const lengthAt = (t: number) => intervalOf(curves.map((c) => lengthAfter(c, t))).median;
+  const lengthAt = (t: number) => lengthIn(band, input.animal.totalLengthM, t).median;
   const lengthM = { from: lengthAt(from), to: lengthAt(to) };
   const stage = stageByLength(input.species, lengthM.from);
   const climate = climateNeeds(input.species, stage);
-  const inBox = { ...input.enclosure, animal: { ...input.animal, stage, totalLengthM: lengthM.from } };
+  // the kit must do for the animal as it will be when it leaves the box
+  const inBox = { ...input.enclosure, animal: { ...input.animal, stage, totalLengthM: lengthM.to } };
   const bare = coverYoung && box.lengthM * box.depthM > bareLimits.floorPerLengthSquared * lengthM.from ** 2;
   const coverItem = itemsOf(input.shelf, 'cover').find((c) => c.covers === 'floor' && c.inStock);
   const missing = bare ? Math.max(0, coverShare - input.enclosure.coverFrac) : 0;

@@ -1,9 +1,11 @@
 // The readings of one box: each thermostat's probe, the basking surface, air at both ends, hides, perch.
 // basking-surface: floor within 0.1 m either side of the heater (of a mat: its whole cover). Hides are judged without
 // direct radiation by a first-order balance (our choice, docs/theory). The weights of a probe fixed to a wall are our choice.
+import type { PlaceId } from './answer.ts';
 import type { Enclosure } from './enclosure.ts';
 import { baskingStrip, type Grid, mainHeater, warmEndOf } from './grid.ts';
 import type { HeaterPath } from './model.ts';
+import { operativeReadings } from './operative.ts';
 import type { Parameters } from './parameters.ts';
 import { irradiancePerW } from './pattern.ts';
 import { addAir, addPatches, addSeen, between, emptyReading, insidePoint, type Reading } from './reading.ts';
@@ -18,6 +20,8 @@ export interface BoxReadings {
   readonly warmHide: Reading | null;
   readonly coolHide: Reading | null;
   readonly perch: Reading | null;
+  /** What a resting snake would come to at the places where it lies. */
+  readonly operative: readonly { readonly place: PlaceId; readonly reading: Reading }[];
 }
 
 interface Parts {
@@ -58,7 +62,34 @@ export function readingsOf(parts: Parts): BoxReadings {
     warmHide: hide(parts, true),
     coolHide: hide(parts, false),
     perch: enclosure.perch ? perch(parts, enclosure.perch) : null,
+    operative: operativeReadings(parts, lyingPlaces(enclosure, warmX)),
   };
+}
+
+/** Where an animal lies: the basking strip, both ends of the floor, and in each end's hide. */
+function lyingPlaces(enclosure: Enclosure, warmX: number) {
+  const L = enclosure.box.lengthM;
+  const main = mainHeater(enclosure);
+  const strip = main < 0 ? [0, L / 4] : baskingStrip(enclosure, enclosure.heaters[main]!);
+  const list: { place: PlaceId; xM: number; sheltered: boolean }[] = [
+    { place: 'basking-surface', xM: (strip[0]! + strip[1]!) / 2, sheltered: false },
+    { place: 'warm-air', xM: warmX, sheltered: false },
+    { place: 'cool-floor', xM: L - warmX, sheltered: false },
+  ];
+  const warm = hideOf(enclosure, true);
+  const cool = hideOf(enclosure, false);
+  if (warm) list.push({ place: 'warm-hide', xM: warm.xM, sheltered: true });
+  if (cool) list.push({ place: 'cool-hide', xM: cool.xM, sheltered: true });
+  return list;
+}
+
+/** The hide of one end that lies furthest out. */
+function hideOf(enclosure: Enclosure, warm: boolean) {
+  const L = enclosure.box.lengthM;
+  const warmLeft = warmEndOf(enclosure) === 'left';
+  const hides = enclosure.hides.filter((h) => h.xM <= L / 2 === (warmLeft === warm));
+  if (hides.length === 0) return undefined;
+  return hides.reduce((a, b) => (Math.abs(a.xM - L / 2) > Math.abs(b.xM - L / 2) ? a : b));
 }
 
 const isFloor = (p: { readonly facing: string }): boolean => p.facing === 'floor';
@@ -163,10 +194,8 @@ function basking(parts: Parts): Reading {
 function hide(parts: Parts, warm: boolean): Reading | null {
   const { enclosure, grid, areas, heaters } = parts;
   const L = enclosure.box.lengthM;
-  const end = warmEndOf(enclosure);
-  const hides = enclosure.hides.filter((h) => (h.xM <= L / 2 === (end === 'left')) === warm);
-  if (hides.length === 0) return null;
-  const one = hides.reduce((a, b) => (Math.abs(a.xM - L / 2) > Math.abs(b.xM - L / 2) ? a : b));
+  const one = hideOf(enclosure, warm);
+  if (!one) return null;
   const r = emptyReading(grid, heaters.length);
   addPatches(
     r,

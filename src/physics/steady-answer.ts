@@ -10,6 +10,7 @@ import type { BoxModel } from './model.ts';
 import { columnAt } from './model.ts';
 import { latentW } from './moisture.ts';
 import { columnFloor, readPlaces } from './places.ts';
+import { readingValue } from './reading.ts';
 import { heatOutW, patchLossW } from './solve-network.ts';
 import type { SettledBox, SteadyConditions } from './steady.ts';
 
@@ -34,7 +35,9 @@ export function steadyAnswer(model: BoxModel, conditions: SteadyConditions, box:
   const column = (i: number, k: number) => state.airC[k * grid.columns + i]!;
   return {
     places,
-    operativeC: {},
+    operativeC: Object.fromEntries(
+      model.readings.operative.map(({ place, reading }) => [place, readingValue(reading, state, now)]),
+    ),
     warmEnd: end,
     columns: {
       xM: grid.columnXM,

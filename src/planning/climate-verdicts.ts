@@ -148,7 +148,7 @@ function night(
     unit: '°C',
     basis: want,
     failing: [
-      `At ${number(moments.winterNight.roomC)} °C in the room the warm ${hide ? 'hide' : 'end'} is at ${number(median(values))} °C; this animal needs ${want.low}.`,
+      `At ${number(moments.winterNight.roomC)} °C in the room the warm ${hide ? 'hide' : 'end'} is at ${number(median(values))} °C; this animal needs ${want.low} °C.`,
       why,
     ],
     fixes:

@@ -16,7 +16,7 @@ export interface HeaterNow {
 
 /** What the probe of a thermostat reads once settled, its own error included [degC]. */
 export const probeReading = (model: BoxModel, state: BoxState, now: readonly HeaterNow[], thermostat: number): number =>
-  readingValue(model.readings.probes[thermostat]!, state, now);
+  readingValue(model.readings.probes[thermostat]!, state, now) + model.parameters.probeErrorK;
 
 /** Mean of the floor strip under the main heater [degC]. */
 export const baskingSurface = (model: BoxModel, state: BoxState): number =>

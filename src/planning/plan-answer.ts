@@ -16,6 +16,8 @@ export interface SeasonAnswer {
   readonly roomDay: RoomDay;
   /** The whole day, best-estimate parameters. */
   readonly day: DayAnswer;
+  /** Share of the floor within the wanted band in each row of that day, 0..1. */
+  readonly floorWantedFrac: readonly number[];
   /** The cold end of that day, night set points; and its warm end, day set points. */
   readonly night: SteadyAnswer;
   readonly noon: SteadyAnswer;

@@ -39,6 +39,14 @@ describe('a wooden vivarium with a trimmed pulse thermostat', { timeout: 60_000 
     expect(advised.low).toBeLessThan(advised.high);
   });
 
+  test('tells the share of floor that suits the animal, row by row', () => {
+    const shares = usual.winter.floorWantedFrac;
+    expect(shares).toHaveLength(usual.winter.day.hours.length);
+    expect(Math.min(...shares)).toBeGreaterThanOrEqual(0);
+    expect(Math.max(...shares)).toBeLessThanOrEqual(1 + 1e-9);
+    expect(Math.max(...shares)).toBeGreaterThan(0.3);
+  });
+
   test('answers the same for the same seed', () => {
     const again = plan(wood);
     expect(again.needs).toEqual(usual.needs);

@@ -10,6 +10,7 @@ import { mainThermostat } from '../physics/steady.ts';
 import { ensembleBounds, type Verdict, worstVerdict } from '../shared/verdict.ts';
 import { climateVerdicts } from './climate-verdicts.ts';
 import { drawMembers, type Priors } from './ensemble.ts';
+import { floorShareWanted } from './floor-share.ts';
 import { intervalOf } from './interval.ts';
 import { baskingAimC, type MemberAnswer, type Moments, memberAnswer, momentsOf } from './member.ts';
 import type { DialAdvice, Interval, PlanAnswer, SeasonAnswer } from './plan-answer.ts';
@@ -52,6 +53,7 @@ export function planEnclosure(input: PlanInput, onMember?: (doneFrac: number) =>
     headline: headlineOf(verdict, needs),
     needs,
     winter: season(
+      input,
       enclosure.room.winter,
       winterDay,
       members,
@@ -59,6 +61,7 @@ export function planEnclosure(input: PlanInput, onMember?: (doneFrac: number) =>
       (m) => m.winterDay,
     ),
     summer: season(
+      input,
       enclosure.room.summer,
       summerDay,
       members,
@@ -89,6 +92,7 @@ function headlineOf(verdict: Verdict, needs: readonly NeedVerdict[]): string {
 }
 
 function season(
+  { enclosure, climate }: PlanInput,
   roomDay: SeasonAnswer['roomDay'],
   day: SeasonAnswer['day'],
   members: readonly MemberAnswer[],
@@ -98,6 +102,7 @@ function season(
   return {
     roomDay,
     day,
+    floorWantedFrac: floorShareWanted(day, enclosure.box.lengthM, enclosure.day, climate),
     night: night(members[0]!),
     noon: noon(members[0]!),
     nightInterval: placeIntervals(members.map(night)),

@@ -42,6 +42,8 @@ export interface Inspection {
   /** The law that asks for so many years, null when it is our own choice. */
   readonly yearsLaw: string | null;
   readonly animals: readonly InspectedAnimal[];
+  /** Key of data/sources.json -> title and the day on which it was last looked at. */
+  readonly lawTitles: Readonly<Record<string, string>>;
 }
 
 /** Where no rule of the place was read: our choice. */
@@ -73,6 +75,17 @@ export async function inspectRegister(desk: DeskContext, choice: InspectionChoic
     ),
   );
   const { shopName, branchName, place, today } = around;
+  const lawTitles = Object.fromEntries(
+    around.care.register.flatMap(({ laws }) =>
+      Object.values(laws).map(({ source }) => {
+        const row = around.facts.sources[source];
+        return [
+          source,
+          row ? `${row.title}${row.dateChecked ? `, looked at ${row.dateChecked}` : ''}` : source,
+        ] as const;
+      }),
+    ),
+  );
   return {
     shopName,
     branchName,
@@ -80,6 +93,7 @@ export async function inspectRegister(desk: DeskContext, choice: InspectionChoic
     today,
     years,
     yearsLaw: choice.years === null ? (longest?.rule.id ?? null) : null,
+    lawTitles,
     animals,
   };
 }

@@ -75,7 +75,7 @@ export function inspectionPdf(inspection: Inspection, language: AnimalLanguage, 
       missingTitle: w.missingTitle,
       missingNone: w.missingNone,
       missingHead: w.missingHead,
-      missing: inspection.animals.flatMap((animal) => missingRows(animal, language)),
+      missing: inspection.animals.flatMap((animal) => missingRows(animal, inspection, language)),
       fieldHead: w.fieldHead,
       animals: inspection.animals.map((animal) => block(animal, language)),
       notesTitle: w.notesTitle,
@@ -88,13 +88,19 @@ export function inspectionPdf(inspection: Inspection, language: AnimalLanguage, 
 const titleOf = ({ record }: InspectedAnimal): string =>
   `${record.entry.callName || record.row.id.slice(0, 8)} · ${record.species.scientificName}`;
 
-function missingRows(animal: InspectedAnimal, language: AnimalLanguage): readonly (readonly string[])[] {
+function missingRows(
+  animal: InspectedAnimal,
+  { lawTitles }: Inspection,
+  language: AnimalLanguage,
+): readonly (readonly string[])[] {
   return animal.headings
     .filter((finding) => finding.state === 'missing')
     .map(({ heading, law }) => [
       titleOf(animal),
       heading.say[language],
-      law ? `${law.source} ${law.at}`.trim() : words[language].ours,
+      law
+        ? [lawTitles[law.source] ?? law.source, law.at].filter((part) => part !== '').join(', ')
+        : words[language].ours,
     ]);
 }
 

@@ -11,6 +11,7 @@ import { HistoryList } from './history-list.tsx';
 import { MassDrawing } from './mass-drawing.tsx';
 import { NextMeal } from './next-meal.tsx';
 import { NotReached } from './not-reached.tsx';
+import { PhotoStrip } from './photo-strip.tsx';
 import { RegisterPart } from './register-part.tsx';
 import { useSaying } from './say.ts';
 import { TraceLength } from './trace-length.tsx';
@@ -53,6 +54,7 @@ function Sheet({ sheet, again }: { readonly sheet: AnimalSheet; readonly again: 
         <NextMeal sheet={sheet} />
         <EntryForm sheet={sheet} onWritten={again} />
         <TraceLength animalId={sheet.id} onWritten={again} />
+        <PhotoStrip sheet={sheet} onKept={again} />
         <RegisterPart sheet={sheet} onChanged={again} />
         <HistoryList sheet={sheet} onChanged={again} />
         <p className="field-hint">{t('sheet.vetOnly')}</p>

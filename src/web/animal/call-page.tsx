@@ -188,7 +188,9 @@ function CallAnswer({ answer, facts }: { readonly answer: TriageAnswer; readonly
           </ul>
         </>
       )}
-      {answer.complaint && <p>{say.spoken(answer.complaint.vet)}</p>}
+      {answer.complaint && (answer.next === 'care' || answer.next === 'vet-soon') && (
+        <p>{say.spoken(answer.complaint.vet)}</p>
+      )}
       <p className="field-hint">{t('sheet.vetOnly')}</p>
     </section>
   );

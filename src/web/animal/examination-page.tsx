@@ -10,6 +10,7 @@ import { dropDraft, keepDraft, keptDraft } from './examination-draft.ts';
 import { ExaminationResult } from './examination-result.tsx';
 import { NotReached } from './not-reached.tsx';
 import { OutlineChoice } from './outline-choice.tsx';
+import { PhotoButton } from './photo-button.tsx';
 import { useSaying } from './say.ts';
 import { SignList } from './sign-list.tsx';
 import { SnakeParts } from './snake-parts.tsx';
@@ -79,6 +80,7 @@ function Stepper({ id, examination }: { readonly id: string; readonly examinatio
       />
       {step ? (
         <StepSheet
+          animalId={id}
           step={step}
           examination={examination}
           body={body}
@@ -123,6 +125,7 @@ function Stepper({ id, examination }: { readonly id: string; readonly examinatio
 }
 
 interface StepSheetProps {
+  readonly animalId: string;
   readonly step: ExaminationStep;
   readonly examination: Examination;
   readonly body: ExaminationBody;
@@ -130,7 +133,7 @@ interface StepSheetProps {
   readonly onOutline: (outline: string) => void;
 }
 
-function StepSheet({ step, examination, body, onSigns, onOutline }: StepSheetProps) {
+function StepSheet({ animalId, step, examination, body, onSigns, onOutline }: StepSheetProps) {
   const { t } = useSheet();
   const say = useSaying();
   const before = examination.last?.body.answers[step.id];
@@ -153,6 +156,7 @@ function StepSheet({ step, examination, body, onSigns, onOutline }: StepSheetPro
           {t('look.last', { on: say.day(examination.last.on), what: beforeSay || t('look.lastNormal') })}
         </p>
       )}
+      <PhotoButton key={step.id} animalId={animalId} of={step.id} />
       <SignList step={step} chosen={body.answers[step.id] ?? []} onChange={onSigns} />
     </section>
   );

@@ -244,6 +244,10 @@ export const animalDe: Readonly<Record<keyof typeof animalEn, string>> = {
   'urgency.vet-24h': 'binnen eines Tages zum Tierarzt',
   'urgency.vet-now': 'sofort zum Tierarzt',
 
+  'photo.title': 'Fotos',
+  'photo.take': 'Foto hinzufügen',
+  'photo.kept': 'Beim Tier behalten.',
+  'photo.of': 'Foto vom {on}: {what}',
   'trace.title': 'Länge von einem Foto',
   'trace.lead': 'Maßstab flach neben das Tier, Kamera senkrecht darüber. Nie strecken.',
   'trace.choose': 'Foto aufnehmen oder wählen',

@@ -239,6 +239,10 @@ export const animalEn = {
   'urgency.vet-24h': 'vet within a day',
   'urgency.vet-now': 'vet now',
 
+  'photo.title': 'Photographs',
+  'photo.take': 'Add a photograph',
+  'photo.kept': 'Kept with the animal.',
+  'photo.of': 'Photograph of {on}: {what}',
   'trace.title': 'Length from a photograph',
   'trace.lead': 'Ruler flat beside the animal, camera straight above. Never stretch it.',
   'trace.choose': 'Take or choose a photograph',

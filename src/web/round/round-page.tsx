@@ -96,9 +96,6 @@ function RoundRow({ line, isOpen, onOpen, onCheck }: RoundRowProps) {
           </strong>
         ))}
       </span>
-      {line.state !== 'to-do' && (
-        <span className="round-state">{t(line.state === 'well' ? 'round.done' : 'round.out')}</span>
-      )}
       <Button
         className="button button-quiet round-look"
         aria-expanded={isOpen}

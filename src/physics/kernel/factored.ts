@@ -5,6 +5,7 @@ import { factorBandInPlace, solveBandInPlace } from '../dense-band.ts';
 import type { BoxModel } from '../model.ts';
 import type { Network } from '../network.ts';
 import { type Layout, layoutOf } from './layout.ts';
+import { factorInKernel } from './resident.ts';
 
 export interface Factored {
   readonly layout: Layout;
@@ -18,6 +19,9 @@ export interface Factored {
   readonly gain: Float64Array;
   /** Heat capacity over step weight of everything in the row [W/K]. */
   readonly held: Float64Array;
+  /** Links of the air nodes to the room and of the panels to what is beyond them [W/K]. */
+  readonly airToRoom: Float64Array;
+  readonly outerLink: Float64Array;
   readonly perS: number;
 }
 
@@ -35,8 +39,8 @@ export function factorNetwork(model: BoxModel, net: Network, perS: number): Fact
   eliminatePanels(net, layout, held, pivot, gain, lu);
   const toAir = new Float64Array(patches);
   const air = eliminateAir(net, layout, held, toAir, lu);
-  factorInPlace(lu, patches);
-  return { layout, lu, air, toAir, pivot, gain, held, perS };
+  if (!factorInKernel(lu, patches)) factorInPlace(lu, patches);
+  return { layout, lu, air, toAir, pivot, gain, held, airToRoom: net.airToRoom, outerLink: net.outerLink, perS };
 }
 
 function surfaceCore(net: Network, { airNodes, patches }: Layout): Float64Array {

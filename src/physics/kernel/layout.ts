@@ -16,6 +16,7 @@ export interface Layout {
   readonly conductance: Float64Array;
   /** Where a mat's heat enters, as a place in the row. */
   readonly matAt: Int32Array;
+  readonly hasMats: boolean;
   /** Place of each air node when counted column by column, half the width of the band that this gives,
    *  and the place of the air that each patch touches. */
   readonly order: Int32Array;
@@ -68,6 +69,7 @@ function layoutFrom(model: BoxModel): Layout {
     capacity,
     conductance,
     matAt,
+    hasMats: grid.patches.some((p) => p.role === 'mat'),
     airAt: Int32Array.from(grid.patches, (p) => p.column * grid.layers + p.layer),
     order: Int32Array.from(
       { length: airNodes },

@@ -89,7 +89,7 @@ function withCause(
 ): Enclosure {
   const { box, thermostats } = planned;
   if (cause === 'dial-set-to-basking')
-    return { ...planned, thermostats: thermostats.map((t) => ({ ...t, setDayC: Math.max(t.setDayC, baskingC) })) };
+    return { ...planned, thermostats: thermostats.map((t) => ({ ...t, setDayC: baskingC })) };
   if (cause === 'probe-cool-end') {
     const left = planned.heaters[0]!.xM < box.lengthM / 2;
     const xM = box.lengthM * (left ? between(0.8, 0.95) : between(0.05, 0.2));

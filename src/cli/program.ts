@@ -8,6 +8,7 @@ import { exitCodes } from './exit-codes.ts';
 import type { Messages } from './messages/en.ts';
 import { messagesFor } from './messages/languages.ts';
 import { languageOf, languages, OptionReader, type RawOptions } from './options.ts';
+import { addProofCommand } from './proof-register.ts';
 import { type RunContext, refuse } from './run-context.ts';
 import type { Terminal } from './terminal.ts';
 
@@ -104,6 +105,13 @@ function programOf(
   command('check', help.check, help.examplesCheck, help.exitOther)
     .option('--lang <LANG>', help.lang)
     .action(doing(async (file, options) => (await import('./check-command.ts')).checkCommand(file, options, run)));
+  addProofCommand(
+    program,
+    (made) => prepared(made, run),
+    (action, options) => doing(action)('', options),
+    language,
+    run,
+  );
   return program;
 }
 

@@ -6,11 +6,11 @@ import type { LogPlace, Quantity } from '../reading-log.ts';
 /** One standard deviation of a place's misfit at a rise of 10 K above the room [K]. */
 const placeSd: Readonly<Record<Exclude<LogPlace, 'room'>, number>> = {
   'basking-surface': 5,
-  'warm-air': 3.2,
-  'warm-hide': 4.5,
+  'warm-air': 4.5,
+  'warm-hide': 6.5,
   'cool-hide': 3,
   'cool-air': 2,
-  'cool-floor': 5,
+  'cool-floor': 5.5,
   perch: 3.5,
   probe: 0.5,
 };
@@ -20,7 +20,7 @@ const periodShare = 0.3;
 const rhSd = 5;
 const powerShare = 0.05;
 /** Misfit that grows with the distance from the rooms that were read [K for each K of room]. */
-export const reachSdPerK = 0.15;
+export const reachSdPerK = 0.1;
 /** Scatter of one settled window about its own box at rest: slow heat in substrate, draughts, doors [K]. */
 export const windowSdK = 0.25;
 /** The same for a single hand reading. */

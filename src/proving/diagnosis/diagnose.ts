@@ -39,7 +39,7 @@ export function diagnose(input: DiagnosisInput): Diagnosis {
   };
   wet(log, add);
   const jumped = jumps(enclosure, curves, add);
-  const shifted = !jumped && shifts(enclosure.day, curves, add);
+  const shifted = !jumped && shifts(input, curves, add);
   const sunny = !jumped && !shifted && sun(enclosure, curves, add);
   // Levels mean little across a jump, and at the wrong hours.
   if (!jumped && !shifted) levelCauses(input, curves, sunny, add);
@@ -107,18 +107,26 @@ function jumps(enclosure: Enclosure, curves: readonly Curve[], add: Add): boolea
   return any;
 }
 
-function shifts(day: DayPeriod, curves: readonly Curve[], add: Add): boolean {
+function shifts({ enclosure, baskingAimC }: DiagnosisInput, curves: readonly Curve[], add: Add): boolean {
+  const { day } = enclosure;
   const rows = curves.flatMap((c) => {
     const shift = dayShift(c.points, day);
-    return shift === null ? [] : [{ c, shift }];
+    return shift === null || shift.contrastK < 1.2 ? [] : [{ c, shift }];
   });
-  const clearest = rows.sort((a, b) => b.shift.contrastK - a.shift.contrastK)[0];
+  rows.sort((a, b) => b.shift.contrastK - a.shift.contrastK);
+  const clearest = rows[0];
   if (clearest === undefined) return false;
   const { c, shift } = clearest;
+  const agreeing = rows.filter((r) => Math.abs(r.shift.byH - shift.byH) <= 2).length;
   const lost = shift.contrastK - Math.max(0, shift.plannedK);
-  if (Math.abs(shift.byH) < 2 || shift.contrastK < 1.2 || lost < 0.35 * shift.contrastK) return false;
+  const needed = rows.length > 1 ? 0.35 : 0.5;
+  if (Math.abs(shift.byH) < 2 || lost < needed * shift.contrastK || agreeing < (2 * rows.length) / 3) return false;
   const say = `The warm part of the day comes ${Math.abs(shift.byH).toFixed(1)} h ${shift.byH > 0 ? 'late' : 'early'}.`;
-  add('timer-shifted', 5 + 3 * lost, [mark(c, c.points[0]!.atS, c.points.at(-1)!.atS, say)]);
+  const seen = [mark(c, c.points[0]!.atS, c.points.at(-1)!.atS, say)];
+  add('timer-shifted', 5 + 3 * lost, seen);
+  // a day dial turned below the night dial looks like half a day's shift
+  if (Math.abs(shift.byH) > 9 && enclosure.thermostats.some((t) => baskingAimC < t.setNightC))
+    add('dial-set-to-basking', 5.2 + 3 * lost, seen);
   return true;
 }
 
@@ -178,6 +186,22 @@ function levelsOf(c: Curve, day: DayPeriod, sunny: boolean): Level[] {
     });
     if (some.length < 6) return [];
     const mean = (pick: (p: HalfHour) => number) => some.reduce((s, p) => s + pick(p), 0) / some.length;
-    return [{ place: c.place, isDay, valueC: mean((p) => p.valueC), roomC: mean((p) => p.roomC) }];
+    return [
+      { place: c.place, isDay, valueC: mean((p) => p.valueC), roomC: mean((p) => p.roomC), bySlope: slopeByRoom(some) },
+    ];
   });
+}
+
+/** Least rooms apart for a slope to say anything [K], as a standard deviation; our choice. */
+const leastRoomSdK = 0.35;
+
+/** Change of a place by the room over settled half hours, with the error that the room's spread leaves. */
+function slopeByRoom(some: readonly HalfHour[]): Level['bySlope'] {
+  const n = some.length;
+  const room = some.reduce((s, p) => s + p.roomC, 0) / n;
+  const value = some.reduce((s, p) => s + p.valueC, 0) / n;
+  const sxx = some.reduce((s, p) => s + (p.roomC - room) ** 2, 0);
+  const sxy = some.reduce((s, p) => s + (p.roomC - room) * (p.valueC - value), 0);
+  const sd = Math.sqrt(sxx / n);
+  return sd < leastRoomSdK ? null : { slope: sxy / sxx, sd: 0.15 + 0.12 / sd };
 }

@@ -19,6 +19,8 @@ export interface Level {
   readonly isDay: boolean;
   readonly valueC: number;
   readonly roomC: number;
+  /** Change by the room, K for each K, and its error; null when the room hardly moved. */
+  readonly bySlope: { readonly slope: number; readonly sd: number } | null;
 }
 
 export type State =
@@ -29,6 +31,14 @@ const likelyBoxes = 10;
 /** Error of an unchecked sensor and scatter of a level, one standard deviation [K]. */
 const sensorSdK = 0.5;
 const levelSdK = 0.3;
+/** Of a place's misfit that a forecast allows for, this share is allowed for here: a forecast must never be sure too
+ *  early, a suspicion may be; set on practice homes. */
+const levelMisfitShare = 0.65;
+
+/** Step of the room for its slope [K]. */
+const slopeStepK = 1.5;
+/** How far the simulator's slope by the room may be off for a real box, one standard deviation; our choice. */
+const slopeMisfit = 0.25;
 
 export interface LevelInput {
   readonly enclosure: Enclosure;
@@ -43,28 +53,33 @@ export interface LevelInput {
 export function stateWeights(input: LevelInput): ReadonlyMap<State, number> {
   const sets = likelyParameters(input.priors);
   const out = new Map<State, number>();
-  for (const state of statesOf(input.enclosure)) {
+  for (const state of statesOf(input)) {
     const made = withMistake(input, state);
     const geometry = boxGeometry(made.enclosure, input.materials);
     const rows = sets.map((parameters) => {
       const model = modelFrom(geometry, parameters);
-      const at = (isDay: boolean) => {
+      const at = (isDay: boolean, moreK: number) => {
         const some = input.levels.filter((l) => l.isDay === isDay);
         if (some.length === 0) return null;
-        const conditions = { roomC: some[0]!.roomC, roomRhPct: 50, sunWPerM2: 0, isDay, ...made.conditions };
+        const conditions = { roomC: some[0]!.roomC + moreK, roomRhPct: 50, sunWPerM2: 0, isDay, ...made.conditions };
         return steadyAnswer(model, conditions, settleBox(model, conditions));
       };
-      const [day, night] = [at(true), at(false)];
-      return input.levels.map((l) => (l.isDay ? day : night)!.places[l.place] ?? Number.NaN);
+      const here = { day: at(true, 0), night: at(false, 0) };
+      const warmer = { day: at(true, slopeStepK), night: at(false, slopeStepK) };
+      const pick = (from: typeof here, l: Level) => (l.isDay ? from.day : from.night)!.places[l.place] ?? Number.NaN;
+      return input.levels.map((l) => ({ level: pick(here, l), slope: (pick(warmer, l) - pick(here, l)) / slopeStepK }));
     });
-    out.set(state, logLikelihood(input.levels, rows));
+    const levelRows = rows.map((r) => r.map((x) => x.level));
+    const slopeRows = rows.map((r) => r.map((x) => x.slope));
+    out.set(state, logLikelihood(input.levels, levelRows) + slopeLikelihood(input.levels, slopeRows));
   }
   return out;
 }
 
-function statesOf(enclosure: Enclosure): State[] {
+function statesOf({ enclosure, baskingAimC }: LevelInput): State[] {
   const states: State[] = ['healthy', 'no-thermostat', 'stuck-off'];
-  if (enclosure.thermostats.length > 0) states.push('dial-set-to-basking');
+  // a dial that stands near the basking temperature anyway is no mistake to be found
+  if (enclosure.thermostats.some((t) => Math.abs(t.setDayC - baskingAimC) >= 2.5)) states.push('dial-set-to-basking');
   if (enclosure.thermostats.some((t) => t.probe.at !== 'mat')) states.push('probe-cool-end');
   if (enclosure.heaters.some((h) => heaterBodies[h.kind].form === 'area' && h.kind === 'heat-mat'))
     states.push('deep-substrate');
@@ -84,7 +99,7 @@ function withMistake({ enclosure, baskingAimC }: LevelInput, state: State): Made
   if (state === 'no-thermostat') return { enclosure, conditions: { stuckDuty: 1 } };
   if (state === 'stuck-off') return { enclosure, conditions: { stuckDuty: 0 } };
   if (state === 'dial-set-to-basking') {
-    const thermostats = enclosure.thermostats.map((t) => ({ ...t, setDayC: Math.max(t.setDayC, baskingAimC) }));
+    const thermostats = enclosure.thermostats.map((t) => ({ ...t, setDayC: baskingAimC }));
     return { enclosure: { ...enclosure, thermostats }, conditions: {} };
   }
   if (state === 'probe-cool-end') {
@@ -135,7 +150,7 @@ function logLikelihood(levels: readonly Level[], rows: readonly (readonly number
       if (levels[i]!.place === levels[j]!.place) {
         const mi = misfitSd('tempC', levels[i]!.place, mean[a]! - levels[i]!.roomC);
         const mj = misfitSd('tempC', levels[j]!.place, mean[b]! - levels[j]!.roomC);
-        c += mi.place * mj.place + sensorSdK ** 2;
+        c += levelMisfitShare ** 2 * mi.place * mj.place + sensorSdK ** 2;
         if (a === b) c += mi.period ** 2 + levelSdK ** 2;
       }
       cov[a * n + b] = c;
@@ -147,4 +162,18 @@ function logLikelihood(levels: readonly Level[], rows: readonly (readonly number
   let logDet = 0;
   for (let a = 0; a < n; a++) logDet += 2 * Math.log(factor[a * n + a]!);
   return -0.5 * (off.reduce((s, v, a) => s + v * solved[a]!, 0) + logDet);
+}
+
+/** Normal likelihood of the slopes, each on its own: spread of the likely boxes, misfit, and the error of the reading. */
+function slopeLikelihood(levels: readonly Level[], rows: readonly (readonly number[])[]): number {
+  let sum = 0;
+  levels.forEach((l, i) => {
+    if (l.bySlope === null || rows.some((r) => !Number.isFinite(r[i]!))) return;
+    const mean = rows.reduce((s, r) => s + r[i]!, 0) / rows.length;
+    const spread = rows.reduce((s, r) => s + (r[i]! - mean) ** 2, 0) / (rows.length - 1);
+    const variance = spread + slopeMisfit ** 2 + l.bySlope.sd ** 2;
+    // slopes of one box go together: each counts for half
+    sum += 0.5 * ((-0.5 * (l.bySlope.slope - mean) ** 2) / variance - 0.5 * Math.log(variance));
+  });
+  return sum;
 }

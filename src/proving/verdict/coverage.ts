@@ -18,21 +18,33 @@ export interface Coverage {
   readonly enough: boolean;
 }
 
-/** Coverage of a log. A night counts when no hole longer than allowed lies in it. */
+/** Coverage of a log: the temperatures inside, each by its own readings, the sparsest decides. A night counts when no
+ *  hole longer than allowed lies in it. */
 export function coverageOf(log: ReadingLog, day: DayPeriod, rule: ProofRule): Coverage {
-  const intervalS = usualIntervalS(log.timesS);
-  const holes = log.timesS
-    .slice(1)
-    .flatMap((t, i): Hole[] => (t - log.timesS[i]! > rule.longestGapS ? [{ fromS: log.timesS[i]!, toS: t }] : []));
   if (log.kind === 'hand') {
     const handDays = daysByHand(log, rule);
-    return { nights: handDays, intervalS, holes: [], handDays, enough: handDays >= rule.nights };
+    return {
+      nights: handDays,
+      intervalS: usualIntervalS(log.timesS),
+      holes: [],
+      handDays,
+      enough: handDays >= rule.nights,
+    };
   }
-  const nights = nightsOf(log, day).filter(
-    (n) =>
-      n.toS - n.fromS >= nightLengthS(day) - 2 * rule.longestGapS &&
-      !holes.some((h) => h.fromS < n.toS && h.toS > n.fromS),
-  ).length;
+  const own = log.channels
+    .filter((c) => c.quantity === 'tempC' && c.place !== null && c.place !== 'room')
+    .map((c) => log.timesS.filter((_, i) => c.values[i] !== null && c.values[i] !== undefined));
+  const intervalS = Math.max(0, ...own.map(usualIntervalS));
+  const holes = own.flatMap((times) =>
+    times.slice(1).flatMap((t, i): Hole[] => (t - times[i]! > rule.longestGapS ? [{ fromS: times[i]!, toS: t }] : [])),
+  );
+  const nightsIn = (times: readonly number[]) =>
+    nightsOf(times, day).filter(
+      (n) =>
+        n.toS - n.fromS >= nightLengthS(day) - 2 * rule.longestGapS &&
+        !holes.some((h) => h.fromS < n.toS && h.toS > n.fromS),
+    ).length;
+  const nights = own.length === 0 ? 0 : Math.min(...own.map(nightsIn));
   const close = intervalS > 0 && intervalS <= rule.longestIntervalS + 1;
   return { nights, intervalS, holes, handDays: 0, enough: close && nights >= rule.nights && holes.length === 0 };
 }
@@ -43,11 +55,11 @@ const nightLengthS = (day: DayPeriod): number => {
 };
 
 /** Stretches of night readings; a box without night (day all round) counts from 22 to 6 h. */
-export function nightsOf(log: ReadingLog, day: DayPeriod): Hole[] {
+export function nightsOf(timesS: readonly number[], day: DayPeriod): Hole[] {
   const always = (day.endH - day.startH + 24) % 24 === 0;
   const isNight = (h: number) => (always ? h >= 22 || h < 6 : !isDayAt(day, h));
   const out: { fromS: number; toS: number }[] = [];
-  for (const t of log.timesS) {
+  for (const t of timesS) {
     if (!isNight(hourOfDay(t))) continue;
     const last = out.at(-1);
     if (last && t - last.fromS < 24 * 3600 && !dayBetween(last.toS, t, isNight)) last.toS = t;

@@ -1,0 +1,126 @@
+// The sentences of `warmstead proof` in English and German. Reasons come from the proving room in English.
+import type { Language } from './display.ts';
+
+const en = {
+  help: {
+    proof: 'what readings of a home prove: understands logger files, fits the home, forecasts its worst nights',
+    files: 'logger files (CSV, TSV, TXT); "-" reads standard input',
+    enclosure: 'the enclosure file of the home, animal and all',
+    place:
+      'where a sensor lay, e.g. "Temp 1=basking-surface"; places: basking-surface, warm-air, warm-hide, cool-hide, cool-air, cool-floor, perch, probe, room',
+    check: 'what a sensor showed in melting ice, e.g. "Temp 1=0.4": corrected, and trusted twice as far',
+    dates: 'order of dates of numbers: dmy, mdy or ymd',
+    tempUnit: 'unit of the temperatures: C or F',
+    clock: "hours the home's clock is ahead of universal time, for files that keep universal time",
+    nights: 'nights that must be covered, 1 to 14; the default of three is our choice',
+    humidity: 'humidity must be proven too',
+    examples: [
+      'warmstead proof log.csv --enclosure box.json',
+      'warmstead proof warm.csv cool.csv --enclosure box.json --place "Temp 1=basking-surface"',
+      'warmstead proof log.csv --enclosure box.json --check "Temp 1=0.4" --json',
+    ],
+    exit: '0 proven   1 failed   2 not proven   64 something is wrong with the input',
+  },
+  verdicts: { proven: '+ PROVEN', failed: 'x FAILED', 'not-proven': '? NOT PROVEN' },
+  understood: 'What was understood',
+  file: (name: string, rows: number, of: number, rejected: number) =>
+    `${name}: ${rows} of ${of} rows read${rejected > 0 ? `, ${rejected} set aside` : ''}`,
+  layout: (delimiter: string, dates: string, decimal: string, clock: string) =>
+    `cells by ${delimiter}, dates ${dates}, decimal ${decimal}, clock: ${clock}`,
+  span: (from: string, to: string, minutes: string) => `${from} to ${to}, every ${minutes} min`,
+  channel: (label: string, place: string) => `${label}: ${place}`,
+  unknownPlace: 'place not known',
+  aside: {
+    'no-time': 'without a time',
+    'no-number': 'without a number',
+    summary: 'summaries',
+    'clock-reset': 'of a reset clock',
+    empty: 'empty',
+  },
+  questions: 'To be answered',
+  why: 'Why',
+  next: 'Next',
+  needs: 'By the readings',
+  states: { held: '+ held', failed: 'x fails', open: '? open', 'not-read': '? not read' },
+  forecast: 'Forecast, median and 90 % interval',
+  moments: {
+    'coldest-night': 'coldest night',
+    'coldest-day': 'coldest day',
+    'hottest-day': 'hottest day',
+    'hottest-night': 'hottest night',
+  },
+  room: (temp: string) => `room ${temp}`,
+  learned: 'What the readings could and could not say about the home',
+  marks: { settled: 'settled', partly: 'partly', open: 'still open' },
+  widthLeft: (pct: string) => `${pct} of the doubt left`,
+  more: 'One more reading that would help',
+  suspects: 'Looks like',
+  basis: (rule: string) => `Rule: ${rule}`,
+  model: 'A forecast is a model fitted to these readings, not a measurement.',
+} as const;
+
+type Widen<T> = T extends string
+  ? string
+  : T extends (...a: infer A) => string
+    ? (...a: A) => string
+    : T extends readonly string[]
+      ? readonly string[]
+      : { readonly [K in keyof T]: Widen<T[K]> };
+export type ProofMessages = Widen<typeof en>;
+
+const de: ProofMessages = {
+  help: {
+    proof:
+      'was Messwerte eines Heims beweisen: versteht Loggerdateien, passt das Heim an, sagt seine schlimmsten Nächte voraus',
+    files: 'Loggerdateien (CSV, TSV, TXT); "-" liest die Standardeingabe',
+    enclosure: 'die Gehegedatei des Heims samt Tier',
+    place:
+      'wo ein Fühler lag, z. B. "Temp 1=basking-surface"; Orte: basking-surface, warm-air, warm-hide, cool-hide, cool-air, cool-floor, perch, probe, room',
+    check: 'was ein Fühler in schmelzendem Eis zeigte, z. B. "Temp 1=0.4": wird berichtigt und gilt doppelt so genau',
+    dates: 'Reihenfolge von Datumszahlen: dmy, mdy oder ymd',
+    tempUnit: 'Einheit der Temperaturen: C oder F',
+    clock: 'Stunden, um die die Uhr im Heim der Weltzeit voraus ist, für Dateien in Weltzeit',
+    nights: 'Nächte, die gemessen sein müssen, 1 bis 14; drei sind unsere Wahl',
+    humidity: 'auch die Feuchte muss bewiesen sein',
+    examples: en.help.examples,
+    exit: '0 bewiesen   1 durchgefallen   2 nicht bewiesen   64 Eingabe fehlerhaft',
+  },
+  verdicts: { proven: '+ BEWIESEN', failed: 'x DURCHGEFALLEN', 'not-proven': '? NICHT BEWIESEN' },
+  understood: 'So verstanden',
+  file: (name, rows, of, rejected) =>
+    `${name}: ${rows} von ${of} Zeilen gelesen${rejected > 0 ? `, ${rejected} beiseite gelegt` : ''}`,
+  layout: (delimiter, dates, decimal, clock) =>
+    `Zellen durch ${delimiter}, Datum ${dates}, Komma ${decimal}, Uhr: ${clock}`,
+  span: (from, to, minutes) => `${from} bis ${to}, alle ${minutes} min`,
+  channel: (label, place) => `${label}: ${place}`,
+  unknownPlace: 'Ort nicht bekannt',
+  aside: {
+    'no-time': 'ohne Zeit',
+    'no-number': 'ohne Zahl',
+    summary: 'Zusammenfassungen',
+    'clock-reset': 'einer zurückgesetzten Uhr',
+    empty: 'leer',
+  },
+  questions: 'Zu beantworten',
+  why: 'Warum',
+  next: 'Als Nächstes',
+  needs: 'Nach den Messwerten',
+  states: { held: '+ hält', failed: 'x reißt', open: '? offen', 'not-read': '? nicht gemessen' },
+  forecast: 'Vorhersage, Median und 90-%-Bereich',
+  moments: {
+    'coldest-night': 'kälteste Nacht',
+    'coldest-day': 'kältester Tag',
+    'hottest-day': 'heißester Tag',
+    'hottest-night': 'heißeste Nacht',
+  },
+  room: (temp) => `Raum ${temp}`,
+  learned: 'Was die Messwerte über das Heim sagen und was nicht',
+  marks: { settled: 'geklärt', partly: 'teils', open: 'noch offen' },
+  widthLeft: (pct) => `${pct} des Zweifels bleiben`,
+  more: 'Ein Messwert mehr, der hilft',
+  suspects: 'Sieht aus wie',
+  basis: (rule) => `Regel (englisch): ${rule}`,
+  model: 'Eine Vorhersage ist ein an diese Messwerte angepasstes Modell, keine Messung.',
+};
+
+export const proofMessages = (language: Language): ProofMessages => (language === 'de' ? de : en);

@@ -1,0 +1,67 @@
+// What a proof answers: proven, not proven or failed, with the exact reason, the next thing to do, and all it rests on.
+
+import type { Spread } from '../../shared/interval.ts';
+import type { ProvenDial } from '../calibration/dial.ts';
+import type { InsidePlace } from '../calibration/forecast.ts';
+import type { Learned } from '../calibration/learned.ts';
+import type { MomentId } from '../calibration/moments.ts';
+import type { NextReading } from '../calibration/next-reading.ts';
+import type { Diagnosis } from '../diagnosis/cause.ts';
+import type { Coverage } from './coverage.ts';
+import type { ForecastNeed } from './forecast-needs.ts';
+import type { ReadNeed } from './read-needs.ts';
+import type { ProofRule } from './rule.ts';
+
+export type ProofVerdict = 'proven' | 'not-proven' | 'failed';
+
+export type ActionId =
+  | 'answer-question'
+  | 'mend-fault'
+  | 'keep-reading'
+  | 'read-closer'
+  | 'fill-gap'
+  | 'read-place'
+  | 'check-instrument'
+  | 'turn-dial'
+  | 'stronger-heater'
+  | 'cooler-place'
+  | 'read-more'
+  | 'release';
+
+/** The next thing to do, with the figures behind its words. */
+export interface NextAction {
+  readonly id: ActionId;
+  readonly say: string;
+}
+
+export interface MomentSummary {
+  readonly id: MomentId;
+  readonly roomC: number;
+  readonly spreadC: Readonly<Partial<Record<InsidePlace, Spread>>>;
+  readonly coolRhPct: Spread;
+  readonly powerW: Spread;
+  readonly flatOutShare: number;
+}
+
+export interface ProofAnswer {
+  readonly verdict: ProofVerdict;
+  /** The deciding reason in one sentence. */
+  readonly reason: string;
+  /** Every other reason. */
+  readonly reasons: readonly string[];
+  readonly next: NextAction;
+  readonly coverage: Coverage;
+  readonly needs: readonly ReadNeed[];
+  readonly forecastNeeds: readonly ForecastNeed[];
+  readonly moments: readonly MomentSummary[];
+  readonly learned: readonly Learned[];
+  readonly dial: ProvenDial | null;
+  readonly nextReadings: readonly NextReading[];
+  readonly diagnosis: Diagnosis;
+  readonly rule: ProofRule;
+  readonly ruleBasis: string;
+  /** Whether the room was read; assumed rooms make forecasts wide. */
+  readonly roomFrom: 'read' | 'assumed' | 'none';
+  readonly lagH: number;
+  readonly seed: number;
+}

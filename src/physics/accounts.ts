@@ -81,7 +81,7 @@ export function waterAfter(
   tally.waterInKg += source * dtS;
   tally.waterOutKg += m.outKgPerS * dtS;
   tally.condensedKg += m.condensedKgPerS * dtS;
-  tally.waterMissKg += m.balanceRelative * Math.max(1e-12, m.movedKgPerS) * dtS;
+  tally.waterMissKg += m.balanceRelative * Math.max(1e-9, m.movedKgPerS) * dtS;
   tally.waterMovedKg += m.movedKgPerS * dtS;
   return m;
 }

@@ -139,6 +139,8 @@ describe('every box at rest', { timeout: 120_000 }, () => {
     fc.assert(
       fc.property(anyEnclosure, (wet) => {
         const e = dried(wet);
+        // a lamp hangs at least 0.2 m above the floor, as no guard fits below that
+        fc.pre(e.heaters.every((h) => h.mount !== 'inside' || h.zM >= 0.2));
         // watts that warm the basking surface 12 K above the room, as a thermostat would allow
         const model = buildModel(e, testMaterials);
         const full = solveSteady(model, day(e, { fixedW: e.heaters.map((h) => h.powerW) }));

@@ -160,10 +160,16 @@ function columnEdges(enclosure: Enclosure, columns: number): number[] {
   }
   stops.sort((a, b) => a - b);
   const cells = stops.slice(1).map(() => 1);
+  const heatM = main < 0 ? 0 : enclosure.heaters[main]!.xM;
+  const fromHeat = (k: number) => Math.abs((stops[k]! + stops[k + 1]!) / 2 - heatM);
   const widthOf = (k: number) => (stops[k + 1]! - stops[k]!) / cells[k]!;
   for (let left = columns - cells.length; left > 0; left--) {
     let widest = 0;
-    for (let k = 1; k < cells.length; k++) if (widthOf(k) > widthOf(widest) + 1e-9) widest = k;
+    for (let k = 1; k < cells.length; k++) {
+      const more = widthOf(k) - widthOf(widest);
+      // of equally wide stretches the one nearer to the heat, so that a mirrored box is cut in the mirrored way
+      if (more > 1e-9 || (more > -1e-9 && fromHeat(k) < fromHeat(widest) - 1e-9)) widest = k;
+    }
     cells[widest] = cells[widest]! + 1;
   }
   const edges = [0];

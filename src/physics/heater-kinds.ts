@@ -1,5 +1,5 @@
 // What the simulator has to know about each generic kind of heater.
-// Sizes and heat capacities are our choice of a typical body; radiant and short-wave shares follow
+// Bodies as in data/heaters.json (heater-kinds.test.ts compares them); heat capacity of sheets per area is our choice; radiant and short-wave shares follow
 // the black-body split at the source temperature (data/sources.json: INCROPERA, checks P-096, P-100).
 import type { HeaterKind } from './enclosure.ts';
 
@@ -20,23 +20,26 @@ export interface HeaterBody {
   readonly emitsLight: boolean;
 }
 
+/** From this short-wave share on a heater shines a beam; below it its radiation is that of its warm body. */
+export const beamFromShortWaveFrac = 0.1;
+
 export const heaterBodies: Readonly<Record<HeaterKind, HeaterBody>> = {
   'ceramic-emitter': {
     form: 'body',
     diameterM: 0.075,
     emissivity: 0.93,
-    heatCapacity: 180,
-    shortWaveFrac: 0,
+    heatCapacity: 250,
+    shortWaveFrac: 0.02,
     beamDeg: 180,
     emitsLight: false,
   },
   'infrared-projector': {
     form: 'body',
-    diameterM: 0.08,
-    emissivity: 0.9,
-    heatCapacity: 120,
-    shortWaveFrac: 0.3,
-    beamDeg: 100,
+    diameterM: 0.095,
+    emissivity: 0.84,
+    heatCapacity: 200,
+    shortWaveFrac: 0.31,
+    beamDeg: 90,
     emitsLight: false,
   },
   'basking-lamp': {
@@ -44,17 +47,17 @@ export const heaterBodies: Readonly<Record<HeaterKind, HeaterBody>> = {
     diameterM: 0.08,
     emissivity: 0.84,
     heatCapacity: 60,
-    shortWaveFrac: 0.68,
-    beamDeg: 90,
+    shortWaveFrac: 0.67,
+    beamDeg: 60,
     emitsLight: true,
   },
   'halogen-lamp': {
     form: 'body',
-    diameterM: 0.07,
+    diameterM: 0.095,
     emissivity: 0.84,
-    heatCapacity: 80,
-    shortWaveFrac: 0.72,
-    beamDeg: 50,
+    heatCapacity: 170,
+    shortWaveFrac: 0.7,
+    beamDeg: 30,
     emitsLight: true,
   },
   'radiant-panel': {

@@ -6,7 +6,7 @@ import { buildChain, type Chain } from './chain.ts';
 import type { Enclosure, Heater } from './enclosure.ts';
 import { absorbedShares, directExchangeAreas, settledShares } from './exchange.ts';
 import { cutBox, type Grid, type Patch } from './grid.ts';
-import { type HeaterBody, heaterBodies } from './heater-kinds.ts';
+import { beamFromShortWaveFrac, type HeaterBody, heaterBodies } from './heater-kinds.ts';
 import type { MaterialTable } from './material.ts';
 import { type Openings, openingsOf } from './openings.ts';
 import { bestParameters, type Parameters } from './parameters.ts';
@@ -77,7 +77,7 @@ export interface BoxGeometry {
  *  narrow. Doubling them moves named places by less than 0.3 K (box-laws.test.ts). */
 export function columnsFor(enclosure: Enclosure): number {
   const even = Math.max(8, Math.min(16, Math.round(enclosure.box.lengthM / 0.15)));
-  return even + 2 * enclosure.heaters.filter((h) => heaterBodies[h.kind].shortWaveFrac > 0).length;
+  return even + 2 * enclosure.heaters.filter((h) => heaterBodies[h.kind].shortWaveFrac > beamFromShortWaveFrac).length;
 }
 
 /** Short-wave absorptance of opaque inside surfaces; wood and substrate 0.6 to 0.8, our choice. */
@@ -253,7 +253,7 @@ function heaterPath(geometry: BoxGeometry, parameters: Parameters, heater: Heate
   };
   const layer = Math.min(grid.layers - 1, Math.floor((at.zM / H) * grid.layers));
   const pattern: Pattern = {
-    isotropicFrac: body.shortWaveFrac > 0 ? 0.1 : 1 - parameters.downwardFrac,
+    isotropicFrac: body.shortWaveFrac > beamFromShortWaveFrac ? 0.1 : 1 - parameters.downwardFrac,
     beamDeg: heater.beamDeg ?? body.beamDeg,
   };
   const plumeAir = new Float64Array(nodes);

@@ -74,6 +74,9 @@ interface Exchange {
   readonly heatJPerKg: number;
 }
 
+/** Rounds of trying which walls are wet. */
+const mostPasses = 12;
+
 /** Moisture at rest (dtS = 0) or after an implicit step of dtS seconds.
  *  @param sprayKg water sprayed at the start of the step; at rest: sprayed per second */
 export function moistureStep(
@@ -93,7 +96,7 @@ export function moistureStep(
   let wet = candidates.filter((e) => e.kind !== 'wall' || before.ratio[e.node]! > e.saturated);
   const matrix = new Float64Array(nodes * nodes);
   const ratio = new Float64Array(nodes);
-  for (let pass = 0; pass < 12; pass++) {
+  for (let pass = 0; pass < mostPasses; pass++) {
     matrix.fill(0);
     ratio.fill(0);
     for (let a = 0; a < nodes; a++) {
@@ -123,7 +126,7 @@ export function moistureStep(
     factorInPlace(matrix, nodes);
     solveInPlace(matrix, nodes, ratio);
     const next = candidates.filter((e) => e.kind !== 'wall' || ratio[e.node]! > e.saturated);
-    if (next.length === wet.length) break;
+    if (next.length === wet.length || pass === mostPasses - 1) break;
     wet = next;
   }
   return tally(model, net, state, before, wet, ratio, roomRatio, dtS, filmBefore);
@@ -303,7 +306,7 @@ function tally(
     surfaceW,
     surfaceSlope,
     atSurfaceC: state.surfaceC.slice(),
-    balanceRelative: miss / Math.max(1e-12, Math.abs(sources) + net.ventilation.freshKgPerS * roomRatio),
+    balanceRelative: miss / Math.max(1e-9, Math.abs(sources) + net.ventilation.freshKgPerS * roomRatio),
     movedKgPerS: Math.abs(sources) + net.ventilation.freshKgPerS * roomRatio,
   };
 }

@@ -16,12 +16,16 @@ export function intensityPerSr(pattern: Pattern, fromNadirRad: number): number {
   return round + (1 - pattern.isotropicFrac) * beamPerSr(pattern.beamDeg, fromNadirRad);
 }
 
-/** A beam of full angle b: cos^m with the half-power point at b/2; 180 degrees gives the cosine law (half power at 60 degrees, m = 1). */
+/** A beam of full angle b as cos^m with the half-power point at b/2; 180 degrees gives the cosine law (half power at 60 degrees, m = 1). */
+function beamExponent(beamDeg: number): number {
+  const half = (Math.min(beamDeg, 120) / 2) * (Math.PI / 180);
+  return Math.log(0.5) / Math.log(Math.cos(half));
+}
+
 function beamPerSr(beamDeg: number, angle: number): number {
   const c = Math.cos(angle);
   if (c <= 0) return 0;
-  const half = (Math.min(beamDeg, 120) / 2) * (Math.PI / 180);
-  const m = Math.log(0.5) / Math.log(Math.cos(half));
+  const m = beamExponent(beamDeg);
   return ((m + 1) / (2 * Math.PI)) * c ** m;
 }
 
@@ -46,9 +50,13 @@ export function firstShares(patches: readonly Patch[], source: Point, pattern: P
   return shares;
 }
 
-const samples = 12;
+/** Points along each side of a patch at which a beam is summed; narrow beams need more on the floor; our choice. */
+const samplesFor = (p: Patch, beamDeg: number): number => (beamDeg < 60 && p.facing === 'floor' ? 32 : 12);
 
 function beamOnto(p: Patch, source: Point, beamDeg: number): number {
+  const samples = samplesFor(p, beamDeg);
+  const m = beamExponent(beamDeg);
+  const fromPlane = Math.abs(inFrame(p.rect, source).d);
   let sum = 0;
   for (let u = 0; u < samples; u++) {
     for (let v = 0; v < samples; v++) {
@@ -57,11 +65,11 @@ function beamOnto(p: Patch, source: Point, beamDeg: number): number {
       const r2 = (at.xM - source.xM) ** 2 + (at.yM - source.yM) ** 2 + dz * dz;
       if (dz <= 0 || r2 === 0) continue;
       const r = Math.sqrt(r2);
-      const normal = Math.abs(inFrame(p.rect, source).d) / r;
-      sum += (beamPerSr(beamDeg, Math.acos(dz / r)) * normal) / r2;
+      sum += ((dz / r) ** m * fromPlane) / r / r2;
     }
   }
-  return (sum / (samples * samples)) * (p.rect.a1 - p.rect.a0) * (p.rect.b1 - p.rect.b0);
+  const perSample = ((p.rect.a1 - p.rect.a0) * (p.rect.b1 - p.rect.b0)) / (samples * samples);
+  return ((m + 1) / (2 * Math.PI)) * sum * perSample;
 }
 
 /** Irradiance at a point from 1 W, on a surface facing the source [W/m2 per W]. */

@@ -1,6 +1,7 @@
 // Disagreements that were looked into and left standing. Each is printed with its reason on every run and on the
 // evidence page. An entry that no longer disagrees makes the run fail, so that the list cannot rot.
-// Facts of the trade carry theirs beside their rows.
+// Facts of the trade and whole boxes carry theirs beside their rows.
+import { knownBoxDisagreements } from './box/known-box-disagreements.ts';
 import type { KnownDisagreement } from './check-row.ts';
 import { readTradeFacts } from './husbandry/trade-facts.ts';
 
@@ -16,5 +17,6 @@ export const knownDisagreements: readonly KnownDisagreement[] = [
     quantity: 'shahNatural',
     reason: 'Same difference of definition as P-130: by full density the air over the water would not rise at all.',
   },
+  ...knownBoxDisagreements,
   ...readTradeFacts().known,
 ];

@@ -1,0 +1,120 @@
+// Whole boxes that disagree with others beyond their band, by cause. Every cause is worked out on paper in
+// docs/theory/box-against-others.md; nothing of ours was moved to make one of these smaller.
+import type { KnownDisagreement } from '../check-row.ts';
+
+interface Cause {
+  readonly id: string;
+  readonly quantities: readonly string[];
+  readonly reason: string;
+}
+
+const eighths = (name: string, ...which: readonly number[]): string[] => which.map((i) => `${name} eighths, ${i}`);
+const points = (name: string, ...x: readonly number[]): string[] => x.map((v) => `air 50mm ${name}, x ${v} m`);
+
+const causes: readonly Cause[] = [
+  {
+    id: 'FLOW-BASE',
+    quantities: [
+      ...eighths('lower', 1, 2, 3, 4, 5, 6, 7, 8),
+      'lower mean',
+      ...eighths('floor', 5, 6),
+      'upper minus lower layer mean',
+    ],
+    reason:
+      'The flow solvers are right: air that has cooled at the walls slides down and spreads in the lower half without mixing with the rest. Our exchange between layers can only level out, so the lower half stays about 0.5 K too warm; no setting of the three fitted figures brings it below 26.0 °C.',
+  },
+  {
+    id: 'FLOW-BASE',
+    quantities: [
+      ...points('above floor', 0.3, 0.6, 0.9, 1.05),
+      ...points('below ceiling', 0.9, 1.05),
+      'at 50mm x first minus last',
+      'z550 minus z50 mid length',
+    ],
+    reason:
+      'The flow solvers are right: height matters most in the lowest and the highest 0.1 m. Two layers joined by a straight line cannot follow that; our air at 50 mm reads 0.6 to 1.1 K too warm in this still box.',
+  },
+  {
+    id: 'FLOW-BASE',
+    quantities: eighths('ceiling', 2, 7, 8),
+    reason:
+      'Our plume is spread along the ceiling by one smooth curve with the right shares; the hot spot comes out 3.6 K cooler (their band is 3 K, not grid-converged) and the far end 0.8 to 0.9 K warmer. Nobody lies on the ceiling; the watts through it agree.',
+  },
+  {
+    id: 'FLOW-MAT',
+    quantities: [...eighths('lower', 2, 3, 4, 5, 6, 7), 'lower mean', 'upper minus lower layer mean'],
+    reason:
+      'The flow solvers are right: warm air from the mat rises in threads and collects above, cool air comes down beside it. Mixing down the gradient, which is all we have, must leave the lower half of a box heated from below warmer; 0.3 K.',
+  },
+  {
+    id: 'FLOW-MAT',
+    quantities: [...points('above floor', 0.15, 0.3, 0.6, 0.9, 1.05), 'z550 minus z50 mid length'],
+    reason:
+      'As in the box with the emitter: the straight line through two layers, here tilted the wrong way, makes the air at 50 mm 0.5 to 0.8 K too warm. The flow solvers are right.',
+  },
+  {
+    id: 'FLOW-MESH',
+    quantities: [
+      ...eighths('upper', 2, 3, 4, 5, 6, 7, 8),
+      ...points('below ceiling', 0.45, 0.7, 0.8),
+      'mean air',
+      'upper mean',
+      'upper layer hottest minus last eighth',
+      'upper minus lower layer mean',
+      'z550 minus z50 mid length',
+    ],
+    reason:
+      'We send 83 % of the convected heat straight out through the mesh, as if it were no hindrance. By our own law of screens a mesh of that openness takes five times the velocity head of such a plume, so part must spread below it, as the flow solvers have it; they assumed a drag three times smaller still. Ours is too cold above (2 K), within their band at the floor.',
+  },
+  {
+    id: 'FLOW-MESH',
+    quantities: points('below ceiling', 0.2),
+    reason:
+      'Their point lies inside the plume of the heater; our columns are means over the whole depth and 0.1 m of length. Not the same quantity.',
+  },
+  {
+    id: 'ZONAL-06',
+    quantities: ['basking spot'],
+    reason:
+      'Theirs is too peaked, ours too flat: they let the panel shine from one point, we cut no spot under a panel and give the mean of the strip. View factors say the middle is 1.9 K above the strip, about 34.1 °C.',
+  },
+  {
+    id: 'ZONAL-06',
+    quantities: ['upper air, warm end'],
+    reason:
+      'Another mounting: their panel hangs free, and 25 of the 30 W that it convects end in the ceiling; ours lies on the ceiling and warms the air below it. Neither file nor measurement says which is the truer for a given panel.',
+  },
+  {
+    id: 'ZONAL-17A',
+    quantities: ['switches of the first day from cold'],
+    reason:
+      'The heat capacity of their emitter is not stated. With 180 J/K (a body of 0.2 kg) ours switches 240 times, with 600 J/K about 120 times as theirs; their hottest emitter (285 against 315 °C) also points to a heavier one. Swing at the basking floor and watts agree.',
+  },
+  {
+    id: 'ZONAL-18',
+    quantities: ['basking floor, hottest part', 'basking spot'],
+    reason:
+      'The beam of their lamp is not stated. Ours has 90° unless told; at 50 to 60° it gives 38 to 40 °C on the strip and 43 to 48 °C on the spot, theirs are 37 and 47. A beam must be asked for: lamps of equal watts differ twofold (P-220).',
+  },
+  {
+    id: 'P-200',
+    quantities: ['conductance by duty, wall 30 mm', 'duty'],
+    reason:
+      'Ours loses 22 % less. Half of it is ours: panels count by their inside area, which leaves out edges and corners, 12 % of the foam of a box this flat (1 to 2 % in a wooden vivarium). The rest is within the wall, which is not stated: 25 mm gives 0.56, inside sizes with 27 mm and the watts of the fan 0.74.',
+  },
+  {
+    id: 'P-201',
+    quantities: ['simulator: conductance if the wall were 35 mm'],
+    reason: 'As P-200; a wall of 35 mm is unlikely.',
+  },
+  {
+    id: 'P-202',
+    quantities: ['periodS, bed without heat capacity', 'periodS, bed with heat capacity'],
+    reason:
+      'Ours is too quick. Watts and swing of the record say 1 120 J/K; foam, air and bed as we have them are 670 J/K, and without the bed 150. What else stands in the box (fan, frame, wiring) is not listed. A floor mat of ours has no heat capacity of its own.',
+  },
+];
+
+export const knownBoxDisagreements: readonly KnownDisagreement[] = causes.flatMap(({ id, quantities, reason }) =>
+  quantities.map((quantity) => ({ id, quantity, reason })),
+);

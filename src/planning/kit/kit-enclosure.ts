@@ -1,5 +1,6 @@
 // The home as it stands with one kit in it: the box with its own hides, floor and room, and the kit's heaters, thermostats
 // and thermometers in their places. Leaves out: choosing the kit.
+import type { ClimateNeeds } from '../../husbandry/climate.ts';
 import type { Enclosure, Heater, Thermometer, Thermostat } from '../../physics/enclosure.ts';
 import type { ShelfHeater, ShelfThermostat } from '../shelf/shelf.ts';
 import { placedHeater, probeFor } from './place-heater.ts';
@@ -14,12 +15,18 @@ export interface KitHeart {
 export interface Dials {
   readonly setDayC: number;
   readonly setNightC: number;
+  /** A night heater of its own by day: it rests, and only comes on when the day heater has failed [degC]. */
+  readonly restC?: number;
 }
+
+/** Dial of a night heater by day: this far below what the animal needs at night, so that it stands by; our choice [K]. */
+const restBelowK = 1;
+export const restDialC = (climate: ClimateNeeds): number => climate.nightMinC.low - restBelowK;
 
 /** A second cut-out is set this far above the dial [K]; keepers' advice is "a couple of degrees", 3 K is our choice. */
 export const cutOutAboveDialK = 3;
 /** Dials before anything has been worked out [degC]; they decide nothing. */
-const noDials: Dials = { setDayC: 27, setNightC: 22 };
+const noDials: Dials = { setDayC: 27, setNightC: 22, restC: 15 };
 
 /** @param base the box; its own heaters and thermostats are replaced
  *  Throws when a heater has no place in the box: candidates are checked before (kit-candidates.ts). */
@@ -51,10 +58,10 @@ function thermostatOf(
     control: item.control,
     probe: probeFor(enclosure, heater),
     setDayC: dials.setDayC,
-    setNightC: Math.min(dials.setNightC, dials.setDayC),
+    setNightC: dials.setNightC,
     bandK: item.bandK,
     ratingW: item.ratingW,
-    cutOutC: item.hasCutOut ? dials.setDayC + cutOutAboveDialK : null,
+    cutOutC: item.hasCutOut ? Math.max(dials.setDayC, dials.setNightC) + cutOutAboveDialK : null,
   };
 }
 

@@ -6,7 +6,7 @@ import { climateVerdicts } from '../climate-verdicts.ts';
 import { yearlyEnergy } from '../cost/yearly-energy.ts';
 import { dialCard } from '../dial/dial-card.ts';
 import { intervalOf } from '../interval.ts';
-import { kitEnclosure } from '../kit/kit-enclosure.ts';
+import { kitEnclosure, restDialC } from '../kit/kit-enclosure.ts';
 import { baskingAimC } from '../member.ts';
 import type { Interval } from '../plan-answer.ts';
 import { judgedMember, kitNeeds, kitPowers, needMargins } from './judge-kit.ts';
@@ -60,7 +60,7 @@ function choiceOf(r: Ranked, input: SearchInput): KitChoice {
   const dial = dialCard(surfaces, behaviour, probes);
   const base =
     arrangement.heaterKind === 'heat-mat' ? arrangement.variant.withoutBottomFoam : arrangement.variant.enclosure;
-  const enclosure = kitEnclosure(base, kit, dial);
+  const enclosure = kitEnclosure(base, kit, { ...dial, restC: restDialC(input.climate) });
   const energies = surfaces.map((s) => yearlyEnergy(s, behaviour, arrangement.enclosure));
   const powers = surfaces.map((s) => kitPowers(s, behaviour));
   const spread = (pick: (i: number) => number): Interval => intervalOf(surfaces.map((_, i) => pick(i)));

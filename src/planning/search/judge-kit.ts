@@ -57,11 +57,16 @@ export function kitPowers(surface: MemberSurface, b: Behaviour): KitPowers {
   const dayW = Math.min(surface.day.highW, ratedW);
   const dialC = onLine(surface.day, 'probeC', dayW);
   const nightRatedW = b.nightPowerW * surface.heaterPower;
-  const setC = b.twoHeaters ? b.setNightC : Math.min(b.setNightC, dialC);
+  const reaches = canTrim(surface, ratedW);
+  const setC = b.twoHeaters || !reaches ? b.setNightC : Math.min(b.setNightC, dialC);
   const nightW = heldPowerW(surface.night, setC, b.nightBandK, nightRatedW);
-  const summerW = heldPowerW(surface.summer, dialC, b.bandK, ratedW);
+  const summerW = Math.min(surface.summer.highW, ratedW);
   return { dayW, nightW, summerW, dialC };
 }
+
+/** Whether this heater reaches the wanted basking surface, so that its dial can be trimmed by it. */
+const canTrim = (surface: MemberSurface, ratedW: number): boolean =>
+  surface.reaches && ratedW >= surface.day.highW - 1e-9;
 
 /** How far each need is from its limit, in the order of kitNeeds: held at 0 and above. Degrees, or points of humidity. */
 export function needMargins(surface: MemberSurface, b: Behaviour, climate: ClimateNeeds): number[] {
@@ -115,7 +120,7 @@ export function judgedMember(surface: MemberSurface, b: Behaviour): JudgedMember
     untrimmedDay: winterDay,
     summerDay: at(surface.summer, p.summerW, ratedW),
     flatOutBaskingC: onLine(surface.day, 'basking-surface', ratedW),
-    trimmedDialC: p.dialC,
+    trimmedDialC: canTrim(surface, ratedW) ? p.dialC : null,
   };
 }
 

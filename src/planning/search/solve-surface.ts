@@ -12,6 +12,7 @@ import {
   settleBox,
 } from '../../physics/simulate.ts';
 import { steadyAnswer } from '../../physics/steady-answer.ts';
+import { restDialC } from '../kit/kit-enclosure.ts';
 import { baskingAimC, type Moments } from '../member.ts';
 import { linePlaces, lineQuantities, type MemberSurface, type WattLine } from './surface.ts';
 
@@ -34,12 +35,15 @@ export function solveSurface(
   const held = settleBox(model, dayHold(model, moments.winterDay, climate), warm);
   const heldW = held.now[0]?.powerW ?? 0;
   const dayW = Math.max(leastW, heldW);
+  // within a thousandth of its power the heater is flat out
+  const mostW = (model.enclosure.heaters[0]?.powerW ?? 0) * parameters.heaterPower;
+  const reaches = heldW < mostW * 0.999;
   const parts = { model, moments, held, dayW };
   const { day, night } = model.enclosure.heaters.length > 1 ? twoHeaters(parts) : oneHeater(parts);
-  const summer = summerLine(parts, day);
+  const summer = summerLine(parts, day, climate);
   const warmer = moments.summerNight.roomC;
   return {
-    surface: { heaterPower: parameters.heaterPower, day, night, summer, summerNight: inRoom(night, warmer) },
+    surface: { heaterPower: parameters.heaterPower, reaches, day, night, summer, summerNight: inRoom(night, warmer) },
     settled: held,
   };
 }
@@ -92,20 +96,18 @@ function twoHeaters({ model, moments, held, dayW }: Parts): { day: WattLine; nig
   };
 }
 
-/** The hottest day at the dial of the winter day, solved; other powers by the winter day's slopes. */
-function summerLine({ model, moments, held }: Parts, day: WattLine): WattLine {
-  const dialC = held.probeC[0] ?? moments.winterDay.roomC;
-  const setC = model.enclosure.thermostats.map((t, i) => (i === 0 ? dialC : Math.min(t.setNightC, dialC)));
-  const now = settleBox(model, { ...moments.summerDay, setC }, held);
+/** The hottest day with the basking surface held, solved; other powers by the winter day's slopes. */
+function summerLine({ model, moments, held }: Parts, day: WattLine, climate: ClimateNeeds): WattLine {
+  const now = settleBox(model, dayHold(model, moments.summerDay, climate), held);
   const values = valuesOf(model, moments.summerDay, now, 0);
   return shifted(day, values, now.now[0]?.powerW ?? 0, moments.summerDay.roomC);
 }
 
-const dayHold = (model: BoxModel, winterDay: SteadyConditions, climate: ClimateNeeds): SteadyConditions => ({
-  ...winterDay,
+const dayHold = (model: BoxModel, moment: SteadyConditions, climate: ClimateNeeds): SteadyConditions => ({
+  ...moment,
   holdBaskingC: baskingAimC(climate),
-  // the night heater rests by day: its thermostat is set far below
-  setC: model.enclosure.thermostats.map((t, i) => (i === 0 ? t.setDayC : 5)),
+  // a night heater of its own stands by in the day
+  setC: model.enclosure.thermostats.map((t, i) => (i === 0 ? t.setDayC : restDialC(climate))),
 });
 
 function valuesOf(model: BoxModel, c: SteadyConditions, settled: SettledBox, thermostat: number): number[] {

@@ -36,11 +36,13 @@ export interface WattLine {
 export interface MemberSurface {
   /** True power over rated power in this version. */
   readonly heaterPower: number;
+  /** The strongest heater reaches the wanted basking surface; else the upper state of the day is that heater flat out. */
+  readonly reaches: boolean;
   /** Winter day: the upper state holds the wanted basking surface, or is the strongest heater flat out. */
   readonly day: WattLine;
   /** Coldest night, with the heater that works at night. */
   readonly night: WattLine;
-  /** Hottest day, with the dial that the winter day asked for; the line's slope is the winter day's. */
+  /** Hottest day, the basking surface held there too (who can trim does so in every season); the winter day's slopes. */
   readonly summer: WattLine;
   /** Hottest night. */
   readonly summerNight: WattLine;

@@ -1,7 +1,6 @@
 #!/usr/bin/env node
 // The program from a terminal. Runs what was built when it is up to date, else straight from the sources.
 import { existsSync } from 'node:fs';
-import { register } from 'node:module';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { isBuilt } from '../scripts/prepare-build.mjs';
@@ -23,6 +22,5 @@ try {
 
 async function runSources() {
   const { tsImport } = await import('tsx/esm/api');
-  void register;
   await tsImport(pathToFileURL(join(root, 'src', 'cli', 'main.ts')).href, import.meta.url);
 }

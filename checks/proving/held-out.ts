@@ -1,25 +1,21 @@
 // Is the forecast honest? Homes of a deliberately different model, none of which was used to set any figure of the fit,
 // give three nights of readings; the 90 % interval of the coldest night must hold the truth 85 to 97 times in 100, and
 // the basking surface be met within 0.7 K in half of them. Figures of the fit were set on homes with seeds below 1000.
-import { readFileSync } from 'node:fs';
-import type { Enclosure } from '../../src/physics/enclosure.ts';
-import type { Priors } from '../../src/physics/priors.ts';
-import { enclosureFrom } from '../../src/physics/validate-enclosure.ts';
 import { calibrate } from '../../src/proving/calibration/calibrate.ts';
 import { forecastBox } from '../../src/proving/calibration/forecast.ts';
 import { forecastMoments } from '../../src/proving/calibration/moments.ts';
-import { loadFacts } from '../../src/records/facts.ts';
 import type { CheckRow } from '../check-row.ts';
+import { exampleHome, materials, otherModelKnows, priors } from './homes-of-check.ts';
 import type { TruePlace } from './other-box.ts';
 import { type OtherHome, otherHome, truePlaces } from './other-homes.ts';
 
-const firstSeed = 5001;
+const firstSeed = 80_001;
 /** Homes with a sensor at the basking surface, and homes without one. */
 const groups = [
-  { id: 'CAL-1', homes: 60, places: ['basking-surface', 'cool-air'], title: 'basking surface, cool end and room read' },
+  { id: 'CAL-1', homes: 40, places: ['basking-surface', 'cool-air'], title: 'basking surface, cool end and room read' },
   {
     id: 'CAL-2',
-    homes: 40,
+    homes: 30,
     places: ['warm-hide', 'cool-air'],
     title: 'warm hide, cool end and room read, basking surface not',
   },
@@ -33,19 +29,8 @@ interface Trial {
   readonly inside: boolean;
 }
 
-const data = new URL('../../data/', import.meta.url);
-const json = (path: string): unknown => JSON.parse(readFileSync(new URL(path, data), 'utf8'));
-/** The homes whose one heater the other model knows: the mesh lid with two heaters is left out. */
-const bases = ['wood-1200', 'large-wood-1800', 'pvc-1200', 'tall-wood', 'tub-mat-600'] as const;
-
 export async function cases(): Promise<CheckRow[]> {
-  const { materials } = loadFacts(new URL('.', data).pathname).facts;
-  const priors = json('priors.json') as Priors;
-  const enclosures = bases.map((name): Enclosure => {
-    const found = enclosureFrom(json(`examples/${name}.json`), materials);
-    if (!found.ok) throw new Error(`example ${name} is not sound`);
-    return found.value;
-  });
+  const enclosures = otherModelKnows.map(exampleHome);
   let seed = firstSeed;
   return groups.flatMap((group) => {
     const trials: Trial[] = [];

@@ -40,4 +40,4 @@ export interface Diagnosis {
 
 /** A cause is named when it explains the readings this much better than a healthy home [natural log]; our choice, set on
  *  practice logs so that few healthy homes are suspected. */
-export const namedFrom = 2.5;
+export const namedFrom = 2;

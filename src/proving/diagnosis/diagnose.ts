@@ -111,22 +111,21 @@ function shifts({ enclosure, baskingAimC }: DiagnosisInput, curves: readonly Cur
   const { day } = enclosure;
   const rows = curves.flatMap((c) => {
     const shift = dayShift(c.points, day);
-    return shift === null || shift.contrastK < 1.2 ? [] : [{ c, shift }];
+    return shift === null || shift.stepK < 1 ? [] : [{ c, shift }];
   });
-  rows.sort((a, b) => b.shift.contrastK - a.shift.contrastK);
+  rows.sort((a, b) => b.shift.stepK - a.shift.stepK);
   const clearest = rows[0];
   if (clearest === undefined) return false;
   const { c, shift } = clearest;
   const agreeing = rows.filter((r) => Math.abs(r.shift.byH - shift.byH) <= 2).length;
-  const lost = shift.contrastK - Math.max(0, shift.plannedK);
-  const needed = rows.length > 1 ? 0.35 : 0.5;
-  if (Math.abs(shift.byH) < 2 || lost < needed * shift.contrastK || agreeing < (2 * rows.length) / 3) return false;
+  if (Math.abs(shift.byH) < 2 || shift.leftFrac > 0.5 || agreeing < (2 * rows.length) / 3) return false;
+  const weight = 5 + 3 * shift.stepK * (1 - shift.leftFrac);
   const say = `The warm part of the day comes ${Math.abs(shift.byH).toFixed(1)} h ${shift.byH > 0 ? 'late' : 'early'}.`;
   const seen = [mark(c, c.points[0]!.atS, c.points.at(-1)!.atS, say)];
-  add('timer-shifted', 5 + 3 * lost, seen);
+  add('timer-shifted', weight, seen);
   // a day dial turned below the night dial looks like half a day's shift
   if (Math.abs(shift.byH) > 9 && enclosure.thermostats.some((t) => baskingAimC < t.setNightC))
-    add('dial-set-to-basking', 5.2 + 3 * lost, seen);
+    add('dial-set-to-basking', weight + 0.2, seen);
   return true;
 }
 

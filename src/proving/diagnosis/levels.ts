@@ -28,6 +28,8 @@ export type State =
   | Extract<Cause, 'no-thermostat' | 'stuck-off' | 'probe-cool-end' | 'dial-set-to-basking' | 'deep-substrate'>;
 
 const likelyBoxes = 10;
+/** Shortest box whose two ends differ enough for a probe at the wrong one to show [m]; our choice. */
+const leastLengthM = 0.8;
 /** Error of an unchecked sensor and scatter of a level, one standard deviation [K]. */
 const sensorSdK = 0.5;
 const levelSdK = 0.3;
@@ -80,7 +82,9 @@ function statesOf({ enclosure, baskingAimC }: LevelInput): State[] {
   const states: State[] = ['healthy', 'no-thermostat', 'stuck-off'];
   // a dial that stands near the basking temperature anyway is no mistake to be found
   if (enclosure.thermostats.some((t) => Math.abs(t.setDayC - baskingAimC) >= 2.5)) states.push('dial-set-to-basking');
-  if (enclosure.thermostats.some((t) => t.probe.at !== 'mat')) states.push('probe-cool-end');
+  // in a short box the wrong end is hardly another place
+  if (enclosure.box.lengthM >= leastLengthM && enclosure.thermostats.some((t) => t.probe.at !== 'mat'))
+    states.push('probe-cool-end');
   if (enclosure.heaters.some((h) => heaterBodies[h.kind].form === 'area' && h.kind === 'heat-mat'))
     states.push('deep-substrate');
   return states;

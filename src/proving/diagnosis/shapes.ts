@@ -80,36 +80,51 @@ export function lastingJump(points: readonly HalfHour[], leastK: number): Jump |
 export interface Shift {
   /** Hours by which the warm part of the day comes late; negative = early. */
   readonly byH: number;
-  /** Warm part less cool part at the found shift, and at the planned hours [K]. */
-  readonly contrastK: number;
-  readonly plannedK: number;
+  /** Step from night to day at the found shift, what the room does taken off [K]. */
+  readonly stepK: number;
+  /** What is left unexplained at the found shift over what is at the planned hours, 0..1. */
+  readonly leftFrac: number;
 }
 
-/** How far the warm part of the day is shifted against the planned one. */
+/** How far the warm part of the day is shifted against the planned one: the shift at which a step and the room together
+ *  leave the least of the curve unexplained. */
 export function dayShift(points: readonly HalfHour[], day: DayPeriod): Shift | null {
-  if ((day.endH - day.startH + 24) % 24 === 0) return null;
-  const contrast = (byH: number): number => {
-    const warm: number[] = [];
-    const cool: number[] = [];
-    for (const p of points) {
-      const hour = hourOfDay(p.atS - byH * 3600);
-      if (sinceChangeH(day, hour) < 1.5) continue;
-      const rise = p.valueC - 0.6 * (Number.isFinite(p.roomC) ? p.roomC : 0);
-      (isDayAt(day, hour) ? warm : cool).push(rise);
-    }
-    return warm.length < 6 || cool.length < 6 ? Number.NEGATIVE_INFINITY : mean(warm) - mean(cool);
-  };
-  let best = 0;
-  let most = contrast(0);
-  const plannedK = most;
+  if ((day.endH - day.startH + 24) % 24 === 0 || points.length < 48) return null;
+  const planned = stepFit(points, day, 0);
+  if (planned === null) return null;
+  let best = { byH: 0, ...planned };
   for (let byH = -11.5; byH <= 12; byH += 0.5) {
-    const c = contrast(byH);
-    if (c > most + 0.02) {
-      most = c;
-      best = byH;
-    }
+    const fit = stepFit(points, day, byH);
+    if (fit !== null && fit.stepK > 0 && fit.missK2 < best.missK2) best = { byH, ...fit };
   }
-  return { byH: best, contrastK: most, plannedK };
+  return { byH: best.byH, stepK: best.stepK, leftFrac: best.missK2 / Math.max(1e-6, planned.missK2) };
+}
+
+/** Least squares of value = level + slope room + step [in the warm part]; mean squared miss [K2]. */
+function stepFit(points: readonly HalfHour[], day: DayPeriod, byH: number): { stepK: number; missK2: number } | null {
+  const rows = points.flatMap((p) => {
+    const hour = hourOfDay(p.atS - byH * 3600);
+    if (sinceChangeH(day, hour) < 1.5) return [];
+    return [{ step: isDayAt(day, hour) ? 1 : 0, room: Number.isFinite(p.roomC) ? p.roomC : 0, y: p.valueC }];
+  });
+  const n = rows.length;
+  if (n < 24) return null;
+  const m = { step: mean(rows.map((r) => r.step)), room: mean(rows.map((r) => r.room)), y: mean(rows.map((r) => r.y)) };
+  let [ss, rr, sr, sy, ry, yy] = [0, 1e-6, 0, 0, 0, 0];
+  for (const r of rows) {
+    const [s, t, y] = [r.step - m.step, r.room - m.room, r.y - m.y];
+    ss += s * s;
+    rr += t * t;
+    sr += s * t;
+    sy += s * y;
+    ry += t * y;
+    yy += y * y;
+  }
+  const det = ss * rr - sr * sr;
+  if (det < 1e-6 * ss * rr) return null;
+  const stepK = (sy * rr - ry * sr) / det;
+  const slope = (ry * ss - sy * sr) / det;
+  return { stepK, missK2: Math.max(0, yy - stepK * sy - slope * ry) / n };
 }
 
 /** Height of a midday bump on each day: 11 to 15 h over the settled day before ten and after 17 h, what the room does

@@ -4,6 +4,7 @@ import { runPlanJob, usualPlan } from '../desk/plan-job.ts';
 import { climateNeeds } from '../husbandry/climate-needs.ts';
 import type { Facts, Species } from '../husbandry/fact.ts';
 import { rangeOf } from '../husbandry/species-facts.ts';
+import { noStandard } from '../husbandry/usual-standard.ts';
 import type { Enclosure, LifeStage, PlannedAnimal } from '../physics/enclosure.ts';
 import { versions } from '../records/versions.ts';
 import { bad, good, type Result } from '../shared/result.ts';
@@ -52,7 +53,9 @@ export async function planCommand(file: string, raw: RawOptions, language: Langu
   const facts = factsOfProgram();
   const speciesId = options.text('species') === null ? null : options.word('species', Object.keys(facts.species), '');
   const standardId =
-    options.text('standard') === null ? null : options.word('standard', Object.keys(facts.standards), '');
+    options.text('standard') === null
+      ? null
+      : options.word('standard', [noStandard, ...Object.keys(facts.standards)], '');
   const stage = options.text('stage') === null ? null : options.word('stage', stages, 'adult');
   if (options.faults.length > 0) return refuse(options.faults, messages.check.commandLine, asJson, run);
 

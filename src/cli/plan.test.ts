@@ -25,8 +25,8 @@ describe.concurrent('the verdict is the exit code', () => {
     expect(ended.code).toBe(0);
   });
 
-  it('2 and what would settle it when no space standard is named', { timeout }, async () => {
-    const ended = await warmstead(['plan', example, ...few]);
+  it('2 and what would settle it when no space standard is to be judged', { timeout }, async () => {
+    const ended = await warmstead(['plan', example, ...few, '--standard', 'none']);
     expect(ended.code).toBe(2);
     expect(ended.out).toMatch(/\? NOT KNOWN[\s\S]*what would settle it/);
   });
@@ -56,7 +56,21 @@ it('the same seed gives the same answer for the animal asked for, and JSON carri
 });
 
 it('shows °F, German, colour and only what does not hold when asked', { timeout }, async () => {
-  const args = ['plan', example, '--members', '10', '--map', 'winter', '--brief', '--units', 'us', '--lang', 'de'];
+  const args = [
+    'plan',
+    example,
+    '--standard',
+    'none',
+    '--members',
+    '10',
+    '--map',
+    'winter',
+    '--brief',
+    '--units',
+    'us',
+    '--lang',
+    'de',
+  ];
   const { out } = await warmstead(args, '', { FORCE_COLOR: '1' });
   for (const part of ['[°F]', 'OFFEN', 'Temperaturen', 'Regler', 'weitere sind erfüllt', '\u2580'])
     expect(out).toContain(part);

@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import { climateNeeds } from '../husbandry/climate-needs.ts';
 import type { Facts } from '../husbandry/fact.ts';
 import { judgeEnclosure } from '../husbandry/judge-enclosure.ts';
+import { noStandard, usualHomeStandardId } from '../husbandry/usual-standard.ts';
 import { enclosureFrom } from '../physics/validate-enclosure.ts';
 import type { Priors } from '../planning/ensemble.ts';
 import { planEnclosure, settledMembers } from '../planning/plan.ts';
@@ -20,7 +21,7 @@ export interface PlanJob {
   /** Size of the ensemble; more is slower and steadier. */
   readonly members?: number;
   readonly seed?: number;
-  /** The space standard that the shop goes by; none unless named. */
+  /** The space standard that the shop goes by; "none" for none, the usual home minimum unless named. */
   readonly standardId?: string;
 }
 
@@ -37,9 +38,9 @@ export function runPlanJob(job: PlanJob, facts = loadedFacts()): Result<PlanAnsw
   const species = rowOf(facts.species, animal.speciesId);
   if (species === undefined)
     return bad([unknownRow('PLAN_SPECIES', 'animal.speciesId', animal.speciesId, facts.species)]);
-  const standard = job.standardId === undefined ? null : rowOf(facts.standards, job.standardId);
-  if (standard === undefined)
-    return bad([unknownRow('PLAN_STANDARD', 'standardId', job.standardId ?? '', facts.standards)]);
+  const wanted = job.standardId ?? usualHomeStandardId;
+  const standard = wanted === noStandard ? null : rowOf(facts.standards, wanted);
+  if (standard === undefined) return bad([unknownRow('PLAN_STANDARD', 'standardId', wanted, facts.standards)]);
   const climate = climateNeeds(species, animal.stage);
   if (!climate.ok) return climate;
   return good(

@@ -40,7 +40,8 @@ export const de: Messages = {
     members: 'wie viele mögliche Kästen gerechnet werden, 10 bis 2000',
     seed: 'Startwert ihrer Zufallsziehung, 0 bis 4294967295',
     species: 'für diese Art urteilen statt für die in der Datei',
-    standard: 'Platzvorschrift, eine Kennung aus data/standards.json; ohne Angabe keine',
+    standard:
+      'Platzvorschrift, eine Kennung aus data/standards.json oder none; ohne Angabe das Heim-Mindestmaß (home-third)',
     stage: 'hatchling (Schlüpfling), young (jung) oder adult (erwachsen)',
     brief: 'erfüllten Bedarf weglassen',
     map: 'welche Temperaturkarten: winter, summer, both (beide) oder none (keine)',

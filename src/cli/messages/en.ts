@@ -41,7 +41,8 @@ export const en = {
     members: 'how many possible boxes to compute, 10 to 2000',
     seed: 'seed of their random draw, 0 to 4294967295',
     species: 'judge for this species instead of the one in the file',
-    standard: 'space standard to judge by, an id of data/standards.json; none unless named',
+    standard:
+      'space standard to judge by, an id of data/standards.json, or none; the home minimum (home-third) unless named',
     stage: 'hatchling, young or adult',
     brief: 'leave out the needs that hold',
     map: 'which gradient maps to draw: winter, summer, both or none',

@@ -1,6 +1,7 @@
 // The HTTP doors this page uses: enquiries kept by the shop's own server.
 // Leaves out the simulation: that runs in the page's workers.
 
+import { noStandard } from '../../husbandry/usual-standard.ts';
 import type { Enclosure } from '../../physics/enclosure.ts';
 import type { Fault } from '../../shared/fault.ts';
 import type { Verdict } from '../../shared/verdict.ts';
@@ -61,5 +62,5 @@ export const keepVerdict = (enquiryId: string, enclosure: Enclosure, standardId:
   call<KeptVerdict>('/api/plan', {
     method: 'POST',
     headers: { 'content-type': 'application/json' },
-    body: JSON.stringify({ enclosure, enquiryId, ...(standardId === null ? {} : { standardId }) }),
+    body: JSON.stringify({ enclosure, enquiryId, standardId: standardId ?? noStandard }),
   });

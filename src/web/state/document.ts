@@ -1,5 +1,6 @@
 // What one enquiry is while it is being written: the answers given so far and the enclosure they start from.
 // Leaves out the household's health: that caution is shown, never stored.
+import { usualHomeStandardId } from '../../husbandry/usual-standard.ts';
 import type { Enclosure, LifeStage, RoomDay } from '../../physics/enclosure.ts';
 
 export const documentFormat = 'warmstead-enquiry';
@@ -56,7 +57,7 @@ export const emptyDocument: PlanDocument = {
     sun: null,
     startFrom: null,
     cautionsExplained: false,
-    standardId: null,
+    standardId: usualHomeStandardId,
   },
   enclosure: null,
 };

@@ -14,6 +14,9 @@ export async function ensureBuilt() {
   if (isBuilt(now)) return;
   console.log('Building ...');
   rmSync(fingerprintFile(), { force: true });
+  // Names of shared parts change with their content: old ones would pile up.
+  for (const part of ['server', 'cli', 'worker', 'shared'])
+    rmSync(join(root, 'dist', part), { recursive: true, force: true });
   const bin = (path) => join(root, 'node_modules', path);
   await runQuietly(process.execPath, [bin('vite/bin/vite.js'), 'build'], 'The pages could not be built.');
   await runQuietly(

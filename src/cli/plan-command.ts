@@ -9,6 +9,7 @@ import type { Enclosure, LifeStage, PlannedAnimal } from '../physics/enclosure.t
 import { versions } from '../records/versions.ts';
 import { bad, good, type Result } from '../shared/result.ts';
 import type { Verdict } from '../shared/verdict.ts';
+import { chooseKindOf } from './choose-kind.ts';
 import { displayFor, type Language } from './display.ts';
 import { exitCodes } from './exit-codes.ts';
 import type { Messages, Season } from './messages/en.ts';
@@ -69,6 +70,11 @@ export async function planCommand(file: string, raw: RawOptions, language: Langu
   const species = facts.species[animal.speciesId] as Species;
   const climate = climateNeeds(species, animal.stage);
   if (!climate.ok) return refuse(climate.faults, label, asJson, run);
+  const choosing = chooseKindOf(raw);
+  if (choosing !== null) {
+    const asked = { enclosure, animal, species, climate: climate.value, facts, standardId, members, seed };
+    return (await import('./plan-choose.ts')).chooseCommand(choosing, raw, asked, language, run);
+  }
   const planned = runPlanJob({ enclosure, members, seed, ...(standardId === null ? {} : { standardId }) }, facts);
   if (!planned.ok) return refuse(planned.faults, label, asJson, run);
   const answer = planned.value;

@@ -3,6 +3,7 @@
 // Leaves out: what the commands do (plan-command.ts, simulate-command.ts, check-command.ts).
 import { Command, CommanderError } from 'commander';
 import { versions } from '../records/versions.ts';
+import { chooseWords } from './choose-words.ts';
 import type { Language } from './display.ts';
 import { exitCodes } from './exit-codes.ts';
 import type { Messages } from './messages/en.ts';
@@ -60,6 +61,7 @@ function programOf(
   doing: (action: Action) => (f: string, o: RawOptions) => Promise<void>,
 ): Command {
   const { help } = run.messages;
+  const choose = chooseWords(language).help;
   const program = prepared(new Command('warmstead'), run)
     .description(help.about)
     .version(versions().program, '-V, --version', help.version)
@@ -83,6 +85,13 @@ function programOf(
     .option('--seed <N>', help.seed)
     .option('--brief', help.brief)
     .option('--map <SEASON>', help.map)
+    .option('--search', choose.search)
+    .option('--faults', choose.faults)
+    .option('--stages', choose.stages)
+    .option('--shelf <FILE>', choose.shelf)
+    .option('--tariff <PRICE>', choose.tariff)
+    .option('--years <N>', choose.years)
+    .option('--own', choose.own)
     .action(
       doing(async (file, options) => (await import('./plan-command.ts')).planCommand(file, options, language, run)),
     );

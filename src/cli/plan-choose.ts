@@ -1,0 +1,192 @@
+// warmstead plan FILE --search | --faults | --stages: choosing, breaking and growing a home, from a terminal.
+// Leaves out: the search itself (planning/search), and how answers are worded (choose-text.ts and its neighbours).
+import { readFile } from 'node:fs/promises';
+import { startKitSearchPool } from '../desk/kit-search-pool.ts';
+import type { ClimateNeeds } from '../husbandry/climate.ts';
+import type { Facts, Species } from '../husbandry/fact.ts';
+import type { Enclosure, PlannedAnimal } from '../physics/enclosure.ts';
+import type { Priors } from '../planning/ensemble.ts';
+import { rehearseFaults, usualVersions } from '../planning/faults/rehearse.ts';
+import type { SearchInput } from '../planning/search/search-input.ts';
+import { usualTariff, usualYears } from '../planning/search/search-input.ts';
+import { whatHelps } from '../planning/search/what-helps.ts';
+import type { Shelf } from '../planning/shelf/shelf.ts';
+import { shelfFromCsv } from '../planning/shelf/shelf-csv.ts';
+import { shelfFrom } from '../planning/shelf/validate-shelf.ts';
+import { stageRoads } from '../planning/stages/stage-road.ts';
+import { loadCareFacts } from '../records/animal-facts.ts';
+import { dataFile } from '../records/data-files.ts';
+import { versions } from '../records/versions.ts';
+import { bad, type Result } from '../shared/result.ts';
+import type { Verdict } from '../shared/verdict.ts';
+import { type ChooseKind, chooseKinds } from './choose-kind.ts';
+import { chooseWords } from './choose-words.ts';
+import { displayFor, type Language } from './display.ts';
+import { exitCodes } from './exit-codes.ts';
+import { readJson } from './input.ts';
+import { OptionReader, type RawOptions, unitSystems } from './options.ts';
+import { faultLinesOf } from './plan-faults-text.ts';
+import { searchLines } from './plan-search-text.ts';
+import { stageLines } from './plan-stages-text.ts';
+import { type RunContext, refuse, writeJson, writeLines } from './run-context.ts';
+
+export interface ChooseAsked {
+  readonly enclosure: Enclosure;
+  readonly animal: PlannedAnimal;
+  readonly species: Species;
+  readonly climate: ClimateNeeds;
+  readonly facts: Facts;
+  readonly standardId: string | null;
+  readonly members: number;
+  readonly seed: number;
+}
+
+/** Standard by which boxes are stepped up when none is named. */
+const usualStandard = 'home-third';
+/** Versions for each box of the road: a forecast over years does not need more (our choice). */
+const roadMembers = 8;
+
+const codeOf: Readonly<Record<Verdict, number>> = {
+  holds: exitCodes.holds,
+  fails: exitCodes.fails,
+  'not-known': exitCodes.notKnown,
+};
+
+export async function chooseCommand(
+  kind: ChooseKind,
+  raw: RawOptions,
+  asked: ChooseAsked,
+  language: Language,
+  run: RunContext,
+): Promise<number> {
+  const { terminal, messages } = run;
+  const options = new OptionReader(raw, messages);
+  const asJson = options.flag('json');
+  options.apart([...chooseKinds]);
+  const years = options.number('years', 1, 30, '', true) ?? usualYears;
+  const tariffPerKWh = options.number('tariff', 0, 10, '') ?? usualTariff.perKWh;
+  const units = options.word('units', unitSystems, 'metric');
+  if (options.faults.length > 0) return refuse(options.faults, messages.check.commandLine, asJson, run);
+  const shelf = await shelfOf(options.text('shelf'), run);
+  if (!shelf.ok) return refuse(shelf.faults, options.text('shelf') ?? '', asJson, run);
+  const words = chooseWords(language);
+  const show = displayFor(units, language);
+  const priors = dataFile('priors.json') as unknown as Priors;
+  const { facts, species, climate, enclosure, seed } = asked;
+  const standard = facts.standards[asked.standardId ?? ''] ?? null;
+  const input: SearchInput = {
+    enclosure,
+    climate,
+    species,
+    standard,
+    facts,
+    priors,
+    shelf: shelf.value,
+    ownedIds: [],
+    drawnIsOwned: options.flag('own'),
+    boxIds: [],
+    members: asked.members,
+    seed,
+    tariffPerKWh,
+    years,
+  };
+  const progress = progressLine(run);
+  const text = { show, terminal, messages, words, climate };
+  const out = { ok: true, versions: versions() };
+  if (kind === 'search') {
+    const answer = await searched(input, progress);
+    const first = answer.choices[0];
+    const helps =
+      first && first.verdict !== 'holds'
+        ? finished(whatHelps({ ...input, materials: facts.materials, enclosure: first.enclosure }), progress)
+        : [];
+    progress(null);
+    if (asJson) writeJson(terminal, { ...out, answer, helps });
+    else writeLines(terminal, searchLines({ ...text, answer, helps, enclosure }));
+    return codeOf[first?.verdict ?? 'fails'];
+  }
+  if (kind === 'faults') {
+    const rehearsal = finished(
+      rehearseFaults({
+        enclosure,
+        climate,
+        materials: facts.materials,
+        priors,
+        cases: facts.faultCases,
+        versions: usualVersions,
+        seed,
+      }),
+      progress,
+    );
+    progress(null);
+    if (asJson) writeJson(terminal, { ...out, rehearsal });
+    else writeLines(terminal, faultLinesOf({ ...text, rehearsal, enclosure }));
+    return exitCodes.holds;
+  }
+  const care = loadCareFacts().facts;
+  const roads = finished(
+    stageRoads({
+      ...input,
+      standard: standard ?? facts.standards[usualStandard]!,
+      animal: asked.animal,
+      care,
+      members: roadMembers,
+    }),
+    progress,
+  );
+  progress(null);
+  if (asJson) writeJson(terminal, { ...out, roads });
+  else writeLines(terminal, stageLines({ ...text, roads, enclosure }));
+  return exitCodes.holds;
+}
+
+async function searched(input: SearchInput, progress: Progress) {
+  const pool = startKitSearchPool();
+  try {
+    const answer = await pool.search(input, { onProgress: (p) => progress(p.doneFrac) });
+    if (!answer) throw new Error('nobody cancelled the search');
+    return answer;
+  } finally {
+    await pool.close();
+  }
+}
+
+/** Runs a generator to its end, ticking. */
+function finished<T>(steps: Generator<unknown, T>, progress: Progress): T {
+  for (let n = 0; ; n++) {
+    const step = steps.next();
+    if (step.done) return step.value;
+    progress(n % 40 === 0 ? n / 100 : null, n);
+  }
+}
+
+type Progress = (doneFrac: number | null, ticks?: number) => void;
+
+/** One line on standard error that says how far it is, only where a person looks on. */
+function progressLine({ terminal }: RunContext): Progress {
+  const watched = process.stderr.isTTY === true;
+  return (doneFrac, ticks) => {
+    if (!watched) return;
+    const text =
+      ticks === undefined ? (doneFrac === null ? '' : `${Math.round(doneFrac * 100)} %`) : '.'.repeat((ticks % 30) + 1);
+    terminal.err(`\r${text.padEnd(32)}\r`);
+  };
+}
+
+async function shelfOf(file: string | null, run: RunContext): Promise<Result<Shelf>> {
+  if (file === null) return shelfFrom(dataFile('shelf/starter.json'));
+  if (/\.csv$/i.test(file)) {
+    try {
+      return shelfFromCsv(await readFile(file, 'utf8'), {
+        name: file,
+        currency: usualTariff.currency,
+        invented: false,
+      });
+    } catch {
+      const words = run.messages.faults.noFile(file);
+      return bad([{ code: 'CLI_NO_FILE', field: '--shelf', got: file, allowed: 'a file that exists', ...words }]);
+    }
+  }
+  const json = await readJson(file, run.terminal, run.messages);
+  return json.ok ? shelfFrom(json.value) : json;
+}

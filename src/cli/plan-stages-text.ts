@@ -1,0 +1,60 @@
+// The road of boxes in words: each box with its years, its kit and what is used again, and what both roads cost.
+import type { Road, RoadStage, StageRoads } from '../planning/stages/stage-road.ts';
+import { type ChooseText, shapeOf } from './plan-search-text.ts';
+import { wrapped } from './wrap.ts';
+
+export interface StageText extends ChooseText {
+  readonly roads: StageRoads;
+}
+
+export function stageLines(input: StageText): string[] {
+  const { roads, terminal, words, show } = input;
+  const { paint, columns } = terminal;
+  const { growth } = roads;
+  const basis = growth
+    ? growth.maturityRead
+      ? words.growthRead(show.number(growth.maturityYears, 1))
+      : words.growthChosen
+    : '';
+  return [
+    ...roadLines(words.stages, roads.stepwise, input),
+    ...(roads.atOnce ? ['', ...roadLines(words.atOnce, roads.atOnce, input)] : []),
+    ...(roads.note ? ['', ...wrapped(roads.note, columns)] : []),
+    '',
+    ...wrapped([basis, roads.pricesInvented ? words.invented : ''].join(' '), columns).map((line) => paint.dim(line)),
+  ];
+}
+
+function roadLines(title: string, road: Road, input: StageText): string[] {
+  const { show, terminal, roads } = input;
+  return [
+    terminal.paint.bold(
+      `${title}: ${show.number(road.total, 0)} ${roads.currency}, ${roads.years} ${input.words.years}`,
+    ),
+    ...road.stages.flatMap((stage) => oneStage(stage, input)),
+  ];
+}
+
+function oneStage(s: RoadStage, { show, terminal, words, roads }: StageText): string[] {
+  const { columns } = terminal;
+  const n = (v: number) => show.number(v, 1);
+  const price = (v: number) => `${show.number(v, 0)} ${roads.currency}`;
+  const length = `${show.length(s.lengthM.from)} – ${show.length(s.lengthM.to)}`;
+  const end =
+    s.outgrown && s.outgrown.median < 90
+      ? words.outgrown(n(s.outgrown.low), n(s.outgrown.median), n(Math.min(s.outgrown.high, 90)))
+      : words.serves;
+  return [
+    ...wrapped(
+      `${words.stage(s.box.name, n(s.fromYear), n(s.toYear))}, ${length}, ${end}`,
+      columns,
+      `  ${shapeOf[s.verdict]} `,
+    ),
+    ...(s.kit ? wrapped(s.kit.name, columns, '      ') : []),
+    ...(s.bought.length > 0
+      ? wrapped(`${words.bought}: ${s.bought.join(', ')} (${price(s.cost.things)})`, columns, '      ')
+      : []),
+    ...(s.usedAgain.length > 0 ? wrapped(`${words.again}: ${s.usedAgain.join(', ')}`, columns, '      ') : []),
+    ...(s.coverPrice > 0 ? wrapped(words.cover(price(s.coverPrice)), columns, '      ') : []),
+  ];
+}

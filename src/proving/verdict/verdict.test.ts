@@ -1,0 +1,141 @@
+// When is a home proven? Each way of not being proven is named with its reason and its next step.
+import { describe, expect, it } from 'vitest';
+import type { ClimateNeeds } from '../../husbandry/climate.ts';
+import type { Diagnosis } from '../diagnosis/cause.ts';
+import type { LogQuestion } from '../files/understood.ts';
+import type { ReadingLog } from '../reading-log.ts';
+import { madeLog } from '../testing/made-log.ts';
+import { coverageOf } from './coverage.ts';
+import { decide } from './decide.ts';
+import type { ForecastNeed } from './forecast-needs.ts';
+import { readNeeds } from './read-needs.ts';
+import { defaultRule } from './rule.ts';
+
+const range = (low: number, high: number) => ({ low, high, source: 'TEST', at: '', read: 'memory' as const });
+const climate: ClimateNeeds = {
+  speciesId: 'corn',
+  stage: 'adult',
+  baskingSurfaceC: range(29, 33),
+  warmAirC: range(26, 29),
+  coolAirC: range(20, 25),
+  nightMinC: range(20, 24),
+  rhPct: range(40, 60),
+  reachableMaxC: { target: 35, alarm: 38, cutOut: 40, source: 'TEST' },
+  climbs: false,
+};
+const day = { startH: 8, endH: 20 };
+const good = [
+  { place: 'room', dayC: 19, nightC: 18 },
+  { place: 'basking-surface', dayC: 31, nightC: 26 },
+  { place: 'warm-hide', dayC: 27, nightC: 23 },
+  { place: 'cool-air', dayC: 22.5, nightC: 20 },
+] as const;
+const holding: ForecastNeed = {
+  id: 'coldest-night-warmth',
+  moment: 'coldest-night',
+  place: 'warm-hide',
+  verdict: 'holds',
+  shareHolding: 1,
+  foundC: { low: 21, median: 22, high: 23 },
+  low: 20,
+  high: null,
+  roomC: 15,
+  flatOutShare: 0,
+};
+
+interface Over {
+  readonly log?: ReadingLog;
+  readonly checked?: boolean;
+  readonly forecast?: readonly ForecastNeed[];
+  readonly diagnosis?: Diagnosis;
+  readonly questions?: readonly LogQuestion[];
+}
+
+function judged(over: Over = {}) {
+  const log = over.log ?? madeLog(good);
+  const checked = over.checked ?? false;
+  return decide({
+    log,
+    rule: defaultRule,
+    coverage: coverageOf(log, day, defaultRule),
+    needs: readNeeds(log, climate, day, 1, () => ({ error: checked ? 0.5 : 1, checked })),
+    forecastNeeds: over.forecast ?? [holding],
+    diagnosis: over.diagnosis ?? { suspects: [], healthy: true },
+    questions: over.questions ?? [],
+    dial: null,
+    nextReadings: [],
+  });
+}
+const changed = (place: string, dayC: number, nightC: number) =>
+  madeLog(good.map((p) => (p.place === place ? { ...p, dayC, nightC } : p)));
+
+describe('decide', () => {
+  it('proven', () => expect(judged()).toMatchObject({ verdict: 'proven', next: { id: 'release' } }));
+  it('inside by less than the instrument error is not proven, and a check may settle it', () => {
+    const log = changed('basking-surface', 29.7, 26);
+    expect(judged({ log })).toMatchObject({ verdict: 'not-proven', next: { id: 'check-instrument' } });
+    expect(judged({ log }).reason).toContain('inside by 0.7 K');
+    expect(judged({ log, checked: true }).verdict).toBe('proven');
+  });
+  it('outside by more than the instrument error fails', () => {
+    expect(judged({ log: changed('warm-hide', 27, 18.5) })).toMatchObject({
+      verdict: 'failed',
+      next: { id: 'stronger-heater' },
+    });
+    expect(judged({ log: changed('basking-surface', 39.5, 28) })).toMatchObject({
+      verdict: 'failed',
+      next: { id: 'turn-dial' },
+    });
+  });
+  it('outside by less is not proven', () =>
+    expect(judged({ log: changed('warm-hide', 27, 19.6) }).verdict).toBe('not-proven'));
+  it('two nights are too few', () => {
+    const found = judged({ log: madeLog(good, 46) });
+    expect([found.verdict, found.next.id, found.reason]).toEqual([
+      'not-proven',
+      'keep-reading',
+      '2 of 3 nights are covered.',
+    ]);
+  });
+  it('a hole is named', () => {
+    const found = judged({ log: madeLog(good, 75, 600, (h) => h > 30 && h < 32.5) });
+    expect([found.verdict, found.next.id]).toEqual(['not-proven', 'fill-gap']);
+    expect(found.reason).toContain('2.5 h');
+  });
+  it('hourly readings are too sparse', () =>
+    expect(judged({ log: madeLog(good, 75, 3600) }).next.id).toBe('read-closer'));
+  it('an open question keeps the door shut', () => {
+    const question: LogQuestion = {
+      id: 'swapped',
+      channelId: null,
+      say: 'Were the sensors exchanged?',
+      choices: ['yes', 'no'],
+      assumed: null,
+    };
+    expect(judged({ questions: [question] })).toMatchObject({ verdict: 'not-proven', next: { id: 'answer-question' } });
+  });
+  it('a suspected mistake keeps it shut', () => {
+    const diagnosis: Diagnosis = { healthy: false, suspects: [{ cause: 'sun-on-glass', weight: 5, evidence: [] }] };
+    expect(judged({ diagnosis })).toMatchObject({ verdict: 'not-proven', next: { id: 'mend-fault' } });
+  });
+  it('a place that nobody read', () => expect(judged({ log: madeLog(good.slice(0, 3)) }).next.id).toBe('read-place'));
+  it('a forecast in doubt is not proven, a failing one fails', () => {
+    expect(judged({ forecast: [{ ...holding, verdict: 'not-known', shareHolding: 0.6 }] }).verdict).toBe('not-proven');
+    expect(judged({ forecast: [{ ...holding, verdict: 'fails', shareHolding: 0.02, flatOutShare: 1 }] })).toMatchObject(
+      { verdict: 'failed', next: { id: 'stronger-heater' } },
+    );
+  });
+});
+
+describe('coverage by hand', () => {
+  it('needs morning, afternoon and evening on each day', () => {
+    const at = (days: number, hours: readonly number[]): ReadingLog => ({
+      kind: 'hand',
+      channels: [],
+      timesS: Array.from({ length: days }, (_, d) => hours.map((h) => (20_400 + d) * 86400 + h * 3600)).flat(),
+    });
+    expect(coverageOf(at(3, [7, 15, 21]), day, defaultRule)).toMatchObject({ nights: 3, enough: true });
+    expect(coverageOf(at(3, [12, 15, 21]), day, defaultRule).enough).toBe(false);
+    expect(coverageOf(at(2, [7, 15, 21]), day, defaultRule).enough).toBe(false);
+  });
+});

@@ -14,6 +14,7 @@ import { loadFacts } from '../records/facts.ts';
 import { programRoot } from '../records/root.ts';
 import type { Fault } from '../shared/fault.ts';
 import { bad, good, type Result } from '../shared/result.ts';
+import { type ShopValue, withShopValues } from './shop-values.ts';
 
 export interface PlanJob {
   /** What should be an enclosure file. */
@@ -23,13 +24,16 @@ export interface PlanJob {
   readonly seed?: number;
   /** The space standard that the shop goes by; "none" for none, the usual home minimum unless named. */
   readonly standardId?: string;
+  /** The branch's own values, laid over the facts before anything is judged. */
+  readonly shopValues?: readonly ShopValue[];
 }
 
 /** The usual ensemble of a plan that counts, and its seed (our choice; the same input gives the same answer). */
 export const usualPlan = { members: settledMembers, seed: 1 } as const;
 
 /** Faults: every one of the enclosure file, "PLAN_NO_ANIMAL", "PLAN_SPECIES", "PLAN_STANDARD", missing facts of the species. */
-export function runPlanJob(job: PlanJob, facts = loadedFacts()): Result<PlanAnswer> {
+export function runPlanJob(job: PlanJob, shipped = loadedFacts()): Result<PlanAnswer> {
+  const { facts } = withShopValues(shipped, job.shopValues ?? []);
   const checked = enclosureFrom(job.enclosure, facts.materials);
   if (!checked.ok) return checked;
   const enclosure = checked.value;

@@ -10,6 +10,7 @@ import Fastify, { type FastifyReply } from 'fastify';
 import { versions } from '../records/versions.ts';
 import { handleErrors, sendFaults } from './errors.ts';
 import { requestFaults } from './faults.ts';
+import { overlayRoutes } from './overlays.ts';
 import { animalRoutes } from './routes/animals.ts';
 import { enquiryRoutes } from './routes/enquiries.ts';
 import { examinationRoutes } from './routes/examinations.ts';
@@ -50,6 +51,7 @@ export async function buildApp(doors: Doors, choice: AppChoice): Promise<App> {
     animalRoutes(inside, doors);
     examinationRoutes(inside, doors);
     inspectionRoutes(inside, doors);
+    overlayRoutes(inside, doors);
   });
   app.get('/api/openapi.json', { schema: { hide: true } }, async () => app.swagger());
   await addPages(app, choice.webFolder);

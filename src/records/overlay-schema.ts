@@ -1,0 +1,20 @@
+// The tables of a branch's own values as TypeScript sees them (migrations/0030-overlays.sql).
+import type { ColumnType, Generated, JSONColumnType } from 'kysely';
+
+type Fixed<T> = ColumnType<T, T, never>;
+type FixedJson = JSONColumnType<Record<string, number | string | null>, string, never>;
+
+export interface OverlayTables {
+  overlay: {
+    id: Fixed<string>;
+    branch_id: Fixed<string>;
+    path: Fixed<string>;
+    value: FixedJson;
+    was: FixedJson;
+    why: Fixed<string>;
+    at: Fixed<Date>;
+    by: Fixed<string>;
+    seq: Generated<string>;
+  };
+  overlay_withdrawal: { overlay_id: Fixed<string>; why: Fixed<string>; at: Fixed<Date>; by: Fixed<string> };
+}

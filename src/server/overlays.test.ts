@@ -1,0 +1,98 @@
+// A shop's own values through the doors: set, shown, used by a plan, withdrawn, never lost; everything wrong at once.
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { programRoot } from '../records/root.ts';
+import { type AppForTests, appForTests } from './testing/app-for-tests.ts';
+
+const corn = JSON.parse(readFileSync(join(programRoot(), 'data/examples/wood-1200.json'), 'utf8')) as {
+  animal: { speciesId: string };
+};
+let running: AppForTests;
+beforeAll(async () => {
+  running = await appForTests();
+});
+afterAll(async () => await running.close());
+
+const post = async (url: string, payload: object) => await running.app.inject({ method: 'POST', url, payload });
+const shown = async (id: string) => (await running.app.inject({ url: `/api/reference/${id}` })).json();
+const path = 'species.corn.all.rhPct';
+const codes = (answer: { json: () => { faults: readonly { code: string }[] } }) =>
+  answer.json().faults.map(({ code }) => code);
+
+test('every fault of a shop value is told at once', async () => {
+  const cases: readonly (readonly [object, readonly string[]])[] = [
+    [{ path, value: { low: 2, high: 130 }, why: ' ' }, ['DATA_RANGE', 'DATA_RANGE', 'OVERLAY_WHY']],
+    [{ path, value: { low: 70, high: 60 }, why: 'x' }, ['DATA_ORDER']],
+    [{ path, value: { value: 50 }, why: '' }, ['OVERLAY_PARTS', 'OVERLAY_WHY']],
+    [{ path, value: { low: 'damp', high: 60 }, why: 'x' }, ['DATA_FORM']],
+    [{ path: 'species.corn.all.beginner', value: { value: 'easy' }, why: 'x' }, ['OVERLAY_WORD']],
+    [{ path: 'species.corn.all.euAnnex', value: { value: 'B' }, why: '' }, ['OVERLAY_FACT', 'OVERLAY_WHY']],
+    [{ path: 'species.corn.all.__proto__', value: { value: 1 }, why: 'x' }, ['OVERLAY_FACT']],
+    [{ path: 'policy.standardId', value: { value: 'none-such' }, why: '' }, ['OVERLAY_WORD', 'OVERLAY_WHY']],
+  ];
+  for (const [body, wanted] of cases) {
+    const answer = await post('/api/overlays', body);
+    expect(answer.statusCode, JSON.stringify(body)).toBe(422);
+    expect(codes(answer), JSON.stringify(body)).toEqual(wanted);
+  }
+});
+
+test('a value that would contradict the rest of the species is refused', async () => {
+  const value = { low: 29, high: 30 };
+  const answer = await post('/api/overlays', { path: 'species.corn.all.nightMinC', value, why: 'warm nights' });
+  expect(answer.statusCode).toBe(422);
+  expect(codes(answer)).toEqual(['DATA_RANGE', 'DATA_RANGE']);
+  const cool = { path: 'species.corn.all.coolAirC', value: { low: 29, high: 30 }, why: 'x' };
+  const warm = { path: 'species.corn.all.warmAirC', value: { low: 22, high: 23 }, why: 'x' };
+  expect(codes(await post('/api/overlays', cool)).length).toBeGreaterThan(0);
+  expect(codes(await post('/api/overlays', warm)).length).toBeGreaterThan(0);
+});
+
+test('a range goes wholly above the shipped one, is used by the plan, and stays readable once withdrawn', async () => {
+  const set = await post('/api/overlays', { path, value: { low: 61.5, high: 62 }, why: 'to see it used' });
+  expect(set.json()).toEqual({ id: expect.any(String) });
+  const other = await post('/api/overlays', {
+    path: 'species.royal.all.rhPct',
+    value: { low: 55, high: 75 },
+    why: 'another species',
+  });
+  expect(other.statusCode).toBe(201);
+  const [stands] = (await shown('corn')).overlays;
+  expect(stands).toMatchObject({ path, value: { low: 61.5, high: 62 }, was: { low: 40, high: 60 }, by: 'tester' });
+
+  const plan = (await post('/api/plan', { enclosure: corn, members: 4 })).json().answer;
+  expect(plan.shopValues).toMatchObject([{ path, why: 'to see it used', by: 'tester' }]);
+  expect(plan.needs.some((need: { wanted: string }) => need.wanted.includes('62'))).toBe(true);
+
+  expect(codes(await post(`/api/overlays/${set.json().id}/withdrawal`, { why: '' }))).toEqual(['OVERLAY_WHY']);
+  expect((await post(`/api/overlays/${set.json().id}/withdrawal`, { why: 'seen' })).statusCode).toBe(200);
+  expect((await post(`/api/overlays/${set.json().id}/withdrawal`, { why: 'again' })).statusCode).toBe(404);
+  const [gone] = (await shown('corn')).overlays;
+  expect(gone).toMatchObject({ value: { low: 61.5, high: 62 }, withdrawn: { why: 'seen', by: 'tester' } });
+  const after = (await post('/api/plan', { enclosure: corn, members: 4 })).json().answer;
+  expect(after.shopValues).toEqual([]);
+  expect(after.needs.some((need: { wanted: string }) => need.wanted.includes('62'))).toBe(false);
+});
+
+test('a second value at one place replaces the first; both are kept', async () => {
+  for (const high of [70, 65]) await post('/api/overlays', { path, value: { low: 45, high }, why: `up to ${high}` });
+  const { overlays } = await shown('corn');
+  const mine = overlays.filter((one: { why: string }) => one.why.startsWith('up to'));
+  expect(mine).toMatchObject([{ withdrawn: { why: 'replaced: up to 65' } }, { withdrawn: null }]);
+});
+
+test('the standard that the shop goes by is used unless the plan names one', async () => {
+  const why = 'the council asks for it';
+  await post('/api/overlays', { path: 'policy.standardId', value: { value: 'wales-shop' }, why });
+  const named = async (body: object) =>
+    (await post('/api/plan', { enclosure: corn, members: 4, ...body }))
+      .json()
+      .answer.shopValues.map((one: { path: string }) => one.path);
+  expect(await named({})).toContain('policy.standardId');
+  expect(await named({ standardId: 'home-third' })).not.toContain('policy.standardId');
+});
+
+test('an unknown species is a fault', async () => {
+  expect(codes(await running.app.inject({ url: '/api/reference/dragon' }))).toEqual(['ANIMAL_SPECIES']);
+});

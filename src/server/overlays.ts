@@ -1,0 +1,72 @@
+// The HTTP doors onto the reference screens and onto a branch's own values.
+import { Type } from 'typebox';
+import { setOverlay } from '../desk/set-overlay.ts';
+import { showFacts } from '../desk/show-facts.ts';
+import { withdrawOverlay } from '../desk/withdraw-overlay.ts';
+import { anyAnswer } from './animal-schemas.ts';
+import { sendFaults } from './errors.ts';
+import type { App, Doors } from './types.ts';
+
+const closed = { additionalProperties: false } as const;
+const why = Type.String({ maxLength: 500, description: 'Shown to customers beside the value.' });
+const part = Type.Union([Type.Number(), Type.String({ maxLength: 120 })]);
+const overlayBody = Type.Object(
+  {
+    path: Type.String({ maxLength: 200, description: 'e.g. "species.corn.all.rhPct" or "policy.standardId"' }),
+    value: Type.Object({ low: Type.Optional(part), high: Type.Optional(part), value: Type.Optional(part) }, closed),
+    why,
+  },
+  closed,
+);
+const tags = ['reference'];
+const response = { 200: anyAnswer };
+
+export function overlayRoutes(app: App, doors: Doors): void {
+  app.get(
+    '/api/reference',
+    { schema: { tags, summary: 'All species, standards, sources and shop values', response } },
+    async (_request, reply) => {
+      const read = await showFacts(doors.desk(), null);
+      return read.ok ? reply.send(read.value) : await sendFaults(reply, read.faults);
+    },
+  );
+  app.get(
+    '/api/reference/:speciesId',
+    {
+      schema: {
+        tags,
+        summary: 'One species with sources, standards and shop values',
+        params: Type.Object({ speciesId: Type.String({ maxLength: 60 }) }),
+        response,
+      },
+    },
+    async (request, reply) => {
+      const read = await showFacts(doors.desk(), request.params.speciesId);
+      return read.ok ? reply.send(read.value) : await sendFaults(reply, read.faults);
+    },
+  );
+  app.post(
+    '/api/overlays',
+    { schema: { tags, summary: 'The shop overrules a value', body: overlayBody, response: { 201: anyAnswer } } },
+    async (request, reply) => {
+      const set = await setOverlay(doors.desk(), request.body);
+      return set.ok ? reply.code(201).send(set.value) : await sendFaults(reply, set.faults);
+    },
+  );
+  app.post(
+    '/api/overlays/:id/withdrawal',
+    {
+      schema: {
+        tags,
+        summary: 'Back to the shipped value',
+        params: Type.Object({ id: Type.String({ pattern: '^[0-9a-f-]{36}$' }) }),
+        body: Type.Object({ why }, closed),
+        response,
+      },
+    },
+    async (request, reply) => {
+      const gone = await withdrawOverlay(doors.desk(), request.params.id, request.body.why);
+      return gone.ok ? reply.send(gone.value) : await sendFaults(reply, gone.faults);
+    },
+  );
+}

@@ -43,7 +43,7 @@ export interface FaultFinding {
   readonly rows: readonly FaultRow[];
   /** Lines that are crossed and were not crossed before, worst first. */
   readonly crossings: readonly Crossing[];
-  /** The first of them that matters; null when no line is crossed. */
+  /** The first of them that the fault is feared for; null when none of those is crossed. */
   readonly first: Crossing | null;
   /** What the instruments read at the start and at the worst moment of the best-estimate version. */
   readonly shows: { readonly atStart: FaultRow; readonly atWorst: FaultRow } | null;

@@ -13,7 +13,7 @@ import type { GuardFinding } from './fault-answer.ts';
 import { type FaultRow, type FaultRunPlan, geometriesOf, runFault } from './fault-run.ts';
 import { type HarmLine, readingFor } from './harm-lines.ts';
 import type { FaultAims, GuardKind, Rehearsal } from './rehearsals.ts';
-import { faultPlan, hoursTo, type RehearseInput, worstRow } from './rehearse.ts';
+import { faultPlan, hoursTo, type RehearseInput, seen, worstRow } from './rehearse.ts';
 
 /** Power in hand of the "fewer watts" guard over what the coldest day needs; our choice. */
 const reserve = 1.25;
@@ -33,7 +33,7 @@ export function guardFindings(
   return rehearsal.guards.flatMap((guard): GuardFinding[] => {
     const made = guarded(guard, rehearsal, input, aims);
     if (!made) return [];
-    const rows = runFault(made.plan, geometriesOf(made.plan, input.materials), best);
+    const rows = seen(rehearsal, runFault(made.plan, geometriesOf(made.plan, input.materials), best));
     const hours = hoursTo(rows, line);
     return [
       {

@@ -34,6 +34,8 @@ export interface Rehearsal {
   /** Guards worth playing too. */
   readonly guards: readonly GuardKind[];
   readonly fineSteps?: boolean;
+  /** The animal may burrow down to the heater: its own temperature counts as a surface in reach. */
+  readonly buried?: boolean;
 }
 
 export type GuardKind = 'cut-out' | 'fewer-watts' | 'insulation';
@@ -232,7 +234,8 @@ export const rehearsals: readonly Rehearsal[] = [
   {
     id: 'H21',
     ...daily,
-    feared: ['burns'],
+    feared: ['burns', 'too-cold'],
+    buried: true,
     played: `The mat lies under ${buriedMatM * 1000} mm of substrate.`,
     altered: (e) => {
       if (!e.heaters.some((h) => h.kind === 'heat-mat')) return 'There is no heat mat.';

@@ -112,9 +112,10 @@ function rehearse(
     return { ...base, played: plan, skipped: true, ...nothing, rank: 0 };
   }
   const geometries = geometriesOf(plan, input.materials);
-  const runs = members.map((parameters) => runFault(plan, geometries, parameters));
+  const runs = members.map((parameters) => seen(rehearsal, runFault(plan, geometries, parameters)));
   const crossings = crossingsOf(runs, lines, rehearsal.feared);
-  const first = crossings[0] ?? null;
+  // what the fault is feared for decides; other lines are told beside it
+  const first = crossings.find((c) => rehearsal.feared.includes(c.line.kind)) ?? null;
   const rows = runs[0]!;
   return {
     ...base,
@@ -129,6 +130,10 @@ function rehearse(
     rank: weight * (first ? Math.max(harmlessShare, first.shareFrac) : harmlessShare),
   };
 }
+
+/** A heater that can be burrowed down to is a surface in reach. */
+export const seen = (rehearsal: Rehearsal, rows: readonly FaultRow[]): readonly FaultRow[] =>
+  rehearsal.buried ? rows.map((r) => ({ ...r, surfaceC: Math.max(r.surfaceC, r.heaterC) })) : rows;
 
 /** Lines crossed after the start, feared ones first, then by how many versions cross them. */
 function crossingsOf(

@@ -25,7 +25,9 @@ export function searchAnswer(input: SearchInput, prepared: PreparedSearch): Sear
   const { search, candidates } = prepared;
   const ranking = search.ranking().filter((r) => !r.state.aside);
   const settled = search.isDone();
-  const choices = ranking.slice(0, shownChoices).map((r) => choiceOf(r, input));
+  // where something may hold, what fails is no choice
+  const useful = ranking.filter((r) => r.key.verdict !== 'fails');
+  const choices = (useful.length > 0 ? useful : ranking).slice(0, shownChoices).map((r) => choiceOf(r, input));
   const first = choices[0];
   const fell = first ? cheaper(ranking[0]!, input, prepared) : [];
   const work = search.work();

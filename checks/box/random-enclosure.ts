@@ -125,7 +125,7 @@ function build(r: any): Enclosure {
     {
       id: 't',
       control: r.control,
-      probe: { xM: r.probeX * L, yM: r.depthM - 0.02, zM: r.probeZ * r.heightM, at: 'wall' },
+      probe: { xM: r.probeX * L, yM: r.depthM - 0.01, zM: r.probeZ * r.heightM, at: 'wall' },
       setDayC: r.setC,
       setNightC: r.setC - 3,
       bandK: 1,

@@ -127,7 +127,7 @@ function collectRows(model: BoxModel) {
         heatIn: tally.heatInJ,
         heatOut: tally.heatOutJ + tally.directJ - tally.latentJ,
         stored: tally.storedJ,
-        relative: Math.abs(tally.heatMissJ) / Math.max(1, tally.heatInJ),
+        relative: Math.abs(tally.heatMissJ) / Math.max(1, tally.heatInJ, Math.abs(tally.heatOutJ)),
         waterInGPerH: (tally.waterInKg * 1000) / 24,
         waterOutGPerH: ((tally.waterOutKg + tally.condensedKg) * 1000) / 24,
         waterRelative: Math.abs(tally.waterMissKg) / Math.max(1e-9, tally.waterMovedKg),

@@ -6,7 +6,9 @@ import { mainHeater } from '../../physics/grid.ts';
 import type { BoxModel } from '../../physics/model.ts';
 import type { Parameters } from '../../physics/parameters.ts';
 import { readingValue } from '../../physics/reading.ts';
+import { roomAt } from '../../physics/room-day.ts';
 import type { RunOptions } from '../../physics/run.ts';
+import { settleBox } from '../../physics/simulate.ts';
 import { cutOutAboveDialK } from '../kit/kit-enclosure.ts';
 import { insulated, mainThermostatOf, withHeaters } from './alterations.ts';
 import type { GuardFinding } from './fault-answer.ts';
@@ -108,7 +110,7 @@ function withCutOut(plan: FaultRunPlan, like: Thermostat, main: number, cutC: nu
     faulty: fitted(plan.faulty),
     options: (model) => {
       const options = plan.options(model);
-      return options.stuck ? options : { ...options, probeOverride: cutOverride(options, model, main, cutC) };
+      return options.stuck ? options : { ...options, probeOverride: cutOverride(options, model, plan, main, cutC) };
     },
   };
 }
@@ -116,19 +118,25 @@ function withCutOut(plan: FaultRunPlan, like: Thermostat, main: number, cutC: nu
 /** Reading that no thermostat heats at [degC]. */
 const keepsOffC = 90;
 
+/** While the heater is on, the cut-out's probe feels its radiation too: taken as that of the heater flat out, which it is
+ *  in the faults that need a cut-out. Off, it feels none. */
 function cutOverride(
   options: Partial<RunOptions>,
   model: BoxModel,
+  plan: FaultRunPlan,
   main: number,
   cutC: number,
 ): NonNullable<RunOptions['probeOverride']> {
   const own = model.readings.probes[model.enclosure.thermostats.length - 1]!;
+  const roomC = roomAt(plan.roomDay, plan.startH);
+  const conditions = { roomC, roomRhPct: plan.roomDay.rhPct, sunWPerM2: 0, isDay: true, stuckDuty: 1 };
+  const flatOut = settleBox(model, conditions).now;
   const none = model.heaters.map(() => ({ radiatedW: 0, shortWaveW: 0 }));
   let open = false;
-  return (t, state, roomC) => {
-    if (t !== main) return options.probeOverride?.(t, state, roomC) ?? null;
-    const reading = readingValue(own, state, none);
+  return (t, state, room) => {
+    if (t !== main) return options.probeOverride?.(t, state, room) ?? null;
+    const reading = readingValue(own, state, open ? none : flatOut);
     open = open ? reading > cutC - cutOutBandK : reading > cutC;
-    return open ? keepsOffC : (options.probeOverride?.(t, state, roomC) ?? null);
+    return open ? keepsOffC : (options.probeOverride?.(t, state, room) ?? null);
   };
 }

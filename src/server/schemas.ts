@@ -45,7 +45,9 @@ export const planBody = Type.Object(
     enclosure: anyObject('An enclosure file: docs/enclosure.schema.json.'),
     members: Type.Optional(Type.Integer({ minimum: 1, maximum: 1024, description: 'Size of the ensemble.' })),
     seed: Type.Optional(Type.Integer({ minimum: 0, maximum: 4_294_967_295 })),
-    standardId: Type.Optional(Type.String({ description: 'A key of data/standards.json, or "none"; the usual home minimum when left out.' })),
+    standardId: Type.Optional(
+      Type.String({ description: 'A key of data/standards.json, or "none"; the usual home minimum when left out.' }),
+    ),
     enquiryId: Type.Optional(Type.String({ description: 'Keeps the answer with this enquiry.' })),
   },
   { additionalProperties: false },

@@ -7,6 +7,7 @@ const sheets = [
   { key: 'nav.enquiry', path: '/' },
   { key: 'nav.animals', path: '/animals' },
   { key: 'nav.round', path: '/round' },
+  { key: 'nav.species', path: '/species' },
   { key: 'nav.register', path: '/register' },
   { key: 'nav.call', path: '/call' },
 ] as const;

@@ -1,9 +1,11 @@
 // Alle Wörter der Oberfläche auf Deutsch; dieselben Schlüssel wie en.ts.
 import { animalDe } from './animal-de.ts';
 import type { MessageBook } from './en.ts';
+import { referenceDe } from './reference-de.ts';
 
 export const de: MessageBook = {
   ...animalDe,
+  ...referenceDe,
   'app.name': 'Warmstead',
   'app.colophon':
     'Zahlen aus dem Modell sind als solche bezeichnet. Sie ersetzen weder Messungen noch Tierarzt, Elektriker oder Feuerwehr.',

@@ -12,10 +12,13 @@ import { markOf } from '../state/document-mark.ts';
 import { isPlanDocument, withEveryAnswer } from '../state/draft-storage.ts';
 import { type Keeping, useSaving } from '../state/use-saving.ts';
 import { ErrorEdge } from './error-edge.tsx';
-import { go, routeFrom, usePath } from './router.ts';
+import { go, type Route, routeFrom, usePath } from './router.ts';
 import { TopLine } from './top-line.tsx';
 
 const AnimalPages = lazy(async () => ({ default: (await import('../animal/animal-pages.tsx')).AnimalPages }));
+const ReferencePages = lazy(async () => ({
+  default: (await import('../reference/reference-pages.tsx')).ReferencePages,
+}));
 const PlanPage = lazy(async () => ({ default: (await import('../plan/plan-page.tsx')).PlanPage }));
 
 export function App() {
@@ -34,19 +37,19 @@ function Localised() {
   return (
     <I18nProvider locale={measure.locale}>
       <ErrorEdge title={t('app.broken')} say={t('app.brokenSay')} again={t('app.brokenAgain')}>
-        {route.page === 'animal' ? <AnimalSheets path={route.path} /> : <Sheets />}
+        {route.page === 'animal' || route.page === 'reference' ? <AnimalSheets route={route} /> : <Sheets />}
       </ErrorEdge>
     </I18nProvider>
   );
 }
 
-function AnimalSheets({ path }: { readonly path: string }) {
+function AnimalSheets({ route }: { readonly route: Extract<Route, { readonly path: string }> }) {
   const { t } = useSheet();
   return (
     <>
       <AnimalTopLine />
       <Suspense fallback={<main className="notice">{t('animals.waiting')}</main>}>
-        <AnimalPages path={path} />
+        {route.page === 'animal' ? <AnimalPages path={route.path} /> : <ReferencePages path={route.path} />}
       </Suspense>
       <footer className="colophon">{t('app.colophon')}</footer>
     </>

@@ -4,10 +4,12 @@ import { useSyncExternalStore } from 'react';
 export type Route =
   | { readonly page: 'enquiry' }
   | { readonly page: 'plan'; readonly id: string | null }
-  | { readonly page: 'animal'; readonly path: string };
+  | { readonly page: 'animal'; readonly path: string }
+  | { readonly page: 'reference'; readonly path: string };
 
 export function routeFrom(path: string): Route {
   if (/^\/(?:animals|round|register|call)(?:\/|$)/.test(path)) return { page: 'animal', path };
+  if (/^\/(?:species|space)(?:\/|$)/.test(path)) return { page: 'reference', path };
   const plan = /^\/plan(?:\/([0-9a-f-]+))?\/?$/.exec(path);
   return plan ? { page: 'plan', id: plan[1] ?? null } : { page: 'enquiry' };
 }

@@ -1,0 +1,116 @@
+// The shop puts its own value over a shipped one, or goes back. Everything wrong is said at once, below the fields.
+import { useState } from 'react';
+import { Button, Input, Label, TextField } from 'react-aria-components';
+import type { Fact } from '../../husbandry/fact.ts';
+import { limitsFor } from '../../husbandry/quantities.ts';
+import type { Fault } from '../../shared/fault.ts';
+import { QuantityField } from '../controls/quantity-field.tsx';
+import { useSheet } from '../settings/settings-context.tsx';
+import { kindOf, numberText } from './fact-text.ts';
+import { type Parts, type ShopValue, setShopValue, withdrawShopValue } from './reference-api.ts';
+
+interface OwnValueFormProps {
+  readonly path: string;
+  readonly name: string;
+  readonly fact: Fact;
+  readonly own: ShopValue | null;
+  readonly onDone: () => void;
+}
+
+const partNames = ['low', 'high', 'value'] as const;
+
+export function OwnValueForm({ path, name, fact, own, onDone }: OwnValueFormProps) {
+  const { t, measure } = useSheet();
+  const key = path.split('.').at(-1) ?? '';
+  const parts = partNames.filter((part) => part in fact);
+  const first = Object.fromEntries(parts.map((part) => [part, own?.value[part] ?? fact[part] ?? null])) as Parts;
+  const [value, setValue] = useState<Parts>(first);
+  const [why, setWhy] = useState('');
+  const [faults, setFaults] = useState<readonly Fault[]>([]);
+  const [unreached, setUnreached] = useState(false);
+  const limits = limitsFor(key);
+  const kind = kindOf(key);
+  const send = async (sent: Promise<{ ok: boolean; faults?: readonly Fault[]; status?: number }>) => {
+    const answer = await sent;
+    setFaults(answer.faults ?? []);
+    setUnreached(!answer.ok && (answer.faults ?? []).length === 0);
+    if (answer.ok) onDone();
+  };
+  const filled = Object.fromEntries(Object.entries(value).filter(([, part]) => part !== null));
+  return (
+    <form
+      className="ref-form"
+      aria-label={t('ref.changeOf', { what: name })}
+      onSubmit={(event) => {
+        event.preventDefault();
+        void send(setShopValue(path, filled, why));
+      }}
+    >
+      <div className="field-row">
+        {parts.map((part) => {
+          const now = value[part] ?? null;
+          const change = (next: number | string | null) => setValue({ ...value, [part]: next });
+          if (typeof fact.value === 'string' || !kind)
+            return (
+              <TextField
+                key={part}
+                className="text-field"
+                value={String(now ?? '')}
+                onChange={(text) => change(typeof fact[part] === 'string' ? text : asNumber(text))}
+              >
+                <Label className="field-label">{t(`ref.${part}`)}</Label>
+                <Input className="text-input" />
+              </TextField>
+            );
+          return (
+            <QuantityField
+              key={part}
+              label={t(`ref.${part}`)}
+              kind={kind.kind}
+              value={typeof now === 'number' ? now * kind.toStored : null}
+              onChange={(next) => change(next === null ? null : Number((next / kind.toStored).toFixed(3)))}
+              min={-10000}
+              max={100000}
+            />
+          );
+        })}
+      </div>
+      {limits && typeof fact.value !== 'string' && (
+        <p className="field-hint">
+          {t('ref.possible', {
+            low: numberText(key, limits.low, limits.low, measure),
+            high: numberText(key, limits.high, limits.high, measure),
+          })}
+        </p>
+      )}
+      <TextField className="text-field" value={why} onChange={setWhy}>
+        <Label className="field-label">{t('ref.why')}</Label>
+        <Input className="text-input" />
+      </TextField>
+      <div role="alert">
+        {faults.map((fault, i) => (
+          <p key={`${fault.code}-${i}`} className="field-fault" lang="en">
+            {fault.say} {fault.allowed}. {fault.fix}
+          </p>
+        ))}
+        {unreached && <p className="field-fault">{t('animals.unreached')}</p>}
+      </div>
+      <div className="field-row">
+        <Button className="button" type="submit">
+          {t('ref.keep')}
+        </Button>
+        {own && (
+          <Button className="button button-quiet" onPress={() => void send(withdrawShopValue(own.id, why))}>
+            {t('ref.withdraw')}
+          </Button>
+        )}
+      </div>
+    </form>
+  );
+}
+
+/** What was typed as a number when it is one; else as typed, so that the answer can say what is wrong. */
+function asNumber(text: string): number | string | null {
+  const number = Number(text.replace(',', '.'));
+  return text.trim() === '' ? null : Number.isFinite(number) ? number : text;
+}

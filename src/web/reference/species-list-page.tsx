@@ -1,0 +1,41 @@
+// All species that the program knows, with the length of a grown one and whether it is one for a beginner.
+import { NotReached } from '../animal/not-reached.tsx';
+import { useAsked } from '../animal/use-asked.ts';
+import { useSheet } from '../settings/settings-context.tsx';
+import { factText } from './fact-text.ts';
+import { readAllReference, standingAt } from './reference-api.ts';
+import { SheetLink } from './sheet-link.tsx';
+
+export function SpeciesListPage() {
+  const { t, measure } = useSheet();
+  const { value: all, failed, again } = useAsked('reference', readAllReference);
+  if (!all) return <NotReached failed={failed} again={again} />;
+  const sorted = [...all.species].sort((a, b) => a.commonName.localeCompare(b.commonName));
+  return (
+    <main className="ref-sheet">
+      <div className="sheet-head">
+        <h1>{t('ref.title')}</h1>
+        <p className="lead">{t('ref.lead')}</p>
+      </div>
+      <ul className="ref-list">
+        {sorted.map(({ id, commonName, scientificName, adult, all: always }) => {
+          const length = standingAt(all, `species.${id}.adult.totalLengthCm`)?.value ?? adult.totalLengthCm ?? {};
+          const beginner = standingAt(all, `species.${id}.all.beginner`)?.value ?? always.beginner ?? {};
+          return (
+            <li key={id}>
+              <SheetLink path={`/species/${id}`}>
+                <span className="ref-name" lang="en">
+                  {commonName} <i lang="la">{scientificName}</i>
+                </span>
+                <span>{t('ref.adult', { length: factText('totalLengthCm', length, measure, t) })}</span>
+                <span>
+                  {t('fact.beginner')}: {factText('beginner', beginner, measure, t)}
+                </span>
+              </SheetLink>
+            </li>
+          );
+        })}
+      </ul>
+    </main>
+  );
+}

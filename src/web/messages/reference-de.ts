@@ -99,7 +99,7 @@ export const referenceDe: Readonly<Record<keyof typeof referenceEn, string>> = {
   'space.boxDepth': 'Tiefe',
   'space.boxHeight': 'Höhe',
   'space.picture': 'Alle in einem Maßstab, kleinste zuerst. Gefüllt: verlangter Boden. Umriss: dieses Terrarium.',
-  'space.free': 'Nur Summe oder Fläche ist verlangt; doppelt so lang wie tief gezeichnet (unsere Wahl).',
+  'space.free': 'Die Form des Bodens ist nicht vorgegeben; doppelt so lang wie tief gezeichnet (unsere Wahl).',
   'space.meets': 'erfüllt',
   'space.tolerated': 'erfüllt, im Rahmen dessen, was sie duldet',
   'space.short': 'zu klein: {what}',

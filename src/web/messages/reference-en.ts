@@ -96,7 +96,7 @@ export const referenceEn = {
   'space.boxDepth': 'Depth',
   'space.boxHeight': 'Height',
   'space.picture': 'All to one scale, smallest first. Filled: the floor asked. Outline: this box.',
-  'space.free': 'Only the sum or the area is asked; drawn twice as long as deep (our choice).',
+  'space.free': 'The shape of the floor is not asked; drawn twice as long as deep (our choice).',
   'space.meets': 'meets it',
   'space.tolerated': 'meets it within what it tolerates',
   'space.short': 'too small: {what}',

@@ -45,11 +45,16 @@ export function SizeDrawing({ all, species }: { readonly all: Reference; readonl
         >
           <rect width={longCm} height={deepCm} className="ref-floor" strokeWidth={1.5 * unit} />
           {lines.map(({ stage, lengthCm, text }, i) => {
-            const y = (deepCm * (i + 0.62)) / 3;
+            const y = deepCm * (0.22 + 0.3 * i);
             return (
               <g key={stage}>
                 <path d={bodyPath(lengthCm, longCm, y)} className="ref-body" strokeWidth={(2 + 1.5 * i) * unit} />
-                <text x={longCm * 0.03} y={y - deepCm * 0.13} fontSize={14 * unit} className="ref-body-word">
+                <text
+                  x={longCm * 0.03}
+                  y={y - deepCm * (0.09 + 0.025 * i)}
+                  fontSize={14 * unit}
+                  className="ref-body-word"
+                >
                   {t(`ref.stage.${stage}`)} {text}
                 </text>
               </g>

@@ -35,11 +35,13 @@ function Comparison({ all, species, onChanged }: ComparisonProps) {
   const [lengthM, setLength] = useState(adultM);
   const [box, setBox] = useState({ lengthM: 1.2, depthM: 0.6, heightM: 0.6 });
   const lines = compareSpace(all.standards, species, lengthM, box);
+  // A length or a sum alone says nothing of the floor, so it has no part in the spread.
+  const areas = lines.filter(({ asked, floor }) => !floor.free || asked.floorM2 !== null).map(({ areaM2 }) => areaM2);
   const met = lines.filter(({ short }) => short.length === 0).length;
   const finding = t('space.finding', {
     length: measure.text('length', lengthM),
-    least: words.area(lines[0]?.areaM2 ?? 0),
-    most: words.area(lines.at(-1)?.areaM2 ?? 0),
+    least: words.area(areas[0] ?? 0),
+    most: words.area(areas.at(-1) ?? 0),
     n: met,
     of: lines.length,
   });

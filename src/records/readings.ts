@@ -1,0 +1,206 @@
+// The rows of logger files, hand readings and live readings of one home. Leaves out what they mean (desk/, proving/).
+import { randomUUID } from 'node:crypto';
+import { sql } from 'kysely';
+import type { LogHints } from '../proving/files/understood.ts';
+import type { HandReading } from '../proving/hand-readings.ts';
+import type { InstrumentWriter } from './instruments.ts';
+import type { Db } from './schema.ts';
+
+export interface ReadingFileRow {
+  readonly id: string;
+  readonly name: string;
+  readonly sha256: string;
+  readonly at: Date;
+  readonly by: string;
+  readonly hints: LogHints;
+}
+
+export interface NewReadingFile {
+  readonly enquiryId: string;
+  readonly name: string;
+  readonly bytes: Buffer;
+  readonly sha256: string;
+  readonly hints: LogHints;
+}
+
+/** Puts a file down; the same bytes twice are one file. @returns its id */
+export async function insertReadingFile(db: Db, file: NewReadingFile, writer: InstrumentWriter): Promise<string> {
+  const { enquiryId, hints, ...rest } = file;
+  return await db.transaction().execute(async (tx) => {
+    await tx
+      .insertInto('reading_file')
+      .values({ id: randomUUID(), enquiry_id: enquiryId, ...rest, ...writer })
+      .onConflict((clash) => clash.columns(['enquiry_id', 'sha256']).doNothing())
+      .execute();
+    const { id } = await tx
+      .selectFrom('reading_file')
+      .select('id')
+      .where('enquiry_id', '=', enquiryId)
+      .where('sha256', '=', file.sha256)
+      .executeTakeFirstOrThrow();
+    await tx
+      .insertInto('reading_file_answer')
+      .values({ file_id: id, hints: JSON.stringify(hints), ...writer })
+      .execute();
+    return id;
+  });
+}
+
+export async function answerReadingFile(
+  db: Db,
+  fileId: string,
+  hints: LogHints,
+  writer: InstrumentWriter,
+): Promise<void> {
+  await db
+    .insertInto('reading_file_answer')
+    .values({ file_id: fileId, hints: JSON.stringify(hints), ...writer })
+    .execute();
+}
+
+export async function withdrawReadingFile(
+  db: Db,
+  fileId: string,
+  why: string,
+  writer: InstrumentWriter,
+): Promise<void> {
+  await db
+    .insertInto('reading_file_withdrawal')
+    .values({ file_id: fileId, why, ...writer })
+    .onConflict((clash) => clash.column('file_id').doNothing())
+    .execute();
+}
+
+/** Files of a home that still count, oldest first, each with the newest answers. */
+export async function readingFilesOf(db: Db, enquiryId: string): Promise<ReadingFileRow[]> {
+  const rows = await db
+    .selectFrom('reading_file as f')
+    .leftJoin('reading_file_withdrawal as w', 'w.file_id', 'f.id')
+    .innerJoin('reading_file_answer as a', 'a.file_id', 'f.id')
+    .distinctOn('f.seq')
+    .select(['f.id', 'f.name', 'f.sha256', 'f.at', 'f.by', 'a.hints'])
+    .where('f.enquiry_id', '=', enquiryId)
+    .where('w.file_id', 'is', null)
+    .orderBy('f.seq')
+    .orderBy('a.seq', 'desc')
+    .execute();
+  return rows.map((r) => ({ ...r, hints: r.hints as LogHints }));
+}
+
+export async function readingFileBytes(
+  db: Db,
+  enquiryId: string,
+  id: string,
+): Promise<{ readonly name: string; readonly bytes: Buffer } | undefined> {
+  return await db
+    .selectFrom('reading_file')
+    .select(['name', 'bytes'])
+    .where('enquiry_id', '=', enquiryId)
+    .where('id', '=', id)
+    .executeTakeFirst();
+}
+
+export interface NewHandReading extends HandReading {
+  readonly enquiryId: string;
+  readonly linkId: string | null;
+  /** Chosen by the sender: sent twice, written once. */
+  readonly clientKey: string;
+}
+
+/** @returns whether it was new */
+export async function insertHandReading(db: Db, reading: NewHandReading, writer: InstrumentWriter): Promise<boolean> {
+  const done = await db
+    .insertInto('hand_reading')
+    .values({
+      id: randomUUID(),
+      enquiry_id: reading.enquiryId,
+      link_id: reading.linkId,
+      wall_s: reading.atS,
+      values_c: JSON.stringify(reading.valuesC),
+      client_key: reading.clientKey,
+      ...writer,
+    })
+    .onConflict((clash) => clash.columns(['enquiry_id', 'client_key']).doNothing())
+    .executeTakeFirst();
+  return (done.numInsertedOrUpdatedRows ?? 0n) > 0n;
+}
+
+export interface HandReadingRow extends HandReading {
+  readonly by: string;
+  readonly at: Date;
+}
+
+/** In order of the time they were read. */
+export async function handReadingsOf(db: Db, enquiryId: string): Promise<HandReadingRow[]> {
+  const rows = await db
+    .selectFrom('hand_reading')
+    .select(['wall_s', 'values_c', 'by', 'at'])
+    .where('enquiry_id', '=', enquiryId)
+    .orderBy('wall_s')
+    .execute();
+  return rows.map((r) => ({
+    atS: Number(r.wall_s),
+    valuesC: r.values_c as HandReading['valuesC'],
+    by: r.by,
+    at: r.at,
+  }));
+}
+
+export interface NewProofResult {
+  readonly enquiryId: string;
+  readonly enquiryVersion: number;
+  readonly answer: object;
+  readonly inputs: object;
+  readonly modelVersion: string;
+  readonly dataVersion: string;
+}
+
+export async function insertProofResult(db: Db, result: NewProofResult, writer: InstrumentWriter): Promise<string> {
+  const id = randomUUID();
+  await db
+    .insertInto('proof_result')
+    .values({
+      id,
+      enquiry_id: result.enquiryId,
+      enquiry_version: result.enquiryVersion,
+      answer: JSON.stringify(result.answer),
+      inputs: JSON.stringify(result.inputs),
+      model_version: result.modelVersion,
+      data_version: result.dataVersion,
+      ...writer,
+    })
+    .execute();
+  return id;
+}
+
+export interface ProofResultRow {
+  readonly id: string;
+  readonly enquiryVersion: number;
+  readonly answer: Record<string, unknown>;
+  readonly inputs: Record<string, unknown>;
+  readonly modelVersion: string;
+  readonly dataVersion: string;
+  readonly at: Date;
+  readonly by: string;
+}
+
+/** The newest proof of a home, or of one version of it. */
+export async function newestProof(db: Db, enquiryId: string): Promise<ProofResultRow | undefined> {
+  return await db
+    .selectFrom('proof_result')
+    .select([
+      'id',
+      'enquiry_version as enquiryVersion',
+      'answer',
+      'inputs',
+      'model_version as modelVersion',
+      'data_version as dataVersion',
+      'at',
+      'by',
+    ])
+    .where('enquiry_id', '=', enquiryId)
+    .orderBy('at', 'desc')
+    .orderBy(sql`id`)
+    .limit(1)
+    .executeTakeFirst();
+}

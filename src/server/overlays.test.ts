@@ -43,10 +43,8 @@ test('a value that would contradict the rest of the species is refused', async (
   const answer = await post('/api/overlays', { path: 'species.corn.all.nightMinC', value, why: 'warm nights' });
   expect(answer.statusCode).toBe(422);
   expect(codes(answer)).toEqual(['DATA_RANGE', 'DATA_RANGE']);
-  const cool = { path: 'species.corn.all.coolAirC', value: { low: 29, high: 30 }, why: 'x' };
   const warm = { path: 'species.corn.all.warmAirC', value: { low: 22, high: 23 }, why: 'x' };
-  expect(codes(await post('/api/overlays', cool)).length).toBeGreaterThan(0);
-  expect(codes(await post('/api/overlays', warm)).length).toBeGreaterThan(0);
+  expect(codes(await post('/api/overlays', warm))).toContain('DATA_ORDER');
 });
 
 test('a range goes wholly above the shipped one, is used by the plan, and stays readable once withdrawn', async () => {

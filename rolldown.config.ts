@@ -8,6 +8,7 @@ export default defineConfig({
     'server/main': './src/server/main.ts',
     'cli/main': './src/cli/main.ts',
     'worker/plan': './src/desk/plan-worker.ts',
+    'worker/proof': './src/desk/proof-worker.ts',
     'worker/kit-search': './src/desk/kit-search-worker.ts',
   },
   platform: 'node',

@@ -16,6 +16,7 @@ import { dataFile } from '../records/data-files.ts';
 import { loadFacts } from '../records/facts.ts';
 import { programRoot } from '../records/root.ts';
 import { bad, type Result } from '../shared/result.ts';
+import { type ShopValue, withShopValues } from './shop-values.ts';
 
 export interface ProofJob {
   /** What should be an enclosure file, animal and all. */
@@ -25,13 +26,16 @@ export interface ProofJob {
   readonly questions: readonly LogQuestion[];
   readonly rule?: ProofRule;
   readonly seed?: number;
+  /** The branch's own values, laid over the facts before anything is judged. */
+  readonly shopValues?: readonly ShopValue[];
 }
 
 /** Faults: those of the enclosure file, "PROOF_NO_ANIMAL", missing facts of the species, "PROOF_NO_READINGS". */
 export function runProofJob(
   job: ProofJob,
-  facts: Facts = loadFacts(join(programRoot(), 'data')).facts,
+  shipped: Facts = loadFacts(join(programRoot(), 'data')).facts,
 ): Result<ProofAnswer> {
+  const { facts } = withShopValues(shipped, job.shopValues ?? []);
   const checked = enclosureFrom(job.enclosure, facts.materials);
   if (!checked.ok) return checked;
   const enclosure: Enclosure = checked.value;

@@ -1,0 +1,68 @@
+// Prove the home of an enquiry by everything that was read in it, and keep the answer with its inputs and versions.
+import type { ProofAnswer } from '../proving/verdict/proof-answer.ts';
+import { defaultRule, type ProofRule } from '../proving/verdict/rule.ts';
+import { instrumentsOf } from '../records/instruments.ts';
+import { insertProofResult, newestProof, type ProofResultRow } from '../records/readings.ts';
+import { versions } from '../records/versions.ts';
+import { good, type Result } from '../shared/result.ts';
+import type { DeskContext } from './desk-context.ts';
+import { enquiryFor, homeOf } from './home-of-enquiry.ts';
+import type { Prover } from './prover.ts';
+import { readingsOfHome } from './readings-of-home.ts';
+import { shopValues } from './shop-values.ts';
+import { writerOf } from './take-reading-file.ts';
+
+export interface KeptProof {
+  readonly answer: ProofAnswer;
+  readonly inputs: object;
+  readonly resultId: string;
+}
+
+/** Faults: "ENQUIRY_UNKNOWN", "PROOF_NO_HOME", those of readings and enclosure, "PROOF_BUSY". */
+export async function proveEnquiry(
+  desk: DeskContext,
+  prover: Prover,
+  enquiryId: string,
+  rule: Partial<ProofRule> = {},
+): Promise<Result<KeptProof>> {
+  const enquiry = await enquiryFor(desk, enquiryId);
+  if (!enquiry.ok) return enquiry;
+  const home = homeOf(enquiry.value);
+  if (!home.ok) return home;
+  const read = await readingsOfHome(desk, enquiryId);
+  if (!read.ok) return read;
+  const { log, questions, inputs } = read.value;
+  const proof = await prover.prove({
+    enclosure: home.value,
+    log,
+    questions,
+    instruments: await instrumentsOf(desk.db, desk.actor.branchId),
+    rule: { ...defaultRule, ...rule },
+    shopValues: await shopValues(desk),
+  });
+  if (!proof.ok) return proof;
+  const { model, data } = versions();
+  const kept = {
+    enquiryId,
+    enquiryVersion: enquiry.value.version,
+    answer: proof.value,
+    inputs,
+    modelVersion: model,
+    dataVersion: data,
+  };
+  return good({ answer: proof.value, inputs, resultId: await insertProofResult(desk.db, kept, writerOf(desk)) });
+}
+
+export interface ShownProof {
+  readonly proof: ProofResultRow | null;
+  /** Whether it was made of the home as it stands now. */
+  readonly current: boolean;
+}
+
+/** The newest proof. Faults: "ENQUIRY_UNKNOWN". */
+export async function showProof(desk: DeskContext, enquiryId: string): Promise<Result<ShownProof>> {
+  const enquiry = await enquiryFor(desk, enquiryId);
+  if (!enquiry.ok) return enquiry;
+  const proof = await newestProof(desk.db, enquiryId);
+  return good({ proof: proof ?? null, current: proof?.enquiryVersion === enquiry.value.version });
+}

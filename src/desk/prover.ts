@@ -1,0 +1,85 @@
+// Who computes proofs so that the counter never waits: one worker, a short queue, "busy" beyond it.
+// Leaves out the computing itself (proof-job.ts).
+import { existsSync } from 'node:fs';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { Worker } from 'node:worker_threads';
+import type { ProofAnswer } from '../proving/verdict/proof-answer.ts';
+import { programRoot } from '../records/root.ts';
+import { bad, type Result } from '../shared/result.ts';
+import type { ProofJob } from './proof-job.ts';
+import { readingFaults } from './reading-faults.ts';
+
+export interface Prover {
+  readonly prove: (job: ProofJob) => Promise<Result<ProofAnswer>>;
+  readonly close: () => Promise<void>;
+}
+
+/** "failed" is a fault of the program, not of the input. */
+export type ProofReply = { readonly result: Result<ProofAnswer> } | { readonly failed: string };
+
+/** Longer than anybody waits at a counter (our choice). */
+const longestQueue = 8;
+/** A proof takes seconds; one that takes minutes is stuck (our choice). */
+const patienceMs = 120_000;
+
+export function startProver(): Prover {
+  let worker: Worker | null = null;
+  let waiting = 0;
+  let turn: Promise<unknown> = Promise.resolve();
+
+  const stop = async (): Promise<void> => {
+    const old = worker;
+    worker = null;
+    await old?.terminate();
+  };
+  const one = (job: ProofJob): Promise<Result<ProofAnswer>> =>
+    new Promise((done, fail) => {
+      worker ??= newWorker();
+      const mine = worker;
+      mine.unref();
+      const timer = setTimeout(() => end(new Error(`a proof took longer than ${patienceMs / 1000} s`)), patienceMs);
+      const end = (error: Error): void => {
+        clear();
+        void stop();
+        fail(error);
+      };
+      const onMessage = (reply: ProofReply): void => {
+        clear();
+        if ('failed' in reply) fail(new Error(reply.failed));
+        else done(reply.result);
+      };
+      const onExit = (code: number): void => end(new Error(`the proving worker ended with ${code}`));
+      const clear = (): void => {
+        clearTimeout(timer);
+        mine.off('message', onMessage).off('error', end).off('exit', onExit);
+      };
+      mine.on('message', onMessage).on('error', end).on('exit', onExit);
+      mine.postMessage(job);
+    });
+
+  return {
+    prove: async (job) => {
+      if (waiting >= longestQueue) return bad([readingFaults.busy(waiting)]);
+      waiting++;
+      const mine = turn.then(() => one(job));
+      turn = mine.catch(() => undefined);
+      try {
+        return await mine;
+      } finally {
+        waiting--;
+      }
+    },
+    close: stop,
+  };
+}
+
+/** The built worker beside the built server, else the source, run by the same loader that runs us. */
+function newWorker(): Worker {
+  const here = fileURLToPath(import.meta.url);
+  const built = join(programRoot(), 'dist', 'worker', 'proof.mjs');
+  if (!here.endsWith('.ts') && existsSync(built)) return new Worker(built);
+  const source = join(programRoot(), 'src', 'desk', 'proof-worker.ts');
+  const start = `import('tsx/esm/api').then(({ register }) => { register(); return import(${JSON.stringify(source)}); });`;
+  return new Worker(start, { eval: true });
+}

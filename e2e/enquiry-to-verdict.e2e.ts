@@ -114,7 +114,10 @@ describeInBrowser('from enquiry to verdict', () => {
 
     await page.getByRole('button', { name: 'See the plan' }).click();
     await page.waitForURL(/\/plan\/[0-9a-f-]{36}$/);
-    expect(await verdict(page), 'no standard for space is chosen yet').toBe('not-known');
+    expect(await verdict(page), 'held against the usual home minimum').toBe('holds');
+    expect(await needVerdict(page, 'space-now')).toBe('holds');
+    await chooseFrom(page, /Home minimum/, /No standard chosen/);
+    expect(await verdictBecomes(page, 'not-known'), 'no standard for space').toBe('not-known');
     expect(await needVerdict(page, 'space-now')).toBe('not-known');
     await chooseFrom(page, /No standard chosen/, /Home minimum/);
     expect(await verdictBecomes(page, 'holds')).toBe('holds');

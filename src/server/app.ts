@@ -16,7 +16,9 @@ import { enquiryRoutes } from './routes/enquiries.ts';
 import { examinationRoutes } from './routes/examinations.ts';
 import { factRoutes } from './routes/facts.ts';
 import { inspectionRoutes } from './routes/inspection.ts';
+import { keeperRoutes } from './routes/keeper.ts';
 import { planRoutes } from './routes/plan.ts';
+import { readingRoutes } from './routes/readings.ts';
 import { addSecurity } from './security.ts';
 import type { App, Doors } from './types.ts';
 
@@ -52,6 +54,8 @@ export async function buildApp(doors: Doors, choice: AppChoice): Promise<App> {
     examinationRoutes(inside, doors);
     inspectionRoutes(inside, doors);
     overlayRoutes(inside, doors);
+    readingRoutes(inside, doors);
+    keeperRoutes(inside, doors);
   });
   app.get('/api/openapi.json', { schema: { hide: true } }, async () => app.swagger());
   await addPages(app, choice.webFolder);

@@ -53,6 +53,14 @@ export const requestFaults = {
     say: 'The request is too large.',
     fix: 'Send only the enquiry or the enclosure.',
   }),
+  tooMany: (perMinute: number): Fault => ({
+    code: 'REQUEST_TOO_MANY',
+    field: '',
+    got: `more than ${perMinute} requests a minute`,
+    allowed: `at most ${perMinute} a minute from one address`,
+    say: 'Too many requests came from this address.',
+    fix: 'Wait a minute and try again.',
+  }),
   unknownPath: (path: string): Fault => ({
     code: 'REQUEST_UNKNOWN',
     field: '',

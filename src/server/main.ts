@@ -1,5 +1,5 @@
 // Starts the program: opens the records, listens, says where, and stops cleanly on Ctrl-C.
-// PORT, HOST, DATABASE_URL, WARMSTEAD_DATA, WARMSTEAD_HOSTS and WARMSTEAD_DEMO are read here and nowhere else.
+// PORT, HOST, DATABASE_URL, WARMSTEAD_DATA, WARMSTEAD_HOSTS, WARMSTEAD_DEMO and WARMSTEAD_MQTT are read here and nowhere else.
 import type { AddressInfo } from 'node:net';
 import { join, resolve } from 'node:path';
 import { type DeskContext, systemClock } from '../desk/desk-context.ts';
@@ -10,6 +10,7 @@ import { programRoot } from '../records/root.ts';
 import { type Branch, firstBranch } from '../records/shops.ts';
 import type { Fault } from '../shared/fault.ts';
 import { buildApp } from './app.ts';
+import { startMqttFeed } from './mqtt-feed.ts';
 import { type Settings, settingsFrom } from './settings.ts';
 import type { App } from './types.ts';
 
@@ -32,11 +33,19 @@ async function start(chosen: Settings): Promise<Stop | null> {
     clock: systemClock,
     db: records.db,
   });
+  const feed =
+    chosen.mqttUrl === undefined
+      ? null
+      : startMqttFeed(records.db, systemClock, {
+          url: chosen.mqttUrl,
+          onProblem: (what) => console.error(`live readings: ${what}`),
+        });
   const webFolder = join(programRoot(), 'dist', 'web');
   const hosts = [...chosen.hosts, chosen.host];
   const app = await buildApp({ records, branch, planner, desk }, { webFolder, hosts, log: true });
   const stop = async (): Promise<void> => {
     await app.close();
+    await feed?.close();
     await planner.close();
     await records.close();
   };

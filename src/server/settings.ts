@@ -12,11 +12,13 @@ export interface Settings {
   readonly hosts: readonly string[];
   /** Whether a new set of records begins with the demonstration shop. */
   readonly demo: boolean;
+  /** Message broker that live sources speak through; none unless named. */
+  readonly mqttUrl: string | undefined;
 }
 
 export const usualPort = 7430;
 
-/** Faults: "SETTING_PORT", "SETTING_DATABASE_URL", "SETTING_DEMO". */
+/** Faults: "SETTING_PORT", "SETTING_DATABASE_URL", "SETTING_DEMO", "SETTING_MQTT". */
 export function settingsFrom(env: Readonly<Record<string, string | undefined>>): Result<Settings> {
   const faults: Fault[] = [];
   const databaseUrl = env.DATABASE_URL || undefined;
@@ -32,6 +34,12 @@ export function settingsFrom(env: Readonly<Record<string, string | undefined>>):
   const demo = env.WARMSTEAD_DEMO ?? '';
   if (!['', 'yes', 'no'].includes(demo))
     faults.push(settingFault('SETTING_DEMO', 'WARMSTEAD_DEMO', demo, '"yes" or "no"'));
+  const mqttUrl = env.WARMSTEAD_MQTT || undefined;
+  if (mqttUrl !== undefined && !/^mqtts?:\/\//.test(mqttUrl)) {
+    faults.push(
+      settingFault('SETTING_MQTT', 'WARMSTEAD_MQTT', 'something else', 'mqtt://host:port or mqtts://host:port'),
+    );
+  }
   if (faults.length > 0) return bad(faults);
   return good({
     port,
@@ -40,6 +48,7 @@ export function settingsFrom(env: Readonly<Record<string, string | undefined>>):
     dataFolder: env.WARMSTEAD_DATA || 'data-local',
     hosts: (env.WARMSTEAD_HOSTS ?? '').split(',').flatMap((name) => (name.trim() === '' ? [] : [name.trim()])),
     // A server of the shop's own is never filled with invented rows unless asked for.
+    mqttUrl,
     demo: demo === '' ? databaseUrl === undefined : demo === 'yes',
   });
 }

@@ -1,0 +1,150 @@
+// The HTTP doors that are open without the desk: a keeper's page behind its link, and live sources behind their secrets.
+// And the desk's doors that give such links and secrets out. A flood from one address is turned away.
+import type { FastifyReply, FastifyRequest } from 'fastify';
+import {
+  giveKeeperLink,
+  listKeeperLinks,
+  openKeeperPage,
+  type SentReading,
+  sendFromKeeper,
+  takeBackKeeperLink,
+} from '../../desk/keeper-page.ts';
+import { addLiveSource, hearSource, liveStates, type NewSource, type SaidReading } from '../../desk/live-feed.ts';
+import { anyAnswer } from '../animal-schemas.ts';
+import { sendFaults } from '../errors.ts';
+import { requestFaults } from '../faults.ts';
+import { homeParams, linkBody, linkParams, saidBody, secretParams, sentBody, sourceBody } from '../reading-schemas.ts';
+import type { App, Doors } from '../types.ts';
+
+const tags = ['keeper and live readings'];
+const answers = { 200: anyAnswer };
+
+export function keeperRoutes(app: App, doors: Doors): void {
+  const calm = floodGate(120);
+  const quick = floodGate(1200);
+  app.get(
+    '/api/keeper/:secret',
+    {
+      onRequest: calm,
+      schema: { tags, summary: 'What a keeper sees behind a link', params: secretParams, response: answers },
+    },
+    async (request, reply) => {
+      const { db, clock, actor } = doors.desk();
+      const page = await openKeeperPage(db, clock, actor.branchId, request.params.secret);
+      void reply.header('cache-control', 'no-store');
+      return page.ok ? reply.send(page.value) : await sendFaults(reply, page.faults);
+    },
+  );
+  app.post(
+    '/api/keeper/:secret/readings',
+    {
+      onRequest: calm,
+      schema: { tags, summary: 'Readings from a keeper', params: secretParams, body: sentBody, response: answers },
+    },
+    async (request, reply) => {
+      const { db, clock } = doors.desk();
+      const sent = await sendFromKeeper(db, clock, request.params.secret, request.body.readings as SentReading[]);
+      return sent.ok ? reply.send(sent.value) : await sendFaults(reply, sent.faults);
+    },
+  );
+  app.post(
+    '/api/live/:secret',
+    {
+      onRequest: quick,
+      schema: { tags, summary: 'Readings of a live source', params: secretParams, body: saidBody, response: answers },
+    },
+    async (request, reply) => {
+      const { db, clock } = doors.desk();
+      const body = request.body as SaidReading | { readings: SaidReading[] };
+      const heard = await hearSource(db, clock, request.params.secret, 'readings' in body ? body.readings : [body]);
+      return heard.ok ? reply.send(heard.value) : await sendFaults(reply, heard.faults);
+    },
+  );
+
+  app.get(
+    '/api/enquiries/:id/live',
+    {
+      schema: {
+        tags,
+        summary: 'What each live source says now; a silent one is unknown',
+        params: homeParams,
+        response: answers,
+      },
+    },
+    async (request, reply) => {
+      const states = await liveStates(doors.desk(), request.params.id);
+      return states.ok ? reply.send({ sources: states.value }) : await sendFaults(reply, states.faults);
+    },
+  );
+  app.post(
+    '/api/enquiries/:id/live-sources',
+    {
+      schema: {
+        tags,
+        summary: 'Connect a live source; its secret is told once',
+        params: homeParams,
+        body: sourceBody,
+        response: { 201: anyAnswer },
+      },
+    },
+    async (request, reply) => {
+      const added = await addLiveSource(doors.desk(), request.params.id, request.body as NewSource);
+      return added.ok ? reply.code(201).send(added.value) : await sendFaults(reply, added.faults);
+    },
+  );
+  app.post(
+    '/api/enquiries/:id/keeper-links',
+    {
+      schema: {
+        tags,
+        summary: "Give out a keeper's link; its secret is told once",
+        params: homeParams,
+        body: linkBody,
+        response: { 201: anyAnswer },
+      },
+    },
+    async (request, reply) => {
+      const given = await giveKeeperLink(doors.desk(), request.params.id, request.body.days);
+      return given.ok ? reply.code(201).send(given.value) : await sendFaults(reply, given.faults);
+    },
+  );
+  app.get(
+    '/api/enquiries/:id/keeper-links',
+    {
+      schema: {
+        tags,
+        summary: "Keepers' links of a home, without their secrets",
+        params: homeParams,
+        response: answers,
+      },
+    },
+    async (request, reply) => {
+      const links = await listKeeperLinks(doors.desk(), request.params.id);
+      return links.ok ? reply.send({ links: links.value }) : await sendFaults(reply, links.faults);
+    },
+  );
+  app.post(
+    '/api/enquiries/:id/keeper-links/:linkId/withdraw',
+    { schema: { tags, summary: "Withdraw a keeper's link", params: linkParams, response: answers } },
+    async (request, reply) => {
+      const done = await takeBackKeeperLink(doors.desk(), request.params.id, request.params.linkId);
+      return done.ok ? reply.send(done.value) : await sendFaults(reply, done.faults);
+    },
+  );
+}
+
+/** Lets so many requests a minute through from one address. */
+function floodGate(perMinute: number) {
+  let minute = 0;
+  let seen = new Map<string, number>();
+  return async (request: FastifyRequest, reply: FastifyReply): Promise<void> => {
+    const now = Math.floor(performance.now() / 60_000);
+    if (now !== minute) {
+      minute = now;
+      seen = new Map();
+    }
+    const count = (seen.get(request.ip) ?? 0) + 1;
+    seen.set(request.ip, count);
+    if (count > perMinute) await sendFaults(reply, [requestFaults.tooMany(perMinute)]);
+  };
+}

@@ -1,0 +1,172 @@
+// The HTTP doors onto the readings of a home at the desk: files, typed readings, instruments, the proof.
+
+import type { CheckInput } from '../../desk/instruments.ts';
+import { addInstrument, checkInstrument, listInstruments } from '../../desk/instruments.ts';
+import { type SentReading, typeReadings } from '../../desk/keeper-page.ts';
+import { proveEnquiry, showProof } from '../../desk/prove-enquiry.ts';
+import { startProver } from '../../desk/prover.ts';
+import { answerFile, setFileAside, showFiles, takeReadingFile } from '../../desk/take-reading-file.ts';
+import type { LogHints } from '../../proving/files/understood.ts';
+import { checkSteps } from '../../proving/instrument-check.ts';
+import type { ProofRule } from '../../proving/verdict/rule.ts';
+import { anyAnswer } from '../animal-schemas.ts';
+import { sendFaults } from '../errors.ts';
+import {
+  asideBody,
+  checkBody,
+  fileParams,
+  fileQuery,
+  hintsBody,
+  homeParams,
+  instrumentBody,
+  ruleBody,
+  sentBody,
+} from '../reading-schemas.ts';
+import type { App, Doors } from '../types.ts';
+
+const tags = ['readings'];
+const answers = { 200: anyAnswer };
+
+export function readingRoutes(app: App, doors: Doors): void {
+  const prover = startProver();
+  app.addHook('onClose', async () => await prover.close());
+  // A file comes as it is; the desk reads it as a stream and stops at its own limit.
+  app.addContentTypeParser('application/octet-stream', (_request, payload, done) => done(null, payload));
+
+  app.post(
+    '/api/enquiries/:id/reading-files',
+    {
+      schema: {
+        tags,
+        summary: 'Take a logger file in; the body is the file',
+        params: homeParams,
+        querystring: fileQuery,
+        response: { 201: anyAnswer },
+      },
+    },
+    async (request, reply) => {
+      const chunks = request.body as AsyncIterable<Uint8Array>;
+      const taken = await takeReadingFile(doors.desk(), request.params.id, {
+        name: request.query.name ?? 'log',
+        chunks,
+        hints: {},
+      });
+      return taken.ok ? reply.code(201).send(taken.value) : await sendFaults(reply, taken.faults);
+    },
+  );
+  app.get(
+    '/api/enquiries/:id/reading-files',
+    { schema: { tags, summary: 'Files of a home, as they are understood', params: homeParams, response: answers } },
+    async (request, reply) => {
+      const shown = await showFiles(doors.desk(), request.params.id);
+      return shown.ok ? reply.send({ files: shown.value }) : await sendFaults(reply, shown.faults);
+    },
+  );
+  app.put(
+    '/api/enquiries/:id/reading-files/:fileId/answers',
+    {
+      schema: {
+        tags,
+        summary: 'Answer what a file leaves open',
+        params: fileParams,
+        body: hintsBody,
+        response: answers,
+      },
+    },
+    async (request, reply) => {
+      const { id, fileId } = request.params;
+      const answered = await answerFile(doors.desk(), id, fileId, request.body as LogHints);
+      return answered.ok ? reply.send(answered.value) : await sendFaults(reply, answered.faults);
+    },
+  );
+  app.post(
+    '/api/enquiries/:id/reading-files/:fileId/aside',
+    {
+      schema: {
+        tags,
+        summary: 'Set a file aside; it is kept but no longer counts',
+        params: fileParams,
+        body: asideBody,
+        response: answers,
+      },
+    },
+    async (request, reply) => {
+      const { id, fileId } = request.params;
+      const done = await setFileAside(doors.desk(), id, fileId, request.body.why);
+      return done.ok ? reply.send(done.value) : await sendFaults(reply, done.faults);
+    },
+  );
+  app.post(
+    '/api/enquiries/:id/hand-readings',
+    {
+      schema: { tags, summary: 'Type readings in at the desk', params: homeParams, body: sentBody, response: answers },
+    },
+    async (request, reply) => {
+      const done = await typeReadings(doors.desk(), request.params.id, request.body.readings as SentReading[]);
+      return done.ok ? reply.send(done.value) : await sendFaults(reply, done.faults);
+    },
+  );
+  app.post(
+    '/api/enquiries/:id/proof',
+    {
+      schema: {
+        tags,
+        summary: 'Prove the home by its readings',
+        params: homeParams,
+        body: ruleBody,
+        response: answers,
+      },
+    },
+    async (request, reply) => {
+      const proven = await proveEnquiry(doors.desk(), prover, request.params.id, request.body as Partial<ProofRule>);
+      return proven.ok ? reply.send(proven.value) : await sendFaults(reply, proven.faults);
+    },
+  );
+  app.get(
+    '/api/enquiries/:id/proof',
+    {
+      schema: {
+        tags,
+        summary: 'The newest proof, and whether it is of the home as it stands',
+        params: homeParams,
+        response: answers,
+      },
+    },
+    async (request, reply) => {
+      const shown = await showProof(doors.desk(), request.params.id);
+      return shown.ok ? reply.send(shown.value) : await sendFaults(reply, shown.faults);
+    },
+  );
+  app.get(
+    '/api/instruments',
+    { schema: { tags, summary: 'Instruments of the branch', response: answers } },
+    async () => ({
+      instruments: await listInstruments(doors.desk()),
+      steps: { ice: checkSteps('ice', true), salt: checkSteps('salt', true) },
+    }),
+  );
+  app.post(
+    '/api/instruments',
+    { schema: { tags, summary: 'Add an instrument', body: instrumentBody, response: { 201: anyAnswer } } },
+    async (request, reply) => {
+      const added = await addInstrument(doors.desk(), request.body.name);
+      return added.ok ? reply.code(201).send(added.value) : await sendFaults(reply, added.faults);
+    },
+  );
+  app.post(
+    '/api/instruments/:id/checks',
+    {
+      schema: {
+        tags,
+        summary: 'Check an instrument at a known point',
+        params: homeParams,
+        body: checkBody,
+        response: answers,
+      },
+    },
+    async (request, reply) => {
+      const done = await checkInstrument(doors.desk(), request.params.id, request.body as CheckInput);
+      return done.ok ? reply.send(done.value) : await sendFaults(reply, done.faults);
+    },
+  );
+}

@@ -4,6 +4,7 @@
 import { knownBoxDisagreements } from './box/known-box-disagreements.ts';
 import type { KnownDisagreement } from './check-row.ts';
 import { readTradeFacts } from './husbandry/trade-facts.ts';
+import { readScenarios } from './planning/scenarios.ts';
 
 export const knownDisagreements: readonly KnownDisagreement[] = [
   {
@@ -19,4 +20,5 @@ export const knownDisagreements: readonly KnownDisagreement[] = [
   },
   ...knownBoxDisagreements,
   ...readTradeFacts().known,
+  ...readScenarios().known,
 ];

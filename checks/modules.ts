@@ -21,6 +21,8 @@ export const modules: Readonly<Record<string, () => Promise<CheckModule>>> = {
   'husbandry/space': () => import('./husbandry/space.ts'),
   'husbandry/printed': () => import('./husbandry/printed.ts'),
   'husbandry/trade-facts': () => import('./husbandry/trade-facts.ts'),
+  'planning/costs': () => import('./planning/costs.ts'),
+  'planning/scenarios': () => import('./planning/scenarios.ts'),
   'proving/foam-box': () => import('./proving/foam-box.ts'),
   'proving/diagnosis': () => import('./proving/diagnosis.ts'),
   'proving/held-out': () => import('./proving/held-out.ts'),

@@ -12,7 +12,7 @@ import { type Behaviour, kitPowers, needMargins, onOffMeanBandK } from './judge-
 import { chooseNightDial } from './night-dial.ts';
 import { compareKeys, type RankKey, rankKey } from './rank.ts';
 import { type MemberSurface, onLine } from './surface.ts';
-import { boundsOf, certainAfter, certainlyFails, count, emptyTally, estimateOf, type Tally } from './tally.ts';
+import { boundsOf, certainlyFails, count, emptyTally, estimateOf, type Tally } from './tally.ts';
 
 /** How many arrangements an answer is to name for certain. */
 export const wantedChoices = 3;
@@ -247,12 +247,13 @@ function bestKit(s: ArrangementState, of: number, how: 'best' | 'estimate', cert
   let found: Ranked | null = null;
   for (const group of s.groups) {
     const bounds = boundsOf(group.tally, of);
-    const early = group.tally.earlyHeld / Math.min(of, certainAfter.versions);
     const done = group.tally.tried >= of;
     const lost = bounds.best.verdict === 'fails';
-    const view = how === 'best' || done || lost ? bounds.best : estimateOf(group.tally);
+    const looks = estimateOf(group.tally);
+    const certainly = lost ? { ...looks, verdict: 'fails' as const } : looks;
+    const view = how === 'best' || done ? bounds.best : certainly;
     for (const kit of group.kits) {
-      const key = rankKey({ id: kit.id, fit: kit.fit, cost: s.costs.get(kit.id) ?? 0 }, view, early);
+      const key = rankKey({ id: kit.id, fit: kit.fit, cost: s.costs.get(kit.id) ?? 0 }, view, group.tally.shortfall);
       if (!found || compareKeys(key, found.key) < 0) found = { state: s, group, kit, key, certain };
     }
   }

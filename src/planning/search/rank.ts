@@ -1,12 +1,14 @@
 // In which order kits are offered. First what holds, then what is not known to, then what fails. Among those that hold:
 // thermostats that suit well before those that do at a pinch, then the lower cost over the years. Among the others: the
-// better chance in the worse season, then the same. The order is our choice; chance comes first where there is doubt.
+// better chance in the worse season, then the same; what fails, by how far it misses. The order is our choice.
 import type { Verdict } from '../../shared/verdict.ts';
 import type { Bounds } from './tally.ts';
 
 export interface RankKey {
   readonly verdict: Verdict;
   readonly chanceFrac: number;
+  /** Of kits that fail: by how much, in judged spreads. */
+  readonly shortfall: number;
   readonly fit: 'good' | 'allowed';
   readonly cost: number;
   /** Last resort, so that equal kits keep one order. */
@@ -20,21 +22,24 @@ const fitOrder = { good: 0, allowed: 1 } as const;
 export function compareKeys(a: RankKey, b: RankKey): number {
   const verdict = verdictOrder[a.verdict] - verdictOrder[b.verdict];
   if (verdict !== 0) return verdict;
-  const chance = a.verdict === 'holds' ? 0 : b.chanceFrac - a.chanceFrac;
+  const chance = a.verdict === 'not-known' ? b.chanceFrac - a.chanceFrac : 0;
   if (chance !== 0) return chance;
+  const miss = a.verdict === 'fails' ? a.shortfall - b.shortfall : 0;
+  if (Math.abs(miss) > 1e-9) return miss;
   const fit = fitOrder[a.fit] - fitOrder[b.fit];
   if (fit !== 0) return fit;
   return a.cost - b.cost || (a.id < b.id ? -1 : a.id > b.id ? 1 : 0);
 }
 
-/** @param early share of the first few versions, which alone orders kits that fail: they are not tried to the end */
+/** @param shortfall of the best-estimate version, which alone orders kits that fail: they are not tried to the end */
 export const rankKey = (
   kit: { readonly id: string; readonly fit: 'good' | 'allowed'; readonly cost: number },
   bounds: Bounds,
-  earlyFrac: number,
+  shortfall: number,
 ): RankKey => ({
   verdict: bounds.verdict,
-  chanceFrac: bounds.verdict === 'fails' ? earlyFrac : bounds.chanceFrac,
+  chanceFrac: bounds.chanceFrac,
+  shortfall,
   fit: kit.fit,
   cost: kit.cost,
   id: kit.id,

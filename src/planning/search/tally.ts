@@ -20,8 +20,8 @@ export interface Tally {
   readonly held: number[];
   winterHeld: number;
   summerHeld: number;
-  /** The same two after the first few versions, for ordering kits that fail. */
-  earlyHeld: number;
+  /** How far the best-estimate version misses its needs, in judged spreads, all together: for ordering kits that fail. */
+  shortfall: number;
   readonly sum: number[];
   readonly sumOfSquares: number[];
 }
@@ -35,7 +35,7 @@ export const emptyTally = (spreadFactor = 1): Tally => ({
   held: kitNeeds.map(() => 0),
   winterHeld: 0,
   summerHeld: 0,
-  earlyHeld: 0,
+  shortfall: 0,
   sum: kitNeeds.map(() => 0),
   sumOfSquares: kitNeeds.map(() => 0),
 });
@@ -52,7 +52,8 @@ export function count(tally: Tally, margins: readonly number[]): void {
   if (all(winterIndex)) tally.winterHeld++;
   if (all(summerIndex)) tally.summerHeld++;
   tally.tried++;
-  if (tally.tried <= certainAfter.versions) tally.earlyHeld = Math.min(tally.winterHeld, tally.summerHeld);
+  if (tally.tried === 1)
+    tally.shortfall = margins.reduce((sum, m, i) => sum + Math.max(0, -m) / (judgedSpread[i] ?? 1), 0);
 }
 
 export interface Bounds {

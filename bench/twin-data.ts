@@ -28,6 +28,7 @@ export function twinData(model: BoxModel, roomDay: RoomDay, start: RunState, opt
     ...[roomDay.lowC, roomDay.highC, roomRatioOf((roomDay.lowC + roomDay.highC) / 2, roomDay.rhPct)],
     ...[ratedW(model, 0, { isDay: true }), heater.body.diameterM, heater.body.emissivity, heater.areaM2],
     ...[heater.body.heatCapacity, probe.perRadiatedW[0]!, columnAt(grid, bowl.xM), bowl.diameterM],
+    ...[heater.shortWaveFrac, probe.perShortWaveW[0]!],
     ...[start.bodyC[0]!, start.probeC[0]!, start.duty[0]!],
     ...grid.edgeM,
     ...grid.columnXM,
@@ -44,6 +45,7 @@ export function twinData(model: BoxModel, roomDay: RoomDay, start: RunState, opt
     ...model.greyExchange,
     ...model.airVolumeM3,
     ...heater.longWave,
+    ...heater.shortWave,
     ...heater.plumeAir,
     ...heater.plumePatch,
     ...heater.stands.map((x) => x.node),
@@ -64,7 +66,7 @@ function refuseUnknown({ enclosure, grid, heaters }: BoxModel, roomDay: RoomDay)
   const { box } = enclosure;
   const unknown = [
     heaters.length !== 1 || heaters[0]!.body.form !== 'body' || heaters[0]!.outside ? 'its heaters' : '',
-    heaters.some((h) => h.shortWaveFrac > 0 || h.heater.period !== 'all') ? 'a lamp' : '',
+    heaters.some((h) => h.heater.period !== 'all') ? 'a heater for the day alone' : '',
     enclosure.thermostats.length !== 1 || enclosure.thermostats[0]!.control !== 'on-off' ? 'its thermostats' : '',
     enclosure.thermostats.some((t) => t.cutOutC !== null) ? 'a cut-out' : '',
     enclosure.bowl === null || enclosure.misting ? 'its water' : '',

@@ -15,7 +15,7 @@ typedef struct {
   double *row, bodyC, probeC, duty;
 } State;
 typedef struct {
-  double *row, bodyC, convectedW, radiatedW, outJ, latentJ, keptJ, powerW;
+  double *row, bodyC, radiatedW, outJ, latentJ, keptJ, powerW;
 } Tried;
 typedef struct {
   double heatInJ, heatOutJ, latentJ, missJ, switches, storedJ;
@@ -24,21 +24,22 @@ typedef struct {
   double *stage, *from, *sources, *ambient, *scratch;
 } Work;
 
-double bodyOutput(const Box *b, double bodyC, double airC, double seenK4, double *convectedW, double *radiatedW) {
-  double delta = bodyC - airC, filmC = fmax(-40, fmin(390, (bodyC + airC) / 2)), t = filmC + 273.15;
-  double density = 101325 / (287.042 * t), viscosity = (1.458e-6 * pow(t, 1.5)) / (t + 110.4);
-  double k = (2.64638e-3 * pow(t, 1.5)) / (t + 245.4 * pow(10, -12 / t));
+static double film(double diameterM, double delta, double meanC) {
+  double t = fmax(-40, fmin(390, meanC)) + 273.15, root = t * sqrt(t);
+  double density = 101325 / (287.042 * t), viscosity = (1.458e-6 * root) / (t + 110.4);
+  double k = (2.64638e-3 * root) / (t + 245.4 * exp((-12 * M_LN10) / t));
   double diffusivity = k / (density * CP), prandtl = (viscosity * CP) / k;
-  double rayleigh = (GRAVITY * (1 / t) * fmax(fabs(delta), 0.01) * pow(b->bodyDiameterM, 3)) /
+  double rayleigh = (GRAVITY * (1 / t) * fmax(delta, 0.01) * (diameterM * diameterM * diameterM)) /
                     ((viscosity / density) * diffusivity);
-  double bracket = 1 + pow(0.469 / prandtl, 9.0 / 16);
-  double laminar = (0.589 * pow(rayleigh, 0.25)) / pow(bracket, 4.0 / 9);
-  double turbulent = (7.44e-8 * rayleigh) / pow(bracket, 16.0 / 9);
-  double film = ((2 + laminar * pow(1 + turbulent, 1.0 / 12)) * k) / b->bodyDiameterM;
-  double bodyK = bodyC + 273.15, bodyK2 = bodyK * bodyK, e = b->bodyEmissivity * SIGMA * b->bodyAreaM2;
-  *convectedW = film * b->bodyAreaM2 * delta;
-  *radiatedW = e * (bodyK2 * bodyK2 - seenK4);
-  return 1.25 * film * b->bodyAreaM2 + 4 * e * bodyK2 * bodyK;
+  double half = sqrt(0.469 / prandtl), ninth = cbrt(cbrt(1 + half * sqrt(sqrt(sqrt(half)))));
+  double bracket = ninth * ninth * (ninth * ninth), laminar = (0.589 * sqrt(sqrt(rayleigh))) / bracket;
+  double turbulent = (7.44e-8 * rayleigh) / (bracket * bracket * bracket * bracket);
+  return ((2 + laminar * sqrt(sqrt(cbrt(1 + turbulent)))) * k) / diameterM;
+}
+
+static double radiatedW(const Box *b, double bodyC, double seenK4) {
+  double k = bodyC + 273.15;
+  return b->bodyEmissivity * SIGMA * b->bodyAreaM2 * (k * k * (k * k) - seenK4);
 }
 
 static void around(const Box *b, const double *row, double *airC, double *seenK4) {
@@ -55,20 +56,27 @@ static void around(const Box *b, const double *row, double *airC, double *seenK4
 
 /* body after an implicit step, and the sources of the box for that stage */
 static double heaterStage(const Box *b, const double *row, double guessC, double fromC, double powerW, double perS,
-                          const Work *w, double *convectedW, double *radiatedW) {
+                          const Work *w, double *conv, double *rad) {
   double airC, seenK4, t = guessC, held = b->bodyCapacity * perS;
   around(b, row, &airC, &seenK4);
   for (int i = 0; i < 40; i++) {
-    double slope = bodyOutput(b, t, airC, seenK4, convectedW, radiatedW);
-    double step = (powerW - *convectedW - *radiatedW - held * (t - fromC)) / (slope + held);
+    double k = t + 273.15, h = film(b->bodyDiameterM, fabs(t - airC), (t + airC) / 2);
+    double slopeAir = 1.25 * h * b->bodyAreaM2, slopeSeen = 4 * b->bodyEmissivity * SIGMA * b->bodyAreaM2 * k * k * k;
+    *conv = h * b->bodyAreaM2 * (t - airC);
+    *rad = radiatedW(b, t, seenK4);
+    double step = (powerW * (1 - b->shortWaveFrac) - *conv - *rad - held * (t - fromC)) / (slopeAir + slopeSeen + held);
     t += fmax(-150, fmin(150, step));
-    if (fabs(step) < 1e-5) break;
+    if (fabs(step) < 1e-5) {
+      *conv += slopeAir * step;
+      *rad += slopeSeen * step;
+      break;
+    }
   }
-  bodyOutput(b, t, airC, seenK4, convectedW, radiatedW);
-  for (int a = 0; a < b->air; a++) w->sources[a] = w->ambient[a] + *convectedW * b->plumeAir[a];
+  for (int a = 0; a < b->air; a++) w->sources[a] = w->ambient[a] + *conv * b->plumeAir[a];
   for (int s = 0; s < b->patches; s++)
     w->sources[b->air + s] =
-        w->ambient[b->air + s] + *radiatedW * b->longWave[s] + *convectedW * b->plumePatch[s];
+        w->ambient[b->air + s] + *rad * b->longWave[s] + powerW * b->shortWaveFrac * b->shortWave[s] +
+        *conv * b->plumePatch[s];
   return t;
 }
 
@@ -100,14 +108,15 @@ static double storedJ(const Box *b, const double *row) {
   return sum;
 }
 
-static double keptW(const Box *b, double convectedW, double radiatedW) {
-  double air = 0, lit = 0;
+static double keptW(const Box *b, double conv, double rad, double shortWaveW) {
+  double air = 0, lit = 0, shone = 0;
   for (int a = 0; a < b->air; a++) air += b->plumeAir[a];
   for (int s = 0; s < b->patches; s++) {
     air += b->plumePatch[s];
     lit += b->longWave[s];
+    shone += b->shortWave[s];
   }
-  return convectedW * air + radiatedW * lit;
+  return conv * air + rad * lit + shortWaveW * shone;
 }
 
 static void heatStep(const Box *b, const Net *net, const Factored *f, const Water *water, const State *state,
@@ -119,25 +128,24 @@ static void heatStep(const Box *b, const Net *net, const Factored *f, const Wate
     w->ambient[b->air + s] = water->surfaceW[s] + water->slope[s] * water->atSurfaceC[s];
   double one = heaterStage(b, state->row, state->bodyC, state->bodyC, powerW, perS, w, &conv, &rad);
   solveNetwork(b, net, f, w->sources, state->row, roomC, w->stage, w->scratch);
-  double keptOne = keptW(b, conv, rad);
+  double keptOne = keptW(b, conv, rad, powerW * b->shortWaveFrac);
   for (int k = 0; k < n; k++) w->from[k] = state->row[k] + lift * (w->stage[k] - state->row[k]);
   double bodyFrom = state->bodyC + lift * (one - state->bodyC);
   tried->bodyC = heaterStage(b, w->stage, one, bodyFrom, powerW, perS, w, &conv, &rad);
   solveNetwork(b, net, f, w->sources, w->from, roomC, tried->row, w->scratch);
-  tried->convectedW = conv;
   tried->radiatedW = rad;
   tried->powerW = powerW;
   tried->outJ =
       h * ((1 - GAMMA) * heatOutW(b, net, w->stage, roomC) + GAMMA * heatOutW(b, net, tried->row, roomC));
   tried->latentJ = h * ((1 - GAMMA) * latentW(b, water, w->stage) + GAMMA * latentW(b, water, tried->row));
-  tried->keptJ = h * ((1 - GAMMA) * keptOne + GAMMA * keptW(b, conv, rad));
+  tried->keptJ = h * ((1 - GAMMA) * keptOne + GAMMA * keptW(b, conv, rad, powerW * b->shortWaveFrac));
 }
 
-static double probe(const Box *b, const double *row, double radiatedW) {
+static double probe(const Box *b, const double *row, double rad, double shortWaveW) {
   double v = 0;
   for (int a = 0; a < b->air; a++) v += b->readAir[a] * row[a];
   for (int s = 0; s < b->patches; s++) v += b->readSurface[s] * row[b->air + s];
-  return v + b->readRadiated * radiatedW;
+  return v + b->readRadiated * rad + b->readShortWave * shortWaveW;
 }
 
 static double lagged(const Box *b, double reading, double from, double to) {
@@ -168,7 +176,7 @@ static void start(const Box *b, State *s, Water *w, Tally *t) {
 static void day(const Box *b, State *s, Net *net, Factored *f, Water *water, Work *w, Tried *tried, Tally *tally,
                 double *renewedC, double *hourly) {
   int steps = (int)lround(86400 / b->stepS), have = 0, dayWas = -1;
-  double h = b->stepS, renewedAt = 0, airC, seenK4, conv, rad;
+  double h = b->stepS, renewedAt = 0, airC, seenK4;
   for (int n = 0; n < steps; n++) {
     double hour = n * h / 3600, roomC = roomAt(b, hour + h / 7200), at = fmod(hour + 1e-9, 24);
     int isDay = at >= b->dayStartH && at < b->dayEndH;
@@ -176,7 +184,7 @@ static void day(const Box *b, State *s, Net *net, Factored *f, Water *water, Wor
     for (int i = 0; i < b->patches && have; i++) moved = fmax(moved, fabs(renewedC[i] - s->row[b->air + i]));
     if (!have || moved > 4 || n * h - renewedAt >= b->renewS - 1e-6 || dayWas != isDay) {
       around(b, s->row, &airC, &seenK4);
-      bodyOutput(b, s->bodyC, airC, seenK4, &conv, &rad);
+      double conv = film(b->bodyDiameterM, fabs(s->bodyC - airC), (s->bodyC + airC) / 2) * b->bodyAreaM2 * (s->bodyC - airC);
       if (have) waterStep(b, net, s->row, water, n * h - renewedAt);
       networkAt(b, s->row, roomC, fmax(0, conv), net);
       for (int i = 0; i < b->patches; i++) net->core[(b->air + i) * (net->size + 1)] += water->slope[i];
@@ -186,10 +194,9 @@ static void day(const Box *b, State *s, Net *net, Factored *f, Water *water, Wor
     } else
       for (int i = 0; i < b->patches; i++) net->outsideC[i] = roomC;
     around(b, s->row, &airC, &seenK4);
-    bodyOutput(b, s->bodyC, airC, seenK4, &conv, &rad);
-    double settled = probe(b, s->row, rad), set = isDay ? b->setDayC : b->setNightC;
+    double settled = probe(b, s->row, radiatedW(b, s->bodyC, seenK4), 0), set = isDay ? b->setDayC : b->setNightC;
     heatStep(b, net, f, water, s, s->duty, roomC, w, tried);
-    double reading = lagged(b, s->probeC, settled, probe(b, tried->row, tried->radiatedW)), next = s->duty;
+    double reading = lagged(b, s->probeC, settled, probe(b, tried->row, tried->radiatedW, tried->powerW * b->shortWaveFrac)), next = s->duty;
     int on = s->duty > 0.5;
     double limit = on ? set + b->bandK / 2 : set - b->bandK / 2;
     int late = on ? s->probeC >= limit : s->probeC <= limit;
@@ -197,7 +204,7 @@ static void day(const Box *b, State *s, Net *net, Factored *f, Water *water, Wor
     if (late || crosses) {
       double share = late || reading == s->probeC ? 0 : (limit - s->probeC) / (reading - s->probeC);
       heatStep(b, net, f, water, s, on ? share : 1 - share, roomC, w, tried);
-      reading = lagged(b, s->probeC, settled, probe(b, tried->row, tried->radiatedW));
+      reading = lagged(b, s->probeC, settled, probe(b, tried->row, tried->radiatedW, tried->powerW * b->shortWaveFrac));
       next = on ? 0 : 1;
       tally->switches++;
     }
@@ -227,7 +234,7 @@ int main(int argc, char **argv) {
   Factored f = {numbers(np * np), numbers(na * (2 * b->layers + 1)), numbers(np), numbers(b->behind),
                 numbers(b->behind), numbers(row)};
   Work w = {numbers(row), numbers(row), numbers(size), numbers(size), numbers(size)};
-  Tried tried = {numbers(row), 0, 0, 0, 0, 0, 0, 0};
+  Tried tried = {numbers(row), 0, 0, 0, 0, 0, 0};
   Tally tally;
   double took[RUNS], hourly[24], *renewedC = numbers(np);
   for (int i = 0; i < RUNS; i++) {

@@ -3,12 +3,15 @@
 #include <math.h>
 #include <string.h>
 
-static double blend(double laminar, double turbulent) { return pow(pow(laminar, 6) + pow(turbulent, 6), 1.0 / 6); }
+static double cubed(double x) { return x * x * x; }
+static double blend(double laminar, double turbulent) {
+  return cbrt(sqrt(cubed(laminar) * cubed(laminar) + cubed(turbulent) * cubed(turbulent)));
+}
 static double vertical(double d, double heightM) {
-  return blend(1.5 * pow(d / heightM, 0.25), 1.23 * cbrt(d));
+  return blend(1.5 * sqrt(sqrt(d / heightM)), 1.23 * cbrt(d));
 }
 static double unstable(double d, double diameterM) {
-  return blend(1.4 * pow(d / diameterM, 0.25), 1.63 * cbrt(d));
+  return blend(1.4 * sqrt(sqrt(d / diameterM)), 1.63 * cbrt(d));
 }
 static double stable(double d, double diameterM) { return 0.6 * pow(d / (diameterM * diameterM), 0.2); }
 
@@ -125,7 +128,7 @@ void networkAt(const Box *b, const double *row, double roomC, double convectedW,
 
 void factorNetwork(const Box *b, const Net *net, double perS, Factored *f) {
   int n = b->patches, na = b->air, at = na + n, w = b->layers, wide = 2 * w + 1, size = net->size;
-  double answer[na];
+  double answer[na * na], through[n];
   for (int k = 0; k < at + b->behind; k++) f->held[k] = b->capacity[k] * perS;
   for (int s = 0; s < n; s++) {
     memcpy(f->lu + s * n, net->core + (na + s) * size + na, sizeof(double) * n);
@@ -150,13 +153,16 @@ void factorNetwork(const Box *b, const Net *net, double perS, Factored *f) {
     f->air[row * wide + w] += f->held[a];
   }
   factorBand(f->air, na, w);
+  memset(answer, 0, sizeof answer);
   for (int from = 0; from < na; from++) {
-    memset(answer, 0, sizeof(double) * na);
-    answer[from] = 1;
-    solveBand(f->air, na, w, answer, from);
-    for (int j = 0; j < n; j++) {
-      if ((int)b->airAt[j] != from || f->toAir[j] == 0) continue;
-      for (int i = 0; i < n; i++) f->lu[i * n + j] -= f->toAir[i] * f->toAir[j] * answer[(int)b->airAt[i]];
+    answer[from * na + from] = 1;
+    solveBand(f->air, na, w, answer + from * na, from);
+  }
+  for (int to = 0; to < na; to++) {
+    for (int j = 0; j < n; j++) through[j] = f->toAir[j] * answer[(int)b->airAt[j] * na + to];
+    for (int i = 0; i < n; i++) {
+      if ((int)b->airAt[i] != to || f->toAir[i] == 0) continue;
+      for (int j = 0; j < n; j++) f->lu[i * n + j] -= f->toAir[i] * through[j];
     }
   }
   factorDense(f->lu, n);

@@ -12,11 +12,11 @@ typedef struct {
   double lengthM, depthM, heightM;
   double insideFilm, outsideFilm, mixingAlong, mixingUp, leakage, evaporation, mixingAlongFitted, mixingUpFitted;
   double stepS, renewS, probeLagS, setDayC, setNightC, bandK, dayStartH, dayEndH, lowC, highC, roomRatio;
-  double ratedW, bodyDiameterM, bodyEmissivity, bodyAreaM2, bodyCapacity, readRadiated;
+  double ratedW, bodyDiameterM, bodyEmissivity, bodyAreaM2, bodyCapacity, readRadiated, shortWaveFrac, readShortWave;
   double bowlNode, bowlDiameterM;
   double *edgeM, *columnXM, *first, *capacity, *conductance, *airAt, *order;
   double *facing, *patchColumn, *patchLayer, *areaM2, *baseResistance, *exchange, *airVolume;
-  double *longWave, *plumeAir, *plumePatch, *standNode, *standWeight, *readAir, *readSurface;
+  double *longWave, *shortWave, *plumeAir, *plumePatch, *standNode, *standWeight, *readAir, *readSurface;
   double *openZ, *openM2, *openHeight, *openNode;
   double *startRow, *startRatio, *startLatent; /* startLatent: airW, surfaceW, slope, atSurfaceC */
   double startBodyC, startProbeC, startDuty;
@@ -55,5 +55,4 @@ void factorDense(double *a, int n);
 void solveDense(const double *lu, int n, double *x);
 void factorBand(double *a, int n, int w);
 void solveBand(const double *a, int n, int w, double *x, int start);
-double bodyOutput(const Box *b, double bodyC, double airC, double seenK4, double *convectedW, double *radiatedW);
 #endif

@@ -19,7 +19,7 @@ static double ratioOf(double pa) { return (0.621945 * pa) / (PRESSURE - pa); }
 static double saturatedRatio(double c) { return ratioOf(saturationPa(fmax(-40, fmin(90, c)))); }
 static double heatOf(double c) { return 2501000 - 2361 * c; }
 static double transferOf(double film, double density, double lewis) {
-  return film / (density * CP * pow(lewis, 2.0 / 3));
+  return film / (density * CP * cbrt(lewis * lewis));
 }
 
 /* surplus of a bowl's surface at a water temperature [W/m2]; *transfer gets its mass transfer [m/s] */
@@ -43,13 +43,26 @@ static double bowlSurplus(double diameterM, double airC, double rh, double aroun
 
 static double bowlAtRest(double diameterM, double airC, double rh, double aroundC, double *transfer) {
   double low = fmin(airC, aroundC) - 40, high = fmax(airC, aroundC) + 40;
-  for (int i = 0; i < 60; i++) {
-    double middle = (low + high) / 2;
-    if (bowlSurplus(diameterM, airC, rh, aroundC, middle, transfer) > 0) low = middle;
-    else high = middle;
+  double atLow = bowlSurplus(diameterM, airC, rh, aroundC, low, transfer), waterC = low;
+  double atHigh = bowlSurplus(diameterM, airC, rh, aroundC, high, transfer);
+  int side = 0;
+  for (int i = 0; i < 100; i++) {
+    double before = waterC;
+    waterC = (low * atHigh - high * atLow) / (atHigh - atLow);
+    if (fabs(waterC - before) < 1e-10 || high - low < 1e-10) break;
+    double at = bowlSurplus(diameterM, airC, rh, aroundC, waterC, transfer);
+    if (at > 0) {
+      low = waterC, atLow = at;
+      if (side == 1) atHigh /= 2;
+      side = 1;
+    } else {
+      high = waterC, atHigh = at;
+      if (side == -1) atLow /= 2;
+      side = -1;
+    }
   }
-  bowlSurplus(diameterM, airC, rh, aroundC, (low + high) / 2, transfer);
-  return (low + high) / 2;
+  bowlSurplus(diameterM, airC, rh, aroundC, waterC, transfer);
+  return waterC;
 }
 
 typedef struct {

@@ -33,6 +33,8 @@ export interface Network {
   readonly core: Float64Array;
   /** Link of each air node to the room by fresh air [W/K]. */
   readonly airToRoom: Float64Array;
+  /** Heat that leaves with the air going out of each node, for each kelvin above the room [W/K]. */
+  readonly airToOut: Float64Array;
   /** Link of each patch's outermost node to the outside [W/K] and that outside's temperature [degC]. */
   readonly outerLink: Float64Array;
   readonly outsideC: Float64Array;
@@ -48,13 +50,26 @@ export function startState(model: BoxModel, tempC: number): BoxState {
 
 export const copyState = (s: BoxState): BoxState => stateOn(s.layout, s.row.slice());
 
-/** A state whose temperatures are the given row. */
+/** A state whose temperatures are the given row. The windows behind the surfaces are cut only when somebody looks. */
 export function stateOn(layout: Layout, row: Float64Array): BoxState {
-  const { airNodes, patches, first } = layout;
+  const { airNodes, patches } = layout;
   const at = airNodes + patches;
-  const behindC: Float64Array[] = [];
-  for (let s = 0; s < patches; s++) behindC.push(row.subarray(at + first[s]!, at + first[s + 1]!));
-  return { airC: row.subarray(0, airNodes), surfaceC: row.subarray(airNodes, at), behindC, row, layout };
+  let behind: readonly Float64Array[] | null = null;
+  return {
+    airC: row.subarray(0, airNodes),
+    surfaceC: row.subarray(airNodes, at),
+    get behindC() {
+      behind ??= behindOn(layout, row);
+      return behind;
+    },
+    row,
+    layout,
+  };
+}
+
+function behindOn({ airNodes, patches, first }: Layout, row: Float64Array): Float64Array[] {
+  const at = airNodes + patches;
+  return Array.from({ length: patches }, (_, s) => row.subarray(at + first[s]!, at + first[s + 1]!));
 }
 
 /** Conductances at the present temperatures.
@@ -88,9 +103,13 @@ export function networkAt(model: BoxModel, state: BoxState, roomC: number, conve
       link(core, size, k * grid.columns + i, (k + 1) * grid.columns + i, mixing.up[k * grid.columns + i]!);
   const ventilation = ventilationOf(grid, model.openings, heightM, parameters, state.airC, roomC);
   const airToRoom = new Float64Array(airNodes);
+  const airToOut = new Float64Array(airNodes);
   for (const { from, to, kgPerS } of ventilation.streams) {
     const w = kgPerS * airHeatCapacityJPerKgK;
-    if (to < 0) continue;
+    if (to < 0) {
+      airToOut[from] = airToOut[from]! + w;
+      continue;
+    }
     core[to * size + to] = core[to * size + to]! + w;
     if (from < 0) airToRoom[to] = airToRoom[to]! + w;
     else core[to * size + from] = core[to * size + from]! - w;
@@ -99,9 +118,10 @@ export function networkAt(model: BoxModel, state: BoxState, roomC: number, conve
     const w = ventilation.exchangeKgPerS[a]! * airHeatCapacityJPerKgK;
     core[a * size + a] = core[a * size + a]! + w;
     airToRoom[a] = airToRoom[a]! + w;
+    airToOut[a] = airToOut[a]! + w;
   }
   const { outerLink, outsideC } = outerLinks(model, state, roomC);
-  return { size, airNodes, core, airToRoom, outerLink, outsideC, film, ventilation };
+  return { size, airNodes, core, airToRoom, airToOut, outerLink, outsideC, film, ventilation };
 }
 
 function link(core: Float64Array, size: number, i: number, j: number, g: number): void {
@@ -120,6 +140,7 @@ function radiation(
   surfaceC: Float64Array,
 ): void {
   const n = surfaceC.length;
+  const given = new Float64Array(n);
   for (let i = 0; i < n; i++) {
     const ti = surfaceC[i]! + 273.15;
     const ti2 = ti * ti;
@@ -128,13 +149,16 @@ function radiation(
     for (let j = 0; j < i; j++) {
       const tj = surfaceC[j]! + 273.15;
       const g = sigma * exchange[i * n + j]! * (ti2 + tj * tj) * (ti + tj);
-      core[row + j] = core[row + j]! - g;
-      const other = (first + j) * size + first;
-      core[other + i] = core[other + i]! - g;
-      core[other + j] = core[other + j]! + g;
+      core[row + j] = -g;
+      core[(first + j) * size + first + i] = -g;
+      given[j] = given[j]! + g;
       sum += g;
     }
-    core[row + i] = core[row + i]! + sum;
+    given[i] = given[i]! + sum;
+  }
+  for (let i = 0; i < n; i++) {
+    const at = (first + i) * (size + 1);
+    core[at] = core[at]! + given[i]!;
   }
 }
 

@@ -1,6 +1,6 @@
 // One linear solve of the heat network: panels eliminated, core solved, panels filled in again.
-import { airHeatCapacityJPerKgK } from './formulas/constants.ts';
 import type { Factored } from './kernel/factored.ts';
+import { layoutOf } from './kernel/layout.ts';
 import { solveInKernel } from './kernel/resident.ts';
 import { type Sources, solvePlain } from './kernel/solve-plain.ts';
 import type { BoxModel } from './model.ts';
@@ -19,7 +19,7 @@ export const noSources = (model: BoxModel): Sources => ({
  *  @param before temperatures at the step's start; null for steady or for a response to sources alone
  *  @param roomC  room temperature; 0 together with withRoom = false gives the response to the sources alone */
 export function solveNetwork(
-  _model: BoxModel,
+  model: BoxModel,
   net: Network,
   factored: Factored,
   sources: Sources,
@@ -31,33 +31,35 @@ export function solveNetwork(
 ): void {
   const outsideC = withRoom ? net.outsideC : null;
   const old = before ? before.row : null;
-  if (!solveInKernel(factored, sources, old, outsideC, roomC, out.row))
+  if (!solveInKernel(model, factored, sources, old, outsideC, roomC, out.row))
     solvePlain(factored, sources, old, outsideC, roomC, out.row, scratch);
 }
 
 /** Heat leaving the box in this state, to the room, its base and with the air that goes out [W]. */
 export function heatOutW(net: Network, state: BoxState, roomC: number): number {
-  const cp = airHeatCapacityJPerKgK;
-  const { exchangeKgPerS, streams } = net.ventilation;
+  const { airToOut, outerLink, outsideC } = net;
+  const { outermost } = state.layout;
+  const { row } = state;
   let sum = 0;
-  for (let a = 0; a < net.airNodes; a++) sum += exchangeKgPerS[a]! * cp * (state.airC[a]! - roomC);
-  for (const s of streams) if (s.to < 0) sum += s.kgPerS * cp * (state.airC[s.from]! - roomC);
-  for (let s = 0; s < net.outerLink.length; s++) sum += patchLossW(net, state, s);
+  for (let a = 0; a < airToOut.length; a++) sum += airToOut[a]! * (row[a]! - roomC);
+  for (let s = 0; s < outerLink.length; s++) sum += outerLink[s]! * (row[outermost[s]!]! - outsideC[s]!);
   return sum;
 }
 
-export function patchLossW(net: Network, state: BoxState, s: number): number {
-  const { airNodes, patches, first } = state.layout;
-  const last = first[s + 1]!;
-  const outer = last > first[s]! ? state.row[airNodes + patches + last - 1]! : state.row[airNodes + s]!;
-  return net.outerLink[s]! * (outer - net.outsideC[s]!);
-}
+export const patchLossW = (net: Network, state: BoxState, s: number): number =>
+  net.outerLink[s]! * (state.row[state.layout.outermost[s]!]! - net.outsideC[s]!);
 
 /** Heat stored above 0 degC [J]. */
-export function storedJ(_model: BoxModel, state: BoxState): number {
-  const { capacity } = state.layout;
-  const { row } = state;
+export const storedJ = (model: BoxModel, state: BoxState): number => storedBetweenJ(model, null, state);
+
+/** Heat that a box has taken up from one state to another [J]; the first null for a box at 0 degC. */
+export function storedBetweenJ(model: BoxModel, from: BoxState | null, to: BoxState): number {
+  const { capacity } = layoutOf(model);
+  const { row } = to;
   let sum = 0;
-  for (let k = 0; k < capacity.length; k++) sum += capacity[k]! * row[k]!;
+  if (from) {
+    const old = from.row;
+    for (let k = 0; k < capacity.length; k++) sum += capacity[k]! * (row[k]! - old[k]!);
+  } else for (let k = 0; k < capacity.length; k++) sum += capacity[k]! * row[k]!;
   return sum;
 }

@@ -199,19 +199,17 @@ export function addHeater(
   sheetW: number,
 ): void {
   const path = model.heaters[h]!;
+  const { airW, surfaceW, matW } = sources;
   for (const part of path.sheet) {
-    if (path.heater.kind === 'heat-mat') sources.matW[part.patch] = sources.matW[part.patch]! + sheetW * part.share;
-    else sources.surfaceW[part.patch] = sources.surfaceW[part.patch]! + sheetW * part.share;
+    const to = path.heater.kind === 'heat-mat' ? matW : surfaceW;
+    to[part.patch] = to[part.patch]! + sheetW * part.share;
   }
   if (path.body.form === 'area') return;
-  for (let a = 0; a < path.plumeAir.length; a++)
-    sources.airW[a] = sources.airW[a]! + (path.outside ? 0 : convectedW * path.plumeAir[a]!);
-  for (let s = 0; s < path.longWave.length; s++)
-    sources.surfaceW[s] =
-      sources.surfaceW[s]! +
-      radiatedW * path.longWave[s]! +
-      shortWaveW * path.shortWave[s]! +
-      (path.outside ? 0 : convectedW * path.plumePatch[s]!);
+  const { plumeAir, plumePatch, longWave, shortWave } = path;
+  const inside = path.outside ? 0 : convectedW;
+  for (let a = 0; a < plumeAir.length; a++) airW[a] = airW[a]! + inside * plumeAir[a]!;
+  for (let s = 0; s < longWave.length; s++)
+    surfaceW[s] = surfaceW[s]! + radiatedW * longWave[s]! + shortWaveW * shortWave[s]! + inside * plumePatch[s]!;
 }
 
 export function ambientSources(model: BoxModel, sunW: number, moisture: Moisture): Sources {

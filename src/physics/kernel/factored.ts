@@ -22,6 +22,7 @@ export interface Factored {
   /** Links of the air nodes to the room and of the panels to what is beyond them [W/K]. */
   readonly airToRoom: Float64Array;
   readonly outerLink: Float64Array;
+  readonly airToOut: Float64Array;
   readonly perS: number;
 }
 
@@ -29,6 +30,14 @@ export interface Factored {
  *  @param net conductances, with the slopes of wet faces   @param perS 1 / (step weight) [1/s]; 0 for steady
  *  Source: Gaussian elimination, no pivoting (every row loses at least what it gains). Checks: books of every run close. */
 export function factorNetwork(model: BoxModel, net: Network, perS: number): Factored {
+  const ready = eliminated(model, net, perS);
+  const { layout, lu, air, toAir } = ready;
+  if (!factorInKernel(model, layout, lu, air, toAir)) factorPlain(ready);
+  return ready;
+}
+
+/** The same with panels eliminated, but air and surfaces not yet factored. */
+export function eliminated(model: BoxModel, net: Network, perS: number): Factored {
   const layout = layoutOf(model);
   const { capacity, patches, behind } = layout;
   const held = new Float64Array(capacity.length);
@@ -38,9 +47,9 @@ export function factorNetwork(model: BoxModel, net: Network, perS: number): Fact
   const lu = surfaceCore(net, layout);
   eliminatePanels(net, layout, held, pivot, gain, lu);
   const toAir = new Float64Array(patches);
-  const air = eliminateAir(net, layout, held, toAir, lu);
-  if (!factorInKernel(lu, patches)) factorInPlace(lu, patches);
-  return { layout, lu, air, toAir, pivot, gain, held, airToRoom: net.airToRoom, outerLink: net.outerLink, perS };
+  const air = airBand(net, layout, held, toAir);
+  const { airToRoom, airToOut, outerLink } = net;
+  return { layout, lu, air, toAir, pivot, gain, held, airToRoom, airToOut, outerLink, perS };
 }
 
 function surfaceCore(net: Network, { airNodes, patches }: Layout): Float64Array {
@@ -74,36 +83,45 @@ function eliminatePanels(
   }
 }
 
-/** Factors of the air; takes from the surfaces what they exchange through it. */
-function eliminateAir(
+/** The air's own matrix, column by column; also says how each surface is linked to it. */
+function airBand(
   net: Network,
   { airNodes, patches, order, airAt, halfBand }: Layout,
   held: Float64Array,
   toAir: Float64Array,
-  lu: Float64Array,
 ): Float64Array {
   const wide = 2 * halfBand + 1;
   const air = new Float64Array(airNodes * wide);
-  for (let a = 0; a < airNodes; a++) {
-    const row = order[a]!;
-    for (let b = 0; b < airNodes; b++) {
-      const reach = order[b]! - row;
-      if (reach >= -halfBand && reach <= halfBand) air[row * wide + halfBand + reach] = net.core[a * net.size + b]!;
-    }
-    air[row * wide + halfBand] = air[row * wide + halfBand]! + held[a]!;
-    for (let s = 0; s < patches; s++) if (airAt[s] === row) toAir[s] = -net.core[a * net.size + airNodes + s]!;
+  const node = new Int32Array(airNodes);
+  for (let a = 0; a < airNodes; a++) node[order[a]!] = a;
+  for (let row = 0; row < airNodes; row++) {
+    const from = node[row]! * net.size;
+    const last = Math.min(airNodes - 1, row + halfBand);
+    for (let to = Math.max(0, row - halfBand); to <= last; to++)
+      air[row * wide + halfBand + to - row] = net.core[from + node[to]!]!;
+    air[row * wide + halfBand] = air[row * wide + halfBand]! + held[node[row]!]!;
   }
-  factorBandInPlace(air, airNodes, halfBand);
-  const answer = new Float64Array(airNodes);
-  for (let from = 0; from < airNodes; from++) {
-    answer.fill(0);
-    answer[from] = 1;
-    solveBandInPlace(air, airNodes, halfBand, answer, 0, from);
-    for (let j = 0; j < patches; j++) {
-      if (airAt[j] !== from || toAir[j] === 0) continue;
-      for (let i = 0; i < patches; i++)
-        lu[i * patches + j] = lu[i * patches + j]! - toAir[i]! * toAir[j]! * answer[airAt[i]!]!;
-    }
-  }
+  for (let s = 0; s < patches; s++) toAir[s] = -net.core[node[airAt[s]!]! * net.size + airNodes + s]!;
   return air;
+}
+
+/** Factors of the air, then of the surfaces once what they exchange through the air is taken from them. Plain arithmetic. */
+export function factorPlain({ layout, lu, air, toAir }: Factored): void {
+  const { airNodes, patches, airAt, halfBand } = layout;
+  factorBandInPlace(air, airNodes, halfBand);
+  // answer of every air node to one watt at each, a row for each place where the watt enters
+  const answers = new Float64Array(airNodes * airNodes);
+  for (let from = 0; from < airNodes; from++) {
+    answers[from * airNodes + from] = 1;
+    solveBandInPlace(air, airNodes, halfBand, answers, from * airNodes, from);
+  }
+  const through = new Float64Array(patches);
+  for (let to = 0; to < airNodes; to++) {
+    for (let j = 0; j < patches; j++) through[j] = toAir[j]! * answers[airAt[j]! * airNodes + to]!;
+    for (let i = 0; i < patches; i++) {
+      if (airAt[i] !== to) continue;
+      for (let j = 0; j < patches; j++) lu[i * patches + j] = lu[i * patches + j]! - toAir[i]! * through[j]!;
+    }
+  }
+  factorInPlace(lu, patches);
 }

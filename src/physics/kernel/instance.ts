@@ -1,21 +1,21 @@
 // The compiled kernel, made once from its bytes. Where WebAssembly is missing or forbidden there is none, and plain
-// arithmetic does the work. Knows nothing of boxes.
+// arithmetic does the work. The one law of physics that the kernel calls is handed to it.
+import { filmSphere } from './body-law.ts';
 import { kernelBase64 } from './kernel.generated.ts';
 
 export interface Kernel {
   readonly memory: { readonly buffer: ArrayBuffer; grow(pages: number): number };
-  /** 1 when a pivot is zero. */
-  factorDense(matrix: number, n: number): number;
-  solveDense(lu: number, n: number, right: number): void;
-  /** Arguments as in kernel.as. */
-  solveBox(...places: readonly number[]): void;
+  /** The table says where everything of a box lies; 1 when a pivot is zero. */
+  factorBox(table: number): number;
+  solveBox(table: number, old: number, row: number, roomC: number, withRoom: number): void;
+  heatStep(table: number, perS: number, weight: number, roomC: number): void;
 }
 
 /** As much of WebAssembly as is used here; pure rooms know no surroundings. */
 declare const WebAssembly:
   | {
       Module: new (bytes: Uint8Array) => object;
-      Instance: new (module: object) => { readonly exports: unknown };
+      Instance: new (module: object, imports: object) => { readonly exports: unknown };
     }
   | undefined;
 
@@ -30,7 +30,8 @@ export function kernelInstance(): Kernel | null {
 function instantiate(): Kernel | null {
   if (typeof WebAssembly === 'undefined') return null;
   try {
-    return new WebAssembly.Instance(new WebAssembly.Module(bytesOf(kernelBase64))).exports as Kernel;
+    return new WebAssembly.Instance(new WebAssembly.Module(bytesOf(kernelBase64)), { laws: { filmSphere } })
+      .exports as Kernel;
   } catch {
     return null; // forbidden by a page's policy, or too old for pairs of numbers
   }

@@ -14,7 +14,7 @@
 @inline function sum(v: v128): f64 { return f64x2.extract_lane(v, 0) + f64x2.extract_lane(v, 1); }
 
 /** LU factors in place with inverse pivots; 1 when a pivot is zero. */
-export function factorDense(a: usize, n: i32): i32 {
+function factorDense(a: usize, n: i32): i32 {
   let k = 0;
   const wide = <usize>n << 3;
   for (; k + 1 < n; k += 2) {
@@ -59,7 +59,7 @@ export function factorDense(a: usize, n: i32): i32 {
 }
 
 /** Solve LU x = b in place. */
-export function solveDense(lu: usize, n: i32, b: usize): void {
+function solveDense(lu: usize, n: i32, b: usize): void {
   const wide = <usize>n << 3;
   const most = n & ~3;
   for (let i = 0; i < most; i += 4) {
@@ -138,6 +138,25 @@ export function solveDense(lu: usize, n: i32, b: usize): void {
   }
 }
 
+function factorBand(a: usize, n: i32, w: i32): i32 {
+  const wide = 2 * w + 1;
+  for (let k = 0; k < n; k++) {
+    const top = k * wide + w;
+    const pivot = at(a, top);
+    if (pivot == 0) return 1;
+    const inverse = 1 / pivot;
+    put(a, top, inverse);
+    const reach = min(w, n - 1 - k);
+    for (let d = 1; d <= reach; d++) {
+      const row = (k + d) * wide + w - d;
+      const f = at(a, row) * inverse;
+      put(a, row, f);
+      for (let e = 1; e <= reach; e++) put(a, row + e, at(a, row + e) - f * at(a, top + e));
+    }
+  }
+  return 0;
+}
+
 function solveBand(a: usize, n: i32, w: i32, b: usize): void {
   const wide = 2 * w + 1;
   for (let i = 1; i < n; i++) {
@@ -155,17 +174,128 @@ function solveBand(a: usize, n: i32, w: i32, b: usize): void {
   }
 }
 
-/** One solve of a whole box.
- *  @param old what the row was before, or 0   @param outside temperature beyond each patch, or 0 with the room left out
- *  @param mat heat of mats by patch, or 0 */
-export function solveBox(
-  air: i32, patches: i32, behind: i32, band: i32,
-  first: usize, order: usize, airAt: usize, matAt: usize,
-  lu: usize, bandLu: usize, toAir: usize, pivot: usize, gain: usize, held: usize,
-  toRoom: usize, outer: usize, airW: usize, surfaceW: usize, mat: usize,
-  old: usize, outside: usize, roomC: f64, row: usize, scratch: usize,
-): void {
-  const all = air + patches + behind;
+// What a box consists of: whole numbers in one table whose first word lies at `box`. Lengths first, then places.
+// resident.ts fills the table in this order.
+// @ts-ignore: decorator
+@inline const AIR: i32 = 0;
+// @ts-ignore: decorator
+@inline const PATCHES: i32 = 1;
+// @ts-ignore: decorator
+@inline const BEHIND: i32 = 2;
+// @ts-ignore: decorator
+@inline const BAND: i32 = 3;
+// @ts-ignore: decorator
+@inline const HEATERS: i32 = 4;
+// @ts-ignore: decorator
+@inline const MATS: i32 = 5;
+// @ts-ignore: decorator
+@inline const FIRST: i32 = 6;
+// @ts-ignore: decorator
+@inline const ORDER: i32 = 7;
+// @ts-ignore: decorator
+@inline const AIR_AT: i32 = 8;
+// @ts-ignore: decorator
+@inline const MAT_AT: i32 = 9;
+// @ts-ignore: decorator
+@inline const OUTERMOST: i32 = 10;
+// @ts-ignore: decorator
+@inline const LU: i32 = 11;
+// @ts-ignore: decorator
+@inline const AIR_LU: i32 = 12;
+// @ts-ignore: decorator
+@inline const TO_AIR: i32 = 13;
+// @ts-ignore: decorator
+@inline const PIVOT: i32 = 14;
+// @ts-ignore: decorator
+@inline const GAIN: i32 = 15;
+// @ts-ignore: decorator
+@inline const HELD: i32 = 16;
+// @ts-ignore: decorator
+@inline const TO_ROOM: i32 = 17;
+// @ts-ignore: decorator
+@inline const OUTER: i32 = 18;
+// @ts-ignore: decorator
+@inline const TO_OUT: i32 = 19;
+// @ts-ignore: decorator
+@inline const SOURCES: i32 = 20; // air, surfaces
+// @ts-ignore: decorator
+@inline const MAT: i32 = 21;
+// @ts-ignore: decorator
+@inline const OUTSIDE: i32 = 22;
+// @ts-ignore: decorator
+@inline const SCRATCH: i32 = 23;
+// @ts-ignore: decorator
+@inline const AMBIENT: i32 = 24; // as sources
+// @ts-ignore: decorator
+@inline const SLOPE: i32 = 25;
+// @ts-ignore: decorator
+@inline const OLD: i32 = 26;
+// @ts-ignore: decorator
+@inline const STAGE: i32 = 27;
+// @ts-ignore: decorator
+@inline const BETWEEN: i32 = 28;
+// @ts-ignore: decorator
+@inline const ROW: i32 = 29;
+// @ts-ignore: decorator
+@inline const BODIES: i32 = 30;
+// @ts-ignore: decorator
+@inline const BOOKS: i32 = 31;
+// @ts-ignore: decorator
+@inline const CAPACITIES: i32 = 32;
+// @ts-ignore: decorator
+@inline const ANSWERS: i32 = 33;
+
+/** Factor the air (a band at AIR_LU), take from the surfaces (a matrix at LU) what they exchange through it, and factor them.
+ *  @returns 1 when a pivot is zero */
+export function factorBox(box: usize): i32 {
+  const air = whole(box, AIR);
+  const patches = whole(box, PATCHES);
+  const band = whole(box, BAND);
+  const lu = <usize>whole(box, LU);
+  const airLu = <usize>whole(box, AIR_LU);
+  const toAir = <usize>whole(box, TO_AIR);
+  const airAt = <usize>whole(box, AIR_AT);
+  const answers = <usize>whole(box, ANSWERS);
+  const through = <usize>whole(box, SCRATCH);
+  if (factorBand(airLu, air, band) != 0) return 1;
+  memory.fill(answers, 0, <usize>(air * air) << 3);
+  for (let from = 0; from < air; from++) {
+    const answer = answers + (<usize>(from * air) << 3);
+    put(answer, from, 1);
+    solveBand(airLu, air, band, answer);
+  }
+  for (let to = 0; to < air; to++) {
+    for (let j = 0; j < patches; j++) put(through, j, at(toAir, j) * at(answers, whole(airAt, j) * air + to));
+    for (let i = 0; i < patches; i++) {
+      if (whole(airAt, i) != to) continue;
+      const row = lu + (<usize>(i * patches) << 3);
+      const g = f64x2.splat(at(toAir, i));
+      let j = 0;
+      for (; j + 1 < patches; j += 2)
+        v128.store(row + (<usize>j << 3), f64x2.sub(two(row, j), f64x2.mul(g, two(through, j))));
+      if (j < patches) put(row, j, at(row, j) - at(toAir, i) * at(through, j));
+    }
+  }
+  return factorDense(lu, patches);
+}
+
+/** One solve of a whole box from `old` (0: at rest) into `row`; the room is left out where withRoom is 0. */
+export function solveBox(box: usize, old: usize, row: usize, roomC: f64, withRoom: i32): void {
+  const air = whole(box, AIR);
+  const patches = whole(box, PATCHES);
+  const all = air + patches + whole(box, BEHIND);
+  const first = <usize>whole(box, FIRST);
+  const order = <usize>whole(box, ORDER);
+  const airAt = <usize>whole(box, AIR_AT);
+  const toAir = <usize>whole(box, TO_AIR);
+  const gain = <usize>whole(box, GAIN);
+  const pivot = <usize>whole(box, PIVOT);
+  const held = <usize>whole(box, HELD);
+  const toRoom = <usize>whole(box, TO_ROOM);
+  const outer = <usize>whole(box, OUTER);
+  const outside = <usize>whole(box, OUTSIDE);
+  const sources = <usize>whole(box, SOURCES);
+  const scratch = <usize>whole(box, SCRATCH);
   const surface = row + (<usize>air << 3);
   const inner = surface + (<usize>patches << 3);
   const rhs = scratch + (<usize>air << 3);
@@ -175,28 +305,31 @@ export function solveBox(
     if (k < all) put(row, k, at(held, k) * at(old, k));
   } else memory.fill(row, 0, <usize>all << 3);
   for (let a = 0; a < air; a++) {
-    let v = at(row, a) + at(airW, a);
-    if (outside != 0) v += at(toRoom, a) * roomC;
+    let v = at(row, a) + at(sources, a);
+    if (withRoom != 0) v += at(toRoom, a) * roomC;
     put(row, a, v);
     put(scratch, whole(order, a), v);
   }
+  if (whole(box, MATS) != 0) {
+    const mat = <usize>whole(box, MAT);
+    const matAt = <usize>whole(box, MAT_AT);
+    for (let s = 0; s < patches; s++) put(row, whole(matAt, s), at(row, whole(matAt, s)) + at(mat, s));
+  }
   for (let s = 0; s < patches; s++) {
-    if (mat != 0) {
-      const to = whole(matAt, s);
-      put(row, to, at(row, to) + at(mat, s));
-    }
-    let carry = outside != 0 ? at(outer, s) * at(outside, s) : 0;
+    let carry = withRoom != 0 ? at(outer, s) * at(outside, s) : 0;
     const from = whole(first, s);
     for (let k = whole(first, s + 1) - 1; k >= from; k--) {
       const v = at(inner, k) + carry;
       put(inner, k, v);
       carry = v * at(gain, k);
     }
-    put(rhs, s, at(surface, s) + at(surfaceW, s) + carry);
+    put(rhs, s, at(surface, s) + at(sources, air + s) + carry);
   }
-  solveBand(bandLu, air, band, scratch);
+  const airLu = <usize>whole(box, AIR_LU);
+  const band = whole(box, BAND);
+  solveBand(airLu, air, band, scratch);
   for (let s = 0; s < patches; s++) put(rhs, s, at(rhs, s) + at(toAir, s) * at(scratch, whole(airAt, s)));
-  solveDense(lu, patches, rhs);
+  solveDense(<usize>whole(box, LU), patches, rhs);
   for (let a = 0; a < air; a++) put(scratch, whole(order, a), at(row, a));
   for (let s = 0; s < patches; s++) {
     const t = at(rhs, s);
@@ -204,7 +337,7 @@ export function solveBox(
     const to = whole(airAt, s);
     put(scratch, to, at(scratch, to) + at(toAir, s) * t);
   }
-  solveBand(bandLu, air, band, scratch);
+  solveBand(airLu, air, band, scratch);
   for (let a = 0; a < air; a++) put(row, a, at(scratch, whole(order, a)));
   for (let s = 0; s < patches; s++) {
     let t = at(surface, s);
@@ -214,4 +347,180 @@ export function solveBox(
       put(inner, k, t);
     }
   }
+}
+
+// A heater: these numbers, then its shares by patch (long wave, short wave, plume, sheet, mat) and by air node (plume, stands).
+// @ts-ignore: decorator
+@inline const IS_BODY: i32 = 0;
+// @ts-ignore: decorator
+@inline const IS_OUTSIDE: i32 = 1;
+// @ts-ignore: decorator
+@inline const DIAMETER: i32 = 2;
+// @ts-ignore: decorator
+@inline const AREA: i32 = 3;
+// @ts-ignore: decorator
+@inline const RADIATES: i32 = 4; // emissivity x Stefan-Boltzmann constant x area
+// @ts-ignore: decorator
+@inline const CAPACITY: i32 = 5;
+// @ts-ignore: decorator
+@inline const SHORT_SHARE: i32 = 6;
+// @ts-ignore: decorator
+@inline const KEPT: i32 = 7; // of convected, radiated, short-wave and a sheet's power
+// @ts-ignore: decorator
+@inline const POWER: i32 = 11;
+// @ts-ignore: decorator
+@inline const BODY: i32 = 12; // at the start, then its temperature after stage one and two
+// @ts-ignore: decorator
+@inline const CONVECTED: i32 = 15;
+// @ts-ignore: decorator
+@inline const RADIATED: i32 = 16;
+// @ts-ignore: decorator
+@inline const SHARES: i32 = 18;
+
+/** The film law lives with the other laws of heaters: W/m2K of a sphere, its excess over the air, mean temperature. */
+@external("laws", "filmSphere")
+declare function filmSphere(diameterM: f64, delta: f64, filmC: f64): f64;
+
+function kelvin4(c: f64): f64 {
+  const k = c + 273.15;
+  return k * k * (k * k);
+}
+
+/** Each heater's body after one stage and what it gives to the box, added to the ambient sources.
+ *  @param stage 1 or 2   @param lift share by which stage two starts further on   @returns what the box keeps [W] */
+function heaterStage(box: usize, row: usize, stage: i32, lift: f64, perS: f64, roomC: f64): f64 {
+  const air = whole(box, AIR);
+  const patches = whole(box, PATCHES);
+  const heaters = whole(box, HEATERS);
+  const sources = <usize>whole(box, SOURCES);
+  const mat = <usize>whole(box, MAT);
+  memory.copy(sources, <usize>whole(box, AMBIENT), <usize>(air + patches) << 3);
+  memory.fill(mat, 0, <usize>patches << 3);
+  const stride = <usize>(SHARES + 5 * patches + 2 * air) << 3;
+  const surfaces = sources + (<usize>air << 3);
+  const surfaceC = row + (<usize>air << 3);
+  let kept: f64 = 0;
+  for (let h = 0; h < heaters; h++) {
+    const b = <usize>whole(box, BODIES) + <usize>h * stride;
+    const longWave = b + (SHARES << 3);
+    const shortWave = longWave + (<usize>patches << 3);
+    const plumePatch = shortWave + (<usize>patches << 3);
+    const sheet = plumePatch + (<usize>patches << 3);
+    const sheetMat = sheet + (<usize>patches << 3);
+    const plumeAir = sheetMat + (<usize>patches << 3);
+    const stands = plumeAir + (<usize>air << 3);
+    const power = at(b, POWER);
+    const guess = at(b, BODY + stage - 1);
+    if (at(b, IS_BODY) == 0) {
+      for (let s = 0; s < patches; s++) {
+        put(surfaces, s, at(surfaces, s) + power * at(sheet, s));
+        put(mat, s, at(mat, s) + power * at(sheetMat, s));
+      }
+      put(b, BODY + stage, guess);
+      kept += power * at(b, KEPT + 3);
+      continue;
+    }
+    let airC = roomC;
+    let seen = kelvin4(roomC);
+    if (at(b, IS_OUTSIDE) == 0) {
+      let weight: f64 = 0;
+      let sum4: f64 = 0;
+      for (let s = 0; s < patches; s++) {
+        weight += at(longWave, s);
+        sum4 += at(longWave, s) * kelvin4(at(surfaceC, s));
+      }
+      if (weight > 0) seen = sum4 / weight;
+      airC = 0;
+      for (let a = 0; a < air; a++) airC += at(stands, a) * at(row, a);
+    }
+    const start = at(b, BODY);
+    const from = stage == 1 ? start : start + lift * (at(b, BODY + 1) - start);
+    const held = at(b, CAPACITY) * perS;
+    const short = power * at(b, SHORT_SHARE);
+    const diameter = at(b, DIAMETER);
+    const area = at(b, AREA);
+    const radiates = at(b, RADIATES);
+    let t = guess;
+    let convected: f64 = 0;
+    let radiated: f64 = 0;
+    for (let i = 0; i < 40; i++) {
+      const film = filmSphere(diameter, Math.abs(t - airC), (t + airC) / 2);
+      const k = t + 273.15;
+      convected = film * area * (t - airC);
+      radiated = radiates * (k * k * (k * k) - seen);
+      const slopeAir = 1.25 * film * area;
+      const slopeSeen = 4 * radiates * k * k * k;
+      const step = (power - short - convected - radiated - held * (t - from)) / (slopeAir + slopeSeen + held);
+      t += max<f64>(-150, min<f64>(150, step));
+      if (Math.abs(step) < 1e-5) {
+        // the last step is so short that its own slopes carry the heat on to its end
+        convected += slopeAir * step;
+        radiated += slopeSeen * step;
+        break;
+      }
+    }
+    put(b, BODY + stage, t);
+    put(b, CONVECTED, convected);
+    put(b, RADIATED, radiated);
+    kept += convected * at(b, KEPT) + radiated * at(b, KEPT + 1) + short * at(b, KEPT + 2);
+    const inside = at(b, IS_OUTSIDE) == 0 ? convected : 0;
+    for (let a = 0; a < air; a++) put(sources, a, at(sources, a) + inside * at(plumeAir, a));
+    for (let s = 0; s < patches; s++)
+      put(
+        surfaces,
+        s,
+        at(surfaces, s) + radiated * at(longWave, s) + short * at(shortWave, s) + inside * at(plumePatch, s),
+      );
+  }
+  return kept;
+}
+
+/** One step of heat from OLD into ROW, as heat-step.ts does it. BOOKS gets the heat that left [W], what wet faces took for
+ *  each kelvin times their temperature [W], what heaters kept in the box [W], each as the step's mean, and what the box
+ *  took up [J]. */
+export function heatStep(box: usize, perS: f64, gamma: f64, roomC: f64): void {
+  const air = whole(box, AIR);
+  const patches = whole(box, PATCHES);
+  const all = air + patches + whole(box, BEHIND);
+  const old = <usize>whole(box, OLD);
+  const stage = <usize>whole(box, STAGE);
+  const between = <usize>whole(box, BETWEEN);
+  const row = <usize>whole(box, ROW);
+  const lift = (1 - gamma) / gamma;
+  const keptOne = heaterStage(box, old, 1, lift, perS, roomC);
+  solveBox(box, old, stage, roomC, 1);
+  const lifts = f64x2.splat(lift);
+  let k = 0;
+  for (; k + 1 < all; k += 2)
+    v128.store(
+      between + (<usize>k << 3),
+      f64x2.add(two(old, k), f64x2.mul(lifts, f64x2.sub(two(stage, k), two(old, k)))),
+    );
+  if (k < all) put(between, k, at(old, k) + lift * (at(stage, k) - at(old, k)));
+  const keptTwo = heaterStage(box, stage, 2, lift, perS, roomC);
+  solveBox(box, between, row, roomC, 1);
+  const toOut = <usize>whole(box, TO_OUT);
+  const outer = <usize>whole(box, OUTER);
+  const outside = <usize>whole(box, OUTSIDE);
+  const outermost = <usize>whole(box, OUTERMOST);
+  const slope = <usize>whole(box, SLOPE);
+  let out: f64 = 0;
+  let wet: f64 = 0;
+  for (let a = 0; a < air; a++) out += at(toOut, a) * ((1 - gamma) * at(stage, a) + gamma * at(row, a) - roomC);
+  for (let s = 0; s < patches; s++) {
+    const o = whole(outermost, s);
+    out += at(outer, s) * ((1 - gamma) * at(stage, o) + gamma * at(row, o) - at(outside, s));
+    wet += at(slope, s) * ((1 - gamma) * at(stage, air + s) + gamma * at(row, air + s));
+  }
+  const capacity = <usize>whole(box, CAPACITIES);
+  let stored = f64x2.splat(0);
+  for (k = 0; k + 1 < all; k += 2)
+    stored = f64x2.add(stored, f64x2.mul(two(capacity, k), f64x2.sub(two(row, k), two(old, k))));
+  let storedJ = sum(stored);
+  if (k < all) storedJ += at(capacity, k) * (at(row, k) - at(old, k));
+  const books = <usize>whole(box, BOOKS);
+  put(books, 0, out);
+  put(books, 1, wet);
+  put(books, 2, (1 - gamma) * keptOne + gamma * keptTwo);
+  put(books, 3, storedJ);
 }

@@ -17,6 +17,8 @@ export interface Layout {
   /** Where a mat's heat enters, as a place in the row. */
   readonly matAt: Int32Array;
   readonly hasMats: boolean;
+  /** The outermost node of each panel, as a place in the row. */
+  readonly outermost: Int32Array;
   /** Place of each air node when counted column by column, half the width of the band that this gives,
    *  and the place of the air that each patch touches. */
   readonly order: Int32Array;
@@ -70,6 +72,9 @@ function layoutFrom(model: BoxModel): Layout {
     conductance,
     matAt,
     hasMats: grid.patches.some((p) => p.role === 'mat'),
+    outermost: Int32Array.from(chains, (c, s) =>
+      c.capacity.length > 0 ? airNodes + patches + first[s + 1]! - 1 : airNodes + s,
+    ),
     airAt: Int32Array.from(grid.patches, (p) => p.column * grid.layers + p.layer),
     order: Int32Array.from(
       { length: airNodes },

@@ -1,29 +1,49 @@
-// Which factored box lies in the kernel's memory, and solving it there. A box is brought in when another was there before;
-// what is here is a cache and changes no answer.
+// Which box lies in the kernel's memory, and solving it there. A box is brought in when another was there before; what is
+// here is a cache and changes no answer.
+import type { BoxModel, HeaterPath } from '../model.ts';
 import type { Factored } from './factored.ts';
+import { heaterNumbers, heaterStride } from './heater-numbers.ts';
 import { type Kernel, kernelInstance } from './instance.ts';
 import type { Layout } from './layout.ts';
 import type { Sources } from './solve-plain.ts';
 
-const names = ['lu', 'air', 'toAir', 'pivot', 'gain', 'held', 'airToRoom', 'outerLink'] as const;
-const perSolve = ['airW', 'surfaceW', 'mat', 'old', 'outside', 'row', 'scratch'] as const;
-type Part = (typeof names)[number] | (typeof perSolve)[number];
+/** Lists of whole numbers and of others, in the order of the kernel's table. */
+const wholes = ['first', 'order', 'airAt', 'matAt', 'outermost'] as const;
+const factors = ['lu', 'air', 'toAir', 'pivot', 'gain', 'held', 'airToRoom', 'outerLink', 'airToOut'] as const;
+const others = ['sources', 'mat', 'outside', 'scratch', 'ambient', 'slope'] as const;
+const rows = ['old', 'stage', 'between', 'row'] as const;
+const lists = [...factors, ...others, ...rows, 'bodies', 'books', 'capacity', 'answers'] as const;
+type Part = (typeof lists)[number];
 
-interface Place {
+export interface Place {
   readonly layout: Layout;
+  readonly heaters: readonly HeaterPath[];
   readonly buffer: ArrayBuffer;
   readonly part: Readonly<Record<Part, Float64Array>>;
-  readonly at: Readonly<Record<Part | 'first' | 'order' | 'airAt' | 'matAt', number>>;
+  readonly at: Readonly<Record<string, number>>;
+  /** Which factors and which ambient heat were brought in last. */
   factors: Float64Array | null;
+  ambient: object | null;
 }
 
-/** The first kilobyte is left alone. */
-const startByte = 1024;
+/** The table lies at the start, the rest after it. */
+export const tableByte = 1024;
 const pageBytes = 65536;
 let place: Place | null = null;
 
+/** The box in the kernel's memory, with these factors; null where there is no kernel. */
+export function placeOf(kernel: Kernel, model: BoxModel, factored: Factored): Place {
+  const { layout, lu } = factored;
+  if (place?.factors === lu && place.heaters === model.heaters && place.buffer === kernel.memory.buffer) return place;
+  const there = bring(kernel, layout, model.heaters);
+  for (const name of factors) there.part[name].set(factored[name]);
+  there.factors = lu;
+  return there;
+}
+
 /** Solve in the kernel; false where there is none. Arguments as of solvePlain. */
 export function solveInKernel(
+  model: BoxModel,
   factored: Factored,
   sources: Sources,
   old: Float64Array | null,
@@ -33,62 +53,44 @@ export function solveInKernel(
 ): boolean {
   const kernel = kernelInstance();
   if (!kernel) return false;
-  const { layout } = factored;
-  if (place?.layout !== layout || place.buffer !== kernel.memory.buffer) place = placeFor(kernel, layout);
-  const { part, at } = place;
-  if (place.factors !== factored.lu) {
-    for (const name of names) part[name].set(factored[name]);
-    place.factors = factored.lu;
-  }
-  part.airW.set(sources.airW);
-  part.surfaceW.set(sources.surfaceW);
+  const { part, at, layout } = placeOf(kernel, model, factored);
+  part.sources.set(sources.airW);
+  part.sources.set(sources.surfaceW, layout.airNodes);
   if (layout.hasMats) part.mat.set(sources.matW);
   if (old) part.old.set(old);
   if (outsideC) part.outside.set(outsideC);
-  kernel.solveBox(
-    layout.airNodes,
-    layout.patches,
-    layout.behind,
-    layout.halfBand,
-    at.first,
-    at.order,
-    at.airAt,
-    at.matAt,
-    at.lu,
-    at.air,
-    at.toAir,
-    at.pivot,
-    at.gain,
-    at.held,
-    at.airToRoom,
-    at.outerLink,
-    at.airW,
-    at.surfaceW,
-    layout.hasMats ? at.mat : 0,
-    old ? at.old : 0,
-    outsideC ? at.outside : 0,
-    roomC,
-    at.row,
-    at.scratch,
-  );
+  kernel.solveBox(tableByte, old ? at.old! : 0, at.row!, roomC, outsideC ? 1 : 0);
   row.set(part.row);
   return true;
 }
 
-/** LU factors in place; false where there is no kernel. Throws on a zero pivot, which a valid box cannot give. */
-export function factorInKernel(matrix: Float64Array, n: number): boolean {
+/** Factor the air and then the surfaces in place; false where there is no kernel.
+ *  @param lu surfaces, panels eliminated   @param air band of the air   Throws on a zero pivot, which a valid box cannot give. */
+export function factorInKernel(
+  model: BoxModel,
+  layout: Layout,
+  lu: Float64Array,
+  air: Float64Array,
+  toAir: Float64Array,
+): boolean {
   const kernel = kernelInstance();
   if (!kernel) return false;
-  if (place?.layout.patches !== n || place.buffer !== kernel.memory.buffer) {
-    place = null;
-    reserve(kernel, startByte + matrix.byteLength);
-  } else place.factors = null;
-  const from = place?.at.lu ?? startByte;
-  const there = place?.part.lu ?? new Float64Array(kernel.memory.buffer, from, n * n);
-  there.set(matrix);
-  if (kernel.factorDense(from, n) !== 0) throw new Error('zero pivot in a heat balance');
-  matrix.set(there);
+  const { part } = bring(kernel, layout, model.heaters);
+  part.lu.set(lu);
+  part.air.set(air);
+  part.toAir.set(toAir);
+  if (kernel.factorBox(tableByte) !== 0) throw new Error('zero pivot in a heat balance');
+  lu.set(part.lu);
+  air.set(part.air);
   return true;
+}
+
+/** Room for a box in the kernel's memory, its factors yet to come. */
+function bring(kernel: Kernel, layout: Layout, heaters: readonly HeaterPath[]): Place {
+  if (place?.layout !== layout || place.heaters !== heaters || place.buffer !== kernel.memory.buffer)
+    place = placeFor(kernel, layout, heaters);
+  place.factors = null;
+  return place;
 }
 
 function reserve(kernel: Kernel, bytes: number): void {
@@ -96,40 +98,47 @@ function reserve(kernel: Kernel, bytes: number): void {
   if (missing > 0) kernel.memory.grow(Math.ceil(missing / pageBytes));
 }
 
-function placeFor(kernel: Kernel, layout: Layout): Place {
+function lengthsOf(layout: Layout, heaters: readonly HeaterPath[]): Record<Part, number> {
   const { airNodes, patches, behind, halfBand } = layout;
   const row = airNodes + patches + behind;
-  const lengths: Record<Part, number> = {
+  const ends = airNodes + patches;
+  return {
     lu: patches * patches,
     air: airNodes * (2 * halfBand + 1),
-    toAir: patches,
-    pivot: behind,
-    gain: behind,
-    held: row,
-    airToRoom: airNodes,
-    outerLink: patches,
-    airW: airNodes,
-    surfaceW: patches,
-    mat: patches,
-    old: row,
-    outside: patches,
-    row,
-    scratch: airNodes + patches,
+    ...{ toAir: patches, pivot: behind, gain: behind, held: row },
+    ...{ airToRoom: airNodes, outerLink: patches, airToOut: airNodes },
+    ...{ sources: ends, mat: patches, outside: patches, scratch: ends, ambient: ends, slope: patches },
+    ...{ old: row, stage: row, between: row, row },
+    bodies: heaters.length * heaterStride(layout),
+    books: 4,
+    capacity: row,
+    answers: airNodes * airNodes,
   };
+}
+
+function placeFor(kernel: Kernel, layout: Layout, heaters: readonly HeaterPath[]): Place {
+  const lengths = lengthsOf(layout, heaters);
   const at: Record<string, number> = {};
-  let next = startByte;
+  let next = tableByte + 1024;
   const take = (name: string, bytes: number) => {
     at[name] = next;
     next += (bytes + 15) & ~15;
   };
-  for (const name of [...names, ...perSolve]) take(name, lengths[name] * 8);
-  const whole = { first: layout.first, order: layout.order, airAt: layout.airAt, matAt: layout.matAt };
-  for (const [name, list] of Object.entries(whole)) take(name, list.byteLength);
+  for (const name of wholes) take(name, layout[name].byteLength);
+  for (const name of lists) take(name, lengths[name] * 8);
   reserve(kernel, next);
   const { buffer } = kernel.memory;
-  const part = Object.fromEntries(
-    [...names, ...perSolve].map((name) => [name, new Float64Array(buffer, at[name], lengths[name])]),
-  );
-  for (const [name, list] of Object.entries(whole)) new Int32Array(buffer, at[name], list.length).set(list);
-  return { layout, buffer, part: part as Place['part'], at: at as Place['at'], factors: null };
+  const { airNodes, patches, behind, halfBand, hasMats } = layout;
+  const head = [airNodes, patches, behind, halfBand, heaters.length, hasMats ? 1 : 0];
+  new Int32Array(buffer, tableByte, head.length + wholes.length + lists.length).set([
+    ...head,
+    ...[...wholes, ...lists].map((name) => at[name]!),
+  ]);
+  for (const name of wholes) new Int32Array(buffer, at[name], layout[name].length).set(layout[name]);
+  const part = Object.fromEntries(lists.map((name) => [name, new Float64Array(buffer, at[name], lengths[name])]));
+  part.capacity!.set(layout.capacity);
+  heaters.forEach((path, h) => {
+    part.bodies!.set(heaterNumbers(path, layout), h * heaterStride(layout));
+  });
+  return { layout, heaters, buffer, part: part as Place['part'], at, factors: null, ambient: null };
 }

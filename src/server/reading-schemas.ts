@@ -38,8 +38,17 @@ const sent = Type.Object(
 );
 export const sentBody = Type.Object({ readings: Type.Array(sent, { minItems: 1, maxItems: 100 }) }, closed);
 
-export const ruleBody = Type.Object(
+export const proofBody = Type.Object(
   {
+    enclosure: Type.Optional(
+      Type.Object(
+        {},
+        {
+          additionalProperties: true,
+          description: 'The home with room and animal filled in; else the one of the enquiry.',
+        },
+      ),
+    ),
     nights: Type.Optional(Type.Integer({ minimum: 1, maximum: 14 })),
     longestIntervalS: Type.Optional(Type.Integer({ minimum: 60, maximum: 3600 })),
     longestGapS: Type.Optional(Type.Integer({ minimum: 600, maximum: 86_400 })),

@@ -18,12 +18,18 @@ export interface KeptProof {
   readonly resultId: string;
 }
 
+export interface ProofAsked {
+  readonly rule?: Partial<ProofRule>;
+  /** The home with room and animal filled in; else the one that stands in the enquiry. */
+  readonly enclosure?: object;
+}
+
 /** Faults: "ENQUIRY_UNKNOWN", "PROOF_NO_HOME", those of readings and enclosure, "PROOF_BUSY". */
 export async function proveEnquiry(
   desk: DeskContext,
   prover: Prover,
   enquiryId: string,
-  rule: Partial<ProofRule> = {},
+  asked: ProofAsked = {},
 ): Promise<Result<KeptProof>> {
   const enquiry = await enquiryFor(desk, enquiryId);
   if (!enquiry.ok) return enquiry;
@@ -31,26 +37,26 @@ export async function proveEnquiry(
   if (!home.ok) return home;
   const read = await readingsOfHome(desk, enquiryId);
   if (!read.ok) return read;
-  const { log, questions, inputs } = read.value;
+  const { log, questions } = read.value;
+  const enclosure = asked.enclosure ?? home.value;
   const proof = await prover.prove({
-    enclosure: home.value,
+    enclosure,
     log,
     questions,
     instruments: await instrumentsOf(desk.db, desk.actor.branchId),
-    rule: { ...defaultRule, ...rule },
+    rule: { ...defaultRule, ...asked.rule },
     shopValues: await shopValues(desk),
   });
   if (!proof.ok) return proof;
   const { model, data } = versions();
-  const kept = {
-    enquiryId,
-    enquiryVersion: enquiry.value.version,
-    answer: proof.value,
-    inputs,
-    modelVersion: model,
-    dataVersion: data,
-  };
-  return good({ answer: proof.value, inputs, resultId: await insertProofResult(desk.db, kept, writerOf(desk)) });
+  const inputs = { ...read.value.inputs, enclosure };
+  const versionsOfIt = { enquiryVersion: enquiry.value.version, modelVersion: model, dataVersion: data };
+  const resultId = await insertProofResult(
+    desk.db,
+    { enquiryId, answer: proof.value, inputs, ...versionsOfIt },
+    writerOf(desk),
+  );
+  return good({ answer: proof.value, inputs, resultId });
 }
 
 export interface ShownProof {

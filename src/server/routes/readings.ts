@@ -5,6 +5,7 @@ import { addInstrument, checkInstrument, listInstruments } from '../../desk/inst
 import { type SentReading, typeReadings } from '../../desk/keeper-page.ts';
 import { proveEnquiry, showProof } from '../../desk/prove-enquiry.ts';
 import { startProver } from '../../desk/prover.ts';
+import { showCurves } from '../../desk/show-curves.ts';
 import { answerFile, setFileAside, showFiles, takeReadingFile } from '../../desk/take-reading-file.ts';
 import type { LogHints } from '../../proving/files/understood.ts';
 import { checkSteps } from '../../proving/instrument-check.ts';
@@ -19,7 +20,7 @@ import {
   hintsBody,
   homeParams,
   instrumentBody,
-  ruleBody,
+  proofBody,
   sentBody,
 } from '../reading-schemas.ts';
 import type { App, Doors } from '../types.ts';
@@ -113,12 +114,14 @@ export function readingRoutes(app: App, doors: Doors): void {
         tags,
         summary: 'Prove the home by its readings',
         params: homeParams,
-        body: ruleBody,
+        body: proofBody,
         response: answers,
       },
     },
     async (request, reply) => {
-      const proven = await proveEnquiry(doors.desk(), prover, request.params.id, request.body as Partial<ProofRule>);
+      const { enclosure, ...rule } = request.body;
+      const asked = { rule: rule as Partial<ProofRule>, ...(enclosure === undefined ? {} : { enclosure }) };
+      const proven = await proveEnquiry(doors.desk(), prover, request.params.id, asked);
       return proven.ok ? reply.send(proven.value) : await sendFaults(reply, proven.faults);
     },
   );
@@ -135,6 +138,14 @@ export function readingRoutes(app: App, doors: Doors): void {
     async (request, reply) => {
       const shown = await showProof(doors.desk(), request.params.id);
       return shown.ok ? reply.send(shown.value) : await sendFaults(reply, shown.faults);
+    },
+  );
+  app.get(
+    '/api/enquiries/:id/readings',
+    { schema: { tags, summary: 'What was read, thinned to curves', params: homeParams, response: answers } },
+    async (request, reply) => {
+      const curves = await showCurves(doors.desk(), request.params.id);
+      return curves.ok ? reply.send(curves.value) : await sendFaults(reply, curves.faults);
     },
   );
   app.get(

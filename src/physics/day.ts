@@ -2,6 +2,7 @@
 import type { DayAnswer, PlaceId } from './answer.ts';
 import { placeIds } from './answer.ts';
 import type { RoomDay } from './enclosure.ts';
+import { formulaNotes } from './formula-notes.ts';
 import { dewPointC } from './formulas/dew-point.ts';
 import { relativeHumidityFrac, vapourPressurePaFromRatio } from './formulas/moist-air.ts';
 import { warmEndOf } from './grid.ts';
@@ -54,7 +55,7 @@ export function simulateDay(model: BoxModel, roomDay: RoomDay, options: DayOptio
     done += stepS;
     rows.add(m, done % rowS < stepS - 1e-6 && done > 0);
   });
-  return rows.answer(roomDay, tally, settlingNotes(settled));
+  return rows.answer(roomDay, tally, [...settlingNotes(settled), ...formulaNotes(model, settled)]);
 }
 
 /** Collects rows: means of power over each row, everything else at its end. */

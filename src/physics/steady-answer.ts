@@ -2,6 +2,7 @@
 
 import type { Fault } from '../shared/fault.ts';
 import type { SteadyAnswer } from './answer.ts';
+import { formulaNotes } from './formula-notes.ts';
 import { dewPointC } from './formulas/dew-point.ts';
 import { relativeHumidityFrac, vapourPressurePaFromRatio } from './formulas/moist-air.ts';
 import { warmEndOf } from './grid.ts';
@@ -59,7 +60,7 @@ export function steadyAnswer(model: BoxModel, conditions: SteadyConditions, box:
     lossByPanelW,
     balance: steadyBalance(model, box, conditions),
     iterations: box.iterations,
-    notes: settlingNotes(box),
+    notes: [...settlingNotes(box), ...formulaNotes(model, box)],
   };
 }
 

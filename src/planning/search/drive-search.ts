@@ -2,7 +2,7 @@
 // Solvers are threads of Node or workers of a browser; this file knows neither. Stops when told to.
 import { searchAnswer } from './build-answer.ts';
 import type { SearchTask } from './kit-search.ts';
-import { prepareSearch } from './prepare-search.ts';
+import { type PreparedSearch, prepareSearch } from './prepare-search.ts';
 import type { SearchAnswer, SearchProgress } from './search-answer.ts';
 import type { SearchInput } from './search-input.ts';
 import { progressOf } from './search-kits.ts';
@@ -17,6 +17,8 @@ export interface DriveOptions {
   readonly onProgress?: (progress: SearchProgress) => void;
   /** Asked before each piece of work. */
   readonly cancelled?: () => boolean;
+  /** The search already prepared, where a solver of this very thread shares it. */
+  readonly prepared?: PreparedSearch;
 }
 
 /** @param solvers at least one, each prepared with the same input   @returns null when cancelled */
@@ -25,7 +27,7 @@ export async function driveSearch(
   solvers: readonly SurfaceSolver[],
   options: DriveOptions = {},
 ): Promise<SearchAnswer | null> {
-  const prepared = prepareSearch(input);
+  const prepared = options.prepared ?? prepareSearch(input);
   const { search } = prepared;
   const waiting: (() => void)[] = [];
   const wakeAll = () => {

@@ -1,11 +1,15 @@
 // Alle Wörter der Oberfläche auf Deutsch; dieselben Schlüssel wie en.ts.
 import { animalDe } from './animal-de.ts';
+import { chooseDe } from './choose-de.ts';
 import type { MessageBook } from './en.ts';
+import { proofDe } from './proof-de.ts';
 import { referenceDe } from './reference-de.ts';
 
 export const de: MessageBook = {
   ...animalDe,
+  ...chooseDe,
   ...referenceDe,
+  ...proofDe,
   'app.name': 'Warmstead',
   'app.colophon':
     'Zahlen aus dem Modell sind als solche bezeichnet. Sie ersetzen weder Messungen noch Tierarzt, Elektriker oder Feuerwehr.',

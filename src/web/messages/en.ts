@@ -2,11 +2,15 @@
 // {blanks} are filled with numbers that are written already, unit included.
 
 import { animalEn } from './animal-en.ts';
+import { chooseEn } from './choose-en.ts';
+import { proofEn } from './proof-en.ts';
 import { referenceEn } from './reference-en.ts';
 
 export const en = {
   ...animalEn,
+  ...chooseEn,
   ...referenceEn,
+  ...proofEn,
   'app.name': 'Warmstead',
   'app.colophon':
     'A model’s numbers say they are a model’s. They never replace readings, a vet, an electrician or the fire service.',

@@ -4,6 +4,7 @@ import { boxName } from '../enquiry/box-name.ts';
 import { movedHeater, movedProbe } from '../pictures/move.ts';
 import type { SectionMoves } from '../pictures/section-handles.tsx';
 import { wantedClimate } from '../pictures/wanted.ts';
+import { ProofLink } from '../proof/proof-link.tsx';
 import { proseInUnits } from '../settings/prose-units.ts';
 import { useSheet } from '../settings/settings-context.tsx';
 import { useMedia, useViewHeight, useWidth } from '../settings/use-width.ts';
@@ -39,7 +40,8 @@ const heights = {
 
 export function PlanPage() {
   const { t, measure, settings } = useSheet();
-  const { document, enclosure, changeEnclosure } = useDocument();
+  const { document, enclosure, changeEnclosure, savedAs } = useDocument();
+  const chooseAt = savedAs ? `/choose/${savedAs.id}` : '/choose';
   const facts = useFacts();
   const [moment, setMoment] = useState<Moment>(firstMoment);
   const conditions = useMemo(() => (enclosure ? conditionsAt(moment, enclosure) : null), [moment, enclosure]);
@@ -115,10 +117,20 @@ export function PlanPage() {
             }}
           >
             {t('plan.changeAnswers')}
+          </a>{' '}
+          <a
+            href={chooseAt}
+            onClick={(event) => {
+              event.preventDefault();
+              go(chooseAt);
+            }}
+          >
+            {t('choose.link')}
           </a>
         </p>
         <Headline run={run} stale={stale} next={next} />
         {plan && !stale && <KeepVerdict enclosure={enclosure} />}
+        <ProofLink />
         {plan && openCount > 0 && <OpenNeeds needs={plan.needs} facts={facts} />}
         {!wide && map}
         <section className="sheet-part try" aria-labelledby="try-title">

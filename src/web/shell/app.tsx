@@ -19,6 +19,9 @@ const AnimalPages = lazy(async () => ({ default: (await import('../animal/animal
 const ReferencePages = lazy(async () => ({
   default: (await import('../reference/reference-pages.tsx')).ReferencePages,
 }));
+const ChoosePage = lazy(async () => ({ default: (await import('../choose/choose-page.tsx')).ChoosePage }));
+const ProofPage = lazy(async () => ({ default: (await import('../proof/proof-page.tsx')).ProofPage }));
+const KeeperPage = lazy(async () => ({ default: (await import('../keeper/keeper-page.tsx')).KeeperPage }));
 const PlanPage = lazy(async () => ({ default: (await import('../plan/plan-page.tsx')).PlanPage }));
 
 export function App() {
@@ -37,9 +40,30 @@ function Localised() {
   return (
     <I18nProvider locale={measure.locale}>
       <ErrorEdge title={t('app.broken')} say={t('app.brokenSay')} again={t('app.brokenAgain')}>
-        {route.page === 'animal' || route.page === 'reference' ? <AnimalSheets route={route} /> : <Sheets />}
+        <SheetOf route={route} />
       </ErrorEdge>
     </I18nProvider>
+  );
+}
+
+function SheetOf({ route }: { readonly route: Route }) {
+  const { t } = useSheet();
+  if (route.page === 'animal' || route.page === 'reference') return <AnimalSheets route={route} />;
+  if (route.page === 'keeper')
+    return (
+      <Suspense fallback={<main className="notice">{t('keeper.loading')}</main>}>
+        <KeeperPage key={route.secret} secret={route.secret} />
+      </Suspense>
+    );
+  if (route.page !== 'proof') return <Sheets />;
+  return (
+    <>
+      <AnimalTopLine />
+      <Suspense fallback={<main className="notice">{t('proof.waiting')}</main>}>
+        <ProofPage key={route.id} id={route.id} />
+      </Suspense>
+      <footer className="colophon">{t('app.colophon')}</footer>
+    </>
   );
 }
 
@@ -61,34 +85,39 @@ function Sheets() {
   const route = routeFrom(usePath());
   const keeping = useSaving();
   const { savedAs, enclosure } = useDocument();
-  const opening = useOpened(route.page === 'plan' ? route.id : null);
-  const planReady = route.page === 'plan' && (enclosure !== null || opening !== 'done');
+  const opening = useOpened(route.page === 'plan' || route.page === 'choose' ? route.id : null);
+  const onPlan = route.page === 'plan' || route.page === 'choose';
+  const planReady = onPlan && (enclosure !== null || opening !== 'done');
   useEffect(() => {
     // A plan without its answers is the enquiry; a saved one carries its name in the address.
-    if (route.page === 'plan' && opening === 'done' && !enclosure) go('/', true);
+    if (onPlan && opening === 'done' && !enclosure) go('/', true);
     else if (route.page === 'plan' && !route.id && savedAs) go(`/plan/${savedAs.id}`, true);
-  }, [route.page, route, opening, enclosure, savedAs]);
+  }, [route.page, route, onPlan, opening, enclosure, savedAs]);
 
   return (
     <>
       <DrawingPatterns />
-      <TopLine page={route.page === 'plan' ? 'plan' : 'enquiry'} keeping={keeping} />
+      <TopLine page={onPlan ? 'plan' : 'enquiry'} keeping={keeping} />
       <div className="sheet-links-under">
         <SheetLinks />
       </div>
-      {planReady ? <PlanSheet opening={opening} /> : <EnquiryPage onPlan={() => showPlan(keeping, savedAs?.id)} />}
+      {planReady ? (
+        <PlanSheet opening={opening} choosing={route.page === 'choose'} />
+      ) : (
+        <EnquiryPage onPlan={() => showPlan(keeping, savedAs?.id)} />
+      )}
       <footer className="colophon">{t('app.colophon')}</footer>
     </>
   );
 }
 
-function PlanSheet({ opening }: { readonly opening: Opening }) {
+function PlanSheet({ opening, choosing }: { readonly opening: Opening; readonly choosing: boolean }) {
   const { t } = useSheet();
   if (opening === 'missing') return <main className="notice">{t('open.missing')}</main>;
   if (opening === 'waiting') return <main className="notice">{t('open.waiting')}</main>;
   return (
     <Suspense fallback={<main className="notice">{t('open.waiting')}</main>}>
-      <PlanPage />
+      {choosing ? <ChoosePage /> : <PlanPage />}
     </Suspense>
   );
 }

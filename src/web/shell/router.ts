@@ -4,12 +4,21 @@ import { useSyncExternalStore } from 'react';
 export type Route =
   | { readonly page: 'enquiry' }
   | { readonly page: 'plan'; readonly id: string | null }
+  | { readonly page: 'choose'; readonly id: string | null }
   | { readonly page: 'animal'; readonly path: string }
+  | { readonly page: 'proof'; readonly id: string }
+  | { readonly page: 'keeper'; readonly secret: string }
   | { readonly page: 'reference'; readonly path: string };
 
 export function routeFrom(path: string): Route {
   if (/^\/(?:animals|round|register|call)(?:\/|$)/.test(path)) return { page: 'animal', path };
   if (/^\/(?:species|space)(?:\/|$)/.test(path)) return { page: 'reference', path };
+  const choose = /^\/choose(?:\/([0-9a-f-]+))?\/?$/.exec(path);
+  if (choose) return { page: 'choose', id: choose[1] ?? null };
+  const proof = /^\/proof\/([0-9a-f-]{36})\/?$/.exec(path)?.[1];
+  if (proof) return { page: 'proof', id: proof };
+  const keeper = /^\/k\/([A-Za-z0-9_-]{20,60})\/?$/.exec(path)?.[1];
+  if (keeper) return { page: 'keeper', secret: keeper };
   const plan = /^\/plan(?:\/([0-9a-f-]+))?\/?$/.exec(path);
   return plan ? { page: 'plan', id: plan[1] ?? null } : { page: 'enquiry' };
 }

@@ -1,0 +1,124 @@
+// Choose it, cost it, break it: kits for the home as planned, what can go wrong in it, and the boxes of the coming years.
+import './choose.css';
+import { useMemo, useState } from 'react';
+import { usualTariff, usualYears } from '../../planning/search/search-input.ts';
+import { Choice } from '../controls/choice.tsx';
+import { useSheet } from '../settings/settings-context.tsx';
+import { useWidth } from '../settings/use-width.ts';
+import { go } from '../shell/router.ts';
+import { useDocument } from '../state/document-context.tsx';
+import { useFacts } from '../worker/use-facts.ts';
+import type { ChooseAsk } from './choose-protocol.ts';
+import { CostSettings } from './cost-settings.tsx';
+import { FaultsPart } from './faults-part.tsx';
+import { KitsPart } from './kits-part.tsx';
+import { StagesPart } from './stages-part.tsx';
+import { type ChoosePart, useChoose } from './use-choose.ts';
+
+export function ChoosePage() {
+  const { t } = useSheet();
+  const { enclosure, document, savedAs, changeEnclosure } = useDocument();
+  const [part, setPart] = useState<ChoosePart>('search');
+  const [tariffPerKWh, setTariff] = useState<number>(usualTariff.perKWh);
+  const [years, setYears] = useState(usualYears);
+  const [drawnIsOwned, setOwned] = useState(false);
+  const { standardId } = document.answers;
+  const ask = useMemo<ChooseAsk | null>(
+    () => (enclosure ? { enclosure, standardId, tariffPerKWh, years, drawnIsOwned } : null),
+    [enclosure, standardId, tariffPerKWh, years, drawnIsOwned],
+  );
+  const { run, stop } = useChoose(part, ask);
+  const [ref, width] = useWidth<HTMLDivElement>(800);
+  const facts = useFacts();
+  const animal = enclosure?.animal;
+  const climate = animal
+    ? (facts?.species.find((s) => s.id === animal.speciesId)?.climate[animal.stage] ?? null)
+    : null;
+  const plan = savedAs ? `/plan/${savedAs.id}` : '/plan';
+  if (!enclosure) return null;
+  return (
+    <main className="choose" ref={ref}>
+      <p className="plan-what">
+        <a
+          href={plan}
+          onClick={(event) => {
+            event.preventDefault();
+            go(plan);
+          }}
+        >
+          {t('choose.back')}
+        </a>
+      </p>
+      <h1>{t('choose.title')}</h1>
+      <Choice
+        label={t('choose.part')}
+        hideLabel
+        value={part}
+        onChange={setPart}
+        options={(['search', 'faults', 'stages'] as const).map((value) => ({ value, text: t(`choose.part.${value}`) }))}
+      />
+      {part !== 'faults' && (
+        <CostSettings
+          {...{ tariffPerKWh, years, drawnIsOwned }}
+          onTariff={setTariff}
+          onYears={setYears}
+          onOwned={setOwned}
+        />
+      )}
+      <Working part={part} run={run} onStop={stop} />
+      {run.failed !== null && (
+        <p role="alert" className="kits-none">
+          {t('choose.failed')}
+        </p>
+      )}
+      {run.faults.map((fault) => (
+        <p key={`${fault.code}${fault.field}`} role="alert" className="kits-none" lang="en">
+          {`${fault.say} ${fault.fix}`}
+        </p>
+      ))}
+      {part === 'search' && (
+        <KitsPart
+          run={run}
+          width={width}
+          climate={climate}
+          onUse={(choice) => {
+            changeEnclosure(() => choice.enclosure);
+            go(plan);
+          }}
+        />
+      )}
+      {part === 'faults' && <FaultsPart run={run} width={width} />}
+      {part === 'stages' && <StagesPart run={run} width={width} />}
+    </main>
+  );
+}
+
+interface WorkingProps {
+  readonly part: ChoosePart;
+  readonly run: ReturnType<typeof useChoose>['run'];
+  readonly onStop: () => void;
+}
+
+/** How far it is, and the way to stop it. */
+function Working({ part, run, onStop }: WorkingProps) {
+  const { t, measure } = useSheet();
+  const words =
+    part === 'search'
+      ? t('choose.working', { done: measure.text('percent', run.doneFrac * 100) })
+      : part === 'faults'
+        ? t('choose.workingFaults', { done: run.findings.length + 1 })
+        : t('choose.workingRoads');
+  return (
+    <div className="choose-working" role="status">
+      {run.working && (
+        <>
+          <span>{words}</span>
+          {part === 'search' && <progress max={1} value={run.doneFrac} aria-label={words} />}
+          <button type="button" className="quiet-button" onClick={onStop}>
+            {t('choose.stop')}
+          </button>
+        </>
+      )}
+    </div>
+  );
+}

@@ -1,0 +1,44 @@
+// What the choosing sheet and its workers say to each other. Two workers share a search: one leads and solves too, the
+// other only solves; they talk over a channel of their own. Faults and stages run on the leading one.
+import type { Enclosure } from '../../physics/enclosure.ts';
+import type { FaultFinding, FaultRehearsal } from '../../planning/faults/fault-answer.ts';
+import type { SearchTask } from '../../planning/search/kit-search.ts';
+import type { SearchAnswer } from '../../planning/search/search-answer.ts';
+import type { SearchInput } from '../../planning/search/search-input.ts';
+import type { MemberSurface } from '../../planning/search/surface.ts';
+import type { HelpingChange } from '../../planning/search/what-helps.ts';
+import type { StageRoads } from '../../planning/stages/stage-road.ts';
+import type { Fault } from '../../shared/fault.ts';
+
+export interface ChooseAsk {
+  readonly enclosure: Enclosure;
+  readonly standardId: string | null;
+  readonly tariffPerKWh: number;
+  readonly years: number;
+  readonly drawnIsOwned: boolean;
+}
+
+export type ChooseRequest =
+  | { readonly kind: 'help' }
+  | { readonly kind: 'search'; readonly ask: ChooseAsk; readonly helpers: number }
+  | { readonly kind: 'faults'; readonly ask: ChooseAsk }
+  | { readonly kind: 'stages'; readonly ask: ChooseAsk };
+
+export type ChooseReply =
+  | { readonly kind: 'progress'; readonly doneFrac: number }
+  | { readonly kind: 'answer'; readonly answer: SearchAnswer }
+  | { readonly kind: 'helps'; readonly helps: readonly HelpingChange[] }
+  | { readonly kind: 'finding'; readonly finding: FaultFinding }
+  | { readonly kind: 'rehearsal'; readonly rehearsal: FaultRehearsal }
+  | { readonly kind: 'roads'; readonly roads: StageRoads }
+  | { readonly kind: 'refused'; readonly faults: readonly Fault[] }
+  | { readonly kind: 'failed'; readonly say: string };
+
+/** Between the leading worker and its helper. */
+export type HelperRequest =
+  | { readonly kind: 'prepare'; readonly input: SearchInput }
+  | { readonly kind: 'solve'; readonly seq: number; readonly task: SearchTask };
+export interface HelperReply {
+  readonly seq: number;
+  readonly surfaces: readonly MemberSurface[];
+}

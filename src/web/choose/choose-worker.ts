@@ -1,0 +1,178 @@
+// Searches, rehearses and looks years ahead, away from the page. Ended by the page when something newer is asked.
+/// <reference lib="webworker" />
+import priors from '../../../data/priors.json';
+import starter from '../../../data/shelf/starter.json';
+import { careFactsFrom } from '../../animal/care-facts.ts';
+import { climateNeeds } from '../../husbandry/climate-needs.ts';
+import type { Priors } from '../../planning/ensemble.ts';
+import { rehearseFaults, usualVersions } from '../../planning/faults/rehearse.ts';
+import { settledMembers } from '../../planning/plan.ts';
+import { driveSearch, type SurfaceSolver } from '../../planning/search/drive-search.ts';
+import { prepareSearch } from '../../planning/search/prepare-search.ts';
+import type { SearchInput } from '../../planning/search/search-input.ts';
+import { whatHelps } from '../../planning/search/what-helps.ts';
+import { shelfFrom } from '../../planning/shelf/validate-shelf.ts';
+import { stageRoads } from '../../planning/stages/stage-road.ts';
+import { bad, good, type Result } from '../../shared/result.ts';
+import { facts } from '../worker/facts.ts';
+import type { ChooseAsk, ChooseReply, ChooseRequest, HelperReply, HelperRequest } from './choose-protocol.ts';
+
+declare const self: DedicatedWorkerGlobalScope;
+
+const tell = (reply: ChooseReply) => self.postMessage(reply);
+/** Seed of the draws, as everywhere else. */
+const seed = 1;
+/** Versions for each box of the road; a look ahead over years does not need more (our choice). */
+const roadMembers = 8;
+/** Standard by which boxes are stepped up when none is chosen. */
+const usualStandard = 'home-third';
+
+const careFiles = import.meta.glob<unknown>('../../../data/*.json', { eager: true, import: 'default' });
+
+function careFacts() {
+  const raw = Object.fromEntries(Object.entries(careFiles).map(([path, json]) => [path.replace(/^.*\//, ''), json]));
+  return careFactsFrom(raw, new Set(Object.keys(facts.sources))).facts;
+}
+
+function inputOf(ask: ChooseAsk): Result<SearchInput> {
+  const { animal } = ask.enclosure;
+  const species = animal ? facts.species[animal.speciesId] : undefined;
+  if (!animal || !species)
+    return bad([
+      {
+        code: 'PLAN_SPECIES',
+        field: 'animal.speciesId',
+        got: animal?.speciesId ?? 'no animal',
+        allowed: Object.keys(facts.species).join(', '),
+        say: 'The facts hold no such species.',
+        fix: 'Choose one from the list.',
+      },
+    ]);
+  const climate = climateNeeds(species, animal.stage);
+  if (!climate.ok) return climate;
+  const shelf = shelfFrom(starter);
+  if (!shelf.ok) return shelf;
+  return good({
+    enclosure: ask.enclosure,
+    climate: climate.value,
+    species,
+    standard: facts.standards[ask.standardId ?? ''] ?? null,
+    facts,
+    priors: priors as Priors,
+    shelf: shelf.value,
+    ownedIds: [],
+    drawnIsOwned: ask.drawnIsOwned,
+    boxIds: [],
+    members: settledMembers,
+    seed,
+    tariffPerKWh: ask.tariffPerKWh,
+    years: ask.years,
+  });
+}
+
+const rest = () => new Promise<void>((go) => setTimeout(go, 0));
+
+async function search(ask: ChooseAsk, ports: readonly MessagePort[]): Promise<void> {
+  const input = inputOf(ask);
+  if (!input.ok) return tell({ kind: 'refused', faults: input.faults });
+  const remote = ports.map((port) => helperBehind(port, input.value));
+  const prepared = prepareSearch(input.value);
+  const own: SurfaceSolver = {
+    solve: async (task) => {
+      await rest();
+      return prepared.solve(task);
+    },
+  };
+  const answer = await driveSearch(input.value, [...remote, own], {
+    prepared,
+    onProgress: (p) => {
+      tell({ kind: 'progress', doneFrac: p.doneFrac });
+      if (p.answer) tell({ kind: 'answer', answer: p.answer });
+    },
+  });
+  if (!answer) return;
+  tell({ kind: 'answer', answer });
+  const first = answer.choices[0];
+  if (!first || first.verdict === 'holds') return;
+  const run = whatHelps({ ...input.value, materials: facts.materials, enclosure: first.enclosure });
+  let step = run.next();
+  while (!step.done) step = run.next();
+  tell({ kind: 'helps', helps: step.value });
+}
+
+/** A solver in the other worker, behind a port. */
+function helperBehind(port: MessagePort, input: SearchInput): SurfaceSolver {
+  const waiting = new Map<number, (reply: HelperReply) => void>();
+  let seq = 0;
+  port.onmessage = ({ data }: MessageEvent<HelperReply>) => {
+    waiting.get(data.seq)?.(data);
+    waiting.delete(data.seq);
+  };
+  port.postMessage({ kind: 'prepare', input } satisfies HelperRequest);
+  return {
+    solve: (task) =>
+      new Promise((done) => {
+        seq++;
+        waiting.set(seq, (reply) => done(reply.surfaces));
+        port.postMessage({ kind: 'solve', seq, task } satisfies HelperRequest);
+      }),
+  };
+}
+
+/** This worker helps: it solves what comes through the port. */
+function help(port: MessagePort): void {
+  let prepared: ReturnType<typeof prepareSearch> | null = null;
+  port.onmessage = ({ data }: MessageEvent<HelperRequest>) => {
+    if (data.kind === 'prepare') prepared = prepareSearch(data.input);
+    else if (prepared) port.postMessage({ seq: data.seq, surfaces: prepared.solve(data.task) } satisfies HelperReply);
+  };
+}
+
+async function faults(ask: ChooseAsk): Promise<void> {
+  const input = inputOf(ask);
+  if (!input.ok) return tell({ kind: 'refused', faults: input.faults });
+  const { enclosure, climate, priors: beliefs } = input.value;
+  const run = rehearseFaults({
+    enclosure,
+    climate,
+    materials: facts.materials,
+    priors: beliefs,
+    cases: facts.faultCases,
+    versions: usualVersions,
+    seed,
+  });
+  for (;;) {
+    const step = run.next();
+    if (step.done) return tell({ kind: 'rehearsal', rehearsal: step.value });
+    tell({ kind: 'finding', finding: step.value });
+    await rest();
+  }
+}
+
+async function stages(ask: ChooseAsk): Promise<void> {
+  const input = inputOf(ask);
+  const animal = ask.enclosure.animal;
+  if (!input.ok || !animal) return tell({ kind: 'refused', faults: input.ok ? [] : input.faults });
+  const standard = input.value.standard ?? facts.standards[usualStandard];
+  if (!standard) throw new Error('data/ has no usual standard');
+  const run = stageRoads({ ...input.value, standard, animal, care: careFacts(), members: roadMembers });
+  for (let n = 0; ; n++) {
+    const step = run.next();
+    if (step.done) return tell({ kind: 'roads', roads: step.value });
+    if (n % 8 === 0) await rest();
+  }
+}
+
+self.onmessage = ({ data, ports }: MessageEvent<ChooseRequest>) => {
+  const work = async (): Promise<void> => {
+    if (data.kind === 'help') {
+      const port = ports[0];
+      if (port) help(port);
+    } else if (data.kind === 'search') await search(data.ask, ports);
+    else if (data.kind === 'faults') await faults(data.ask);
+    else await stages(data.ask);
+  };
+  work().catch((error: unknown) =>
+    tell({ kind: 'failed', say: error instanceof Error ? error.message : String(error) }),
+  );
+};

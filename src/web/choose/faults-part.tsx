@@ -1,0 +1,183 @@
+// What can go wrong, in a list that is sorted by any column, and the chosen fault in full; the card for a power cut.
+import { useState } from 'react';
+import type { FaultFinding, PowerCutCard } from '../../planning/faults/fault-answer.ts';
+import { proseInUnits } from '../settings/prose-units.ts';
+import { useSheet } from '../settings/settings-context.tsx';
+import { FaultFigure } from './fault-figure.tsx';
+import { SortableTable } from './sortable-table.tsx';
+import type { ChooseRun } from './use-choose.ts';
+
+interface FaultsPartProps {
+  readonly run: ChooseRun;
+  readonly width: number;
+}
+
+export function FaultsPart({ run, width }: FaultsPartProps) {
+  const { t, measure } = useSheet();
+  const [picked, setPicked] = useState<string | null>(null);
+  const played = run.findings.filter((f) => !f.skipped);
+  const skipped = run.findings.filter((f) => f.skipped);
+  const lines = run.rehearsal?.lines ?? null;
+  const chosen = played.find((f) => f.id === picked) ?? (run.rehearsal ? played[0] : undefined) ?? null;
+  if (played.length === 0) return null;
+  return (
+    <>
+      {chosen && <FaultFigure finding={chosen} lines={lines} width={width} />}
+      {chosen && <FaultDetail finding={chosen} />}
+      <section className="sheet-part" aria-labelledby="faults-title">
+        <h2 id="faults-title">{t('faults.listTitle')}</h2>
+        <SortableTable
+          caption={t('faults.listTitle')}
+          first="rank"
+          rows={played}
+          idOf={(f) => f.id}
+          chosen={chosen?.id ?? null}
+          onChoose={setPicked}
+          columns={[
+            {
+              key: 'title',
+              head: t('faults.fault'),
+              value: (f) => f.case.title,
+              cell: (f) => <span lang="en">{f.case.title}</span>,
+            },
+            {
+              key: 'hours',
+              head: t('faults.hours'),
+              value: (f) => f.first?.hours?.median ?? null,
+              cell: (f) => <HoursCell finding={f} />,
+            },
+            {
+              key: 'harm',
+              head: t('faults.harm'),
+              value: (f) => f.case.harm,
+              cell: (f) => `${t(`faults.harm.${f.case.harm}`)}, ${t(`faults.likelihood.${f.case.likelihood}`)}`,
+            },
+            {
+              key: 'rank',
+              head: t('faults.rank'),
+              value: (f) => -f.rank,
+              cell: (f) => measure.number(f.rank, 1),
+              numeric: true,
+            },
+          ]}
+        />
+        <p className="aside">{t('faults.likelihoodNote')}</p>
+      </section>
+      {run.rehearsal && <CutCard card={run.rehearsal.powerCut} />}
+      {skipped.length > 0 && (
+        <section className="sheet-part" aria-labelledby="skipped-title">
+          <h2 id="skipped-title">{t('faults.skipped')}</h2>
+          <ul className="kit-needs">
+            {skipped.map((f) => (
+              <li key={f.id} lang="en">
+                {`${f.case.title}. ${f.played}`}
+              </li>
+            ))}
+          </ul>
+        </section>
+      )}
+    </>
+  );
+}
+
+export const hoursText = (
+  hours: { low: number; median: number; high: number },
+  number: (v: number, d?: number) => string,
+): string => `${number(hours.median, 1)} h (${number(hours.low, 1)}–${number(hours.high, 1)})`;
+
+function HoursCell({ finding }: { readonly finding: FaultFinding }) {
+  const { t, measure } = useSheet();
+  const { first } = finding;
+  if (!first?.hours) return <>{t('faults.none')}</>;
+  return (
+    <>
+      {`${hoursText(first.hours, measure.number)} ${t(`faults.line.${first.line.kind}`)}`}
+      <span className="kit-change">{t('faults.share', { share: measure.text('percent', first.shareFrac * 100) })}</span>
+    </>
+  );
+}
+
+function FaultDetail({ finding }: { readonly finding: FaultFinding }) {
+  const { t, measure } = useSheet();
+  const unit = finding.first?.line.unit ?? '°C';
+  const reading = (v: number, u: '°C' | '%') => measure.text(u === '°C' ? 'temperature' : 'percent', v);
+  const { alarm } = finding;
+  return (
+    <dl className="kit-says">
+      <dt>{t('faults.played')}</dt>
+      <dd lang="en">{proseInUnits(finding.played, measure)}</dd>
+      {finding.first && (
+        <>
+          <dt>{t('faults.alarm')}</dt>
+          <dd>
+            {alarm
+              ? t('faults.alarmSay', {
+                  instrument: t(`faults.instrument.${alarm.instrument}`),
+                  reading: reading(alarm.atReading, alarm.unit),
+                  hours: `${measure.number(alarm.afterH, 1)} h`,
+                })
+              : t('faults.alarmNone')}
+          </dd>
+        </>
+      )}
+      <dt>{t('faults.guards')}</dt>
+      {finding.guards.map((g) => (
+        <dd key={g.guard}>
+          <span lang="en">{proseInUnits(g.say, measure)}</span>{' '}
+          <strong>
+            {g.stops
+              ? t('faults.guardStops')
+              : t('faults.guardDelays', {
+                  hours: `${measure.number(g.hours ?? 0, 1)} h`,
+                  worst: reading(g.worstWith, unit),
+                  without: reading(g.worstWithout, unit),
+                })}
+          </strong>
+        </dd>
+      ))}
+      <dd lang="en">{finding.case.guard}</dd>
+    </dl>
+  );
+}
+
+function CutCard({ card }: { readonly card: PowerCutCard }) {
+  const { t, measure } = useSheet();
+  return (
+    <section className="sheet-part cut-card" aria-labelledby="cut-title">
+      <h2 id="cut-title">{t('faults.cut')}</h2>
+      <p>
+        {card.hoursToLine
+          ? t('faults.cutSay', {
+              hours: hoursText(card.hoursToLine, measure.number),
+              room: measure.text('temperature', card.roomC),
+            })
+          : t('faults.cutNever')}{' '}
+        {card.insulationHours !== null &&
+          t('faults.cutFoam', { hours: `${measure.number(card.insulationHours, 1)} h` })}
+      </p>
+      <table className="plain-table">
+        <thead>
+          <tr>
+            <th scope="col">{t('faults.cutAfter')}</th>
+            <th scope="col">{t('faults.cutWarmest')}</th>
+            <th scope="col">{t('faults.cutCoolest')}</th>
+          </tr>
+        </thead>
+        <tbody>
+          {card.after.map((a) => (
+            <tr key={a.hours}>
+              <th scope="row">{`${a.hours} h`}</th>
+              <td>{measure.text('temperature', a.warmestC)}</td>
+              <td>{measure.text('temperature', a.coolestC)}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+      <ol lang="en" className="cut-steps">
+        {card.steps.map((step) => (
+          <li key={step}>{step}</li>
+        ))}
+      </ol>
+    </section>
+  );
+}

@@ -1,0 +1,208 @@
+// Kits in order: the picture and its table, the chosen one in full, its cost over the years, and why others fell out.
+import { useState } from 'react';
+import type { ClimateNeeds } from '../../husbandry/climate.ts';
+import type { KitChoice, SearchAnswer } from '../../planning/search/search-answer.ts';
+import { VerdictMark } from '../controls/verdict-mark.tsx';
+import { proseInUnits } from '../settings/prose-units.ts';
+import { useSheet } from '../settings/settings-context.tsx';
+import { CostFigure } from './cost-figure.tsx';
+import { KitBars } from './kit-bars.tsx';
+import { KitDetail } from './kit-detail.tsx';
+import { moneyFor } from './money.ts';
+import { SortableTable, type SortColumn } from './sortable-table.tsx';
+import type { ChooseRun } from './use-choose.ts';
+
+interface KitsPartProps {
+  readonly run: ChooseRun;
+  readonly width: number;
+  readonly climate: ClimateNeeds | null;
+  readonly onUse: (choice: KitChoice) => void;
+}
+
+export function KitsPart({ run, width, climate, onUse }: KitsPartProps) {
+  const { t, measure } = useSheet();
+  const [picked, setPicked] = useState<string | null>(null);
+  const { answer } = run;
+  if (!answer) return null;
+  const money = moneyFor(measure, answer.currency);
+  const chosen = answer.choices.find((c) => c.id === picked) ?? answer.choices[0] ?? null;
+  const columns: readonly SortColumn<KitChoice>[] = [
+    { key: 'name', head: t('kits.name'), value: (c) => c.name, cell: (c) => <KitName choice={c} /> },
+    {
+      key: 'verdict',
+      head: t('kits.verdict'),
+      value: (c) => ({ holds: 0, 'not-known': 1, fails: 2 })[c.verdict],
+      cell: (c) => <VerdictMark verdict={c.verdict} />,
+    },
+    {
+      key: 'chance',
+      head: t('kits.chance'),
+      value: (c) => -c.chanceFrac,
+      cell: (c) => measure.text('percent', c.chanceFrac * 100),
+      numeric: true,
+    },
+    {
+      key: 'weakest',
+      head: t('kits.weakest'),
+      value: (c) => c.weakest.shareHolding,
+      cell: (c) => (
+        <span lang="en">
+          {c.weakest.title}
+          {` (${measure.text(c.weakest.unit === 'K' ? 'difference' : 'percent', c.weakest.margin, 1)})`}
+        </span>
+      ),
+    },
+    { key: 'kit', head: t('kits.kit'), value: (c) => c.cost.kit, cell: (c) => money(c.cost.kit), numeric: true },
+    {
+      key: 'kWh',
+      head: t('kits.kWh'),
+      value: (c) => c.kWhPerYear.median,
+      cell: (c) => measure.number(c.kWhPerYear.median, 0),
+      numeric: true,
+    },
+    { key: 'cost', head: t('kits.cost'), value: (c) => c.cost.total, cell: (c) => money(c.cost.total), numeric: true },
+  ];
+  return (
+    <>
+      <figure className="figure">
+        <figcaption className="figure-title choose-figure-title" id="kits-title">
+          {titleOf(answer, t, money)}
+        </figcaption>
+        {answer.none && (
+          <p className="kits-none" lang="en">
+            {proseInUnits(answer.none, measure)}
+          </p>
+        )}
+        <KitBars
+          choices={answer.choices}
+          currency={answer.currency}
+          width={width}
+          chosen={chosen?.id ?? null}
+          label={`${titleOf(answer, t, money)}. ${t('kits.pictureSay')}`}
+        />
+        <SortableTable
+          caption={t('kits.pictureSay')}
+          columns={columns}
+          rows={answer.choices}
+          idOf={(c) => c.id}
+          first="verdict"
+          chosen={chosen?.id ?? null}
+          onChoose={setPicked}
+        />
+        <p className="aside">
+          {t('kits.chanceNote')} {answer.pricesInvented && t('choose.invented')}
+        </p>
+      </figure>
+      {run.helps && run.helps.length > 0 && (
+        <section className="sheet-part" aria-labelledby="helps-title">
+          <h2 id="helps-title">{t('kits.helps')}</h2>
+          <ul className="kit-needs">
+            {run.helps.slice(0, 5).map((help) => (
+              <li key={help.ids.join()}>
+                <VerdictMark verdict={help.verdict} /> <span lang="en">{proseInUnits(help.say, measure)}</span>
+              </li>
+            ))}
+          </ul>
+        </section>
+      )}
+      {chosen && <KitDetail choice={chosen} currency={answer.currency} climate={climate} onUse={() => onUse(chosen)} />}
+      {chosen && <CostFigure choices={answer.choices} chosen={chosen} currency={answer.currency} width={width} />}
+      <Others answer={answer} />
+    </>
+  );
+}
+
+function titleOf(answer: SearchAnswer, t: ReturnType<typeof useSheet>['t'], money: (v: number) => string): string {
+  const first = answer.choices[0];
+  if (!answer.settled && first) return t('kits.titleFirst', { name: first.name });
+  const holding = answer.choices.filter((c) => c.verdict === 'holds').length;
+  if (!first || holding === 0) return t('kits.titleNone');
+  const blanks = { count: holding, cost: money(first.cost.total), years: answer.years };
+  if (holding === 1) return t('kits.titleOne', { cost: blanks.cost, years: blanks.years });
+  return t('kits.title', blanks);
+}
+
+export function KitName({ choice }: { readonly choice: KitChoice }) {
+  const { t } = useSheet();
+  return (
+    <>
+      <span lang="en">{choice.name}</span>
+      {choice.changes.length > 0 && (
+        <span className="kit-change">{choice.changes.map((c) => t(`kits.change.${c}`)).join(', ')}</span>
+      )}
+    </>
+  );
+}
+
+/** Cheaper kits and why not; what the rules refuse; what no heater mends. */
+function Others({ answer }: { readonly answer: SearchAnswer }) {
+  const { t, measure } = useSheet();
+  const money = moneyFor(measure, answer.currency);
+  return (
+    <>
+      {answer.homeNeeds.length > 0 && (
+        <section className="sheet-part" aria-labelledby="home-title">
+          <h2 id="home-title">{t('kits.home')}</h2>
+          <ul className="kit-needs">
+            {answer.homeNeeds.map((need) => (
+              <li key={need.id}>
+                <VerdictMark verdict={need.verdict} />{' '}
+                <span lang="en">{proseInUnits(`${need.title}: ${need.reasons[0] ?? ''}`, measure)}</span>
+              </li>
+            ))}
+          </ul>
+        </section>
+      )}
+      {answer.fellOut.length > 0 && (
+        <section className="sheet-part" aria-labelledby="fell-title">
+          <h2 id="fell-title">{t('kits.fellOut')}</h2>
+          <SortableTable
+            caption={t('kits.fellOut')}
+            first="cost"
+            rows={answer.fellOut}
+            idOf={(f) => `${f.boxId}${f.name}`}
+            columns={[
+              { key: 'name', head: t('kits.name'), value: (f) => f.name, cell: (f) => <span lang="en">{f.name}</span> },
+              { key: 'cost', head: t('kits.cost'), value: (f) => f.cost, cell: (f) => money(f.cost), numeric: true },
+              {
+                key: 'why',
+                head: t('kits.fellOutWhy'),
+                value: (f) => f.why,
+                cell: (f) => <span lang="en">{proseInUnits(f.why, measure)}</span>,
+              },
+            ]}
+          />
+        </section>
+      )}
+      {answer.refusals.length > 0 && (
+        <section className="sheet-part" aria-labelledby="refused-title">
+          <h2 id="refused-title">{t('kits.refused')}</h2>
+          <SortableTable
+            caption={t('kits.refused')}
+            first="count"
+            rows={answer.refusals}
+            idOf={(r) => r.why}
+            columns={[
+              {
+                key: 'why',
+                head: t('kits.refusedWhy'),
+                value: (r) => r.why,
+                cell: (r) => <span lang="en">{proseInUnits(r.why, measure)}</span>,
+              },
+              {
+                key: 'count',
+                head: t('kits.refusedCount'),
+                value: (r) => -r.kits,
+                cell: (r) => measure.number(r.kits, 0),
+                numeric: true,
+              },
+            ]}
+          />
+        </section>
+      )}
+      <p className="aside">
+        {t('kits.work', { kits: answer.kitsTried, solved: answer.work.solved, all: answer.work.all })}
+      </p>
+    </>
+  );
+}

@@ -1,0 +1,158 @@
+// The road of boxes: the animal's length over the years against what each box serves, and both roads as tables.
+import type { Road, RoadStage } from '../../planning/stages/stage-road.ts';
+import { VerdictMark } from '../controls/verdict-mark.tsx';
+import { shownFromStored, unitText } from '../settings/measure.ts';
+import { useSheet } from '../settings/settings-context.tsx';
+import { LineChart } from './line-chart.tsx';
+import { moneyFor } from './money.ts';
+import { SortableTable } from './sortable-table.tsx';
+import type { ChooseRun } from './use-choose.ts';
+
+interface StagesPartProps {
+  readonly run: ChooseRun;
+  readonly width: number;
+}
+
+export function StagesPart({ run, width }: StagesPartProps) {
+  const { t, measure, settings } = useSheet();
+  const { roads } = run;
+  if (!roads) return null;
+  const { growth } = roads;
+  const money = moneyFor(measure, roads.currency);
+  if (!growth || roads.stepwise.stages.length === 0)
+    return (
+      <p className="kits-none" lang={roads.note ? 'en' : undefined}>
+        {roads.note ?? t('stages.none')}
+      </p>
+    );
+  const length = (m: number) => shownFromStored('length', m, settings);
+  const title = roads.atOnce
+    ? t('stages.title', { step: money(roads.stepwise.total), once: money(roads.atOnce.total), years: roads.years })
+    : t('stages.titleOne', { step: money(roads.stepwise.total), years: roads.years });
+  return (
+    <>
+      <figure className="figure">
+        <figcaption className="figure-title choose-figure-title" id="stages-title">
+          {title}
+        </figcaption>
+        <LineChart
+          lines={[
+            {
+              id: 'length',
+              label: `${t('stages.length')}, ${t('stages.fast')}`,
+              points: growth.years.map((y, i) => [y, length(growth.lengthM[i]?.median ?? 0)] as const),
+              tone: 'ink',
+              band: {
+                low: growth.lengthM.map((l) => length(l.low)),
+                high: growth.lengthM.map((l) => length(l.high)),
+              },
+            },
+          ]}
+          levels={roads.stepwise.stages
+            .filter((s) => s.outgrown !== null)
+            .map((s) => ({ at: length(s.lengthM.to), label: s.box.name, tone: 'warm' as const }))}
+          xLabel={t('cost.x')}
+          yLabel={`${t('stages.length')}, ${unitText('length', settings)}`}
+          xText={(x) => measure.number(x, 0)}
+          yText={(y) => measure.number(y, 0)}
+          width={width}
+          label={`${title}. ${t('stages.pictureSay')}`}
+          fromZero
+        />
+        <p className="aside">
+          {growth.maturityRead
+            ? t('stages.growthRead', { years: measure.number(growth.maturityYears, 1) })
+            : t('stages.growthChosen')}
+        </p>
+      </figure>
+      {roads.note && <p lang="en">{roads.note}</p>}
+      <RoadTable title={t('stages.stepwise')} road={roads.stepwise} currency={roads.currency} id="road-step" />
+      {roads.atOnce && (
+        <RoadTable title={t('stages.atOnce')} road={roads.atOnce} currency={roads.currency} id="road-once" />
+      )}
+      {roads.pricesInvented && <p className="aside">{t('choose.invented')}</p>}
+    </>
+  );
+}
+
+interface RoadTableProps {
+  readonly title: string;
+  readonly road: Road;
+  readonly currency: string;
+  readonly id: string;
+}
+
+function RoadTable({ title, road, currency, id }: RoadTableProps) {
+  const { t, measure } = useSheet();
+  const money = moneyFor(measure, currency);
+  const n = (v: number) => measure.number(v, 1);
+  const costOf = (s: RoadStage) => s.cost.things + s.cost.energy + s.cost.lamps;
+  return (
+    <section className="sheet-part" aria-labelledby={id}>
+      <h2 id={id}>{`${title}: ${money(road.total)}`}</h2>
+      <SortableTable
+        caption={title}
+        first="years"
+        rows={road.stages}
+        idOf={(s) => s.box.id}
+        columns={[
+          {
+            key: 'box',
+            head: t('stages.box'),
+            value: (s) => s.box.name,
+            cell: (s) => (
+              <>
+                <span lang="en">{s.box.name}</span> <VerdictMark verdict={s.verdict} />
+              </>
+            ),
+          },
+          {
+            key: 'years',
+            head: t('stages.years'),
+            value: (s) => s.fromYear,
+            cell: (s) => `${n(s.fromYear)}–${n(s.toYear)}`,
+          },
+          {
+            key: 'outgrown',
+            head: t('stages.outgrown'),
+            value: (s) => s.outgrown?.median ?? null,
+            cell: (s) =>
+              s.outgrown && s.outgrown.median < 90
+                ? t('stages.outgrownSay', {
+                    median: n(s.outgrown.median),
+                    low: n(s.outgrown.low),
+                    high: n(Math.min(90, s.outgrown.high)),
+                  })
+                : t('stages.forGood'),
+          },
+          {
+            key: 'kit',
+            head: t('stages.kit'),
+            value: (s) => s.kit?.name ?? null,
+            cell: (s) => <span lang="en">{s.kit?.name ?? '–'}</span>,
+          },
+          {
+            key: 'again',
+            head: t('stages.again'),
+            value: (s) => s.usedAgain.length,
+            cell: (s) => <span lang="en">{s.usedAgain.join(', ') || '–'}</span>,
+          },
+          {
+            key: 'cost',
+            head: t('stages.cost'),
+            value: costOf,
+            cell: (s) => (
+              <>
+                {money(costOf(s))}
+                {s.coverPrice > 0 && (
+                  <span className="kit-change">{t('stages.cover', { price: money(s.coverPrice) })}</span>
+                )}
+              </>
+            ),
+            numeric: true,
+          },
+        ]}
+      />
+    </section>
+  );
+}

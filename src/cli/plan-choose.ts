@@ -4,6 +4,7 @@ import { readFile } from 'node:fs/promises';
 import { startKitSearchPool } from '../desk/kit-search-pool.ts';
 import type { ClimateNeeds } from '../husbandry/climate.ts';
 import type { Facts, Species } from '../husbandry/fact.ts';
+import { usualHomeStandardId } from '../husbandry/usual-standard.ts';
 import type { Enclosure, PlannedAnimal } from '../physics/enclosure.ts';
 import type { Priors } from '../planning/ensemble.ts';
 import { rehearseFaults, usualVersions } from '../planning/faults/rehearse.ts';
@@ -41,8 +42,6 @@ export interface ChooseAsked {
   readonly seed: number;
 }
 
-/** Standard by which boxes are stepped up when none is named. */
-const usualStandard = 'home-third';
 /** Versions for each box of the road: a forecast over years does not need more (our choice). */
 const roadMembers = 8;
 
@@ -127,7 +126,7 @@ export async function chooseCommand(
   const roads = finished(
     stageRoads({
       ...input,
-      standard: standard ?? facts.standards[usualStandard]!,
+      standard: standard ?? facts.standards[usualHomeStandardId]!,
       animal: asked.animal,
       care,
       members: roadMembers,

@@ -4,6 +4,7 @@ import priors from '../../../data/priors.json';
 import starter from '../../../data/shelf/starter.json';
 import { careFactsFrom } from '../../animal/care-facts.ts';
 import { climateNeeds } from '../../husbandry/climate-needs.ts';
+import { usualHomeStandardId } from '../../husbandry/usual-standard.ts';
 import type { Priors } from '../../planning/ensemble.ts';
 import { rehearseFaults, usualVersions } from '../../planning/faults/rehearse.ts';
 import { settledMembers } from '../../planning/plan.ts';
@@ -24,8 +25,6 @@ const tell = (reply: ChooseReply) => self.postMessage(reply);
 const seed = 1;
 /** Versions for each box of the road; a look ahead over years does not need more (our choice). */
 const roadMembers = 8;
-/** Standard by which boxes are stepped up when none is chosen. */
-const usualStandard = 'home-third';
 
 const careFiles = import.meta.glob<unknown>('../../../data/*.json', { eager: true, import: 'default' });
 
@@ -153,7 +152,7 @@ async function stages(ask: ChooseAsk): Promise<void> {
   const input = inputOf(ask);
   const animal = ask.enclosure.animal;
   if (!input.ok || !animal) return tell({ kind: 'refused', faults: input.ok ? [] : input.faults });
-  const standard = input.value.standard ?? facts.standards[usualStandard];
+  const standard = input.value.standard ?? facts.standards[usualHomeStandardId];
   if (!standard) throw new Error('data/ has no usual standard');
   const run = stageRoads({ ...input.value, standard, animal, care: careFacts(), members: roadMembers });
   for (let n = 0; ; n++) {

@@ -1,0 +1,225 @@
+// Logger files: drop one, see how it was understood, answer what it leaves open with one press, set it aside.
+import { useState } from 'react';
+import { Button } from 'react-aria-components';
+import type { DateOrder } from '../../proving/files/stamp.ts';
+import type { LogHints } from '../../proving/files/understood.ts';
+import { type LogPlace, logPlaces } from '../../proving/reading-log.ts';
+import type { Asked } from '../animal/animal-api.ts';
+import { useSheet } from '../settings/settings-context.tsx';
+import { Faults } from './faults.tsx';
+import { answerFile, type ShownFile, type ShownInstruments, sendFile, setFileAside } from './proof-api.ts';
+import { wallMoment } from './wall-words.ts';
+
+interface FilePartProps {
+  readonly enquiryId: string;
+  readonly files: readonly ShownFile[];
+  readonly instruments: ShownInstruments['instruments'];
+  readonly onChange: () => void;
+}
+
+export function FilePart({ enquiryId, files, instruments, onChange }: FilePartProps) {
+  const { t } = useSheet();
+  const [working, setWorking] = useState(false);
+  const [answer, setAnswer] = useState<Asked<ShownFile> | null>(null);
+  const [over, setOver] = useState(false);
+  const send = async (list: FileList | null) => {
+    setWorking(true);
+    for (const file of list ?? []) {
+      const sent = await sendFile(enquiryId, file);
+      setAnswer(sent);
+      if (!sent.ok) break;
+    }
+    setWorking(false);
+    onChange();
+  };
+  return (
+    <section className="sheet-part" aria-labelledby="files-title">
+      <h2 id="files-title">{t('proof.files')}</h2>
+      <label
+        className={over ? 'drop drop-over' : 'drop'}
+        onDragOver={(event) => {
+          event.preventDefault();
+          setOver(true);
+        }}
+        onDragLeave={() => setOver(false)}
+        onDrop={(event) => {
+          event.preventDefault();
+          setOver(false);
+          void send(event.dataTransfer.files);
+        }}
+      >
+        <strong>{t('proof.drop')}</strong>
+        <span className="field-hint">{t('proof.dropSay')}</span>
+        <input
+          type="file"
+          multiple
+          accept=".csv,.tsv,.txt,.log,text/*"
+          className="drop-input"
+          onChange={(event) => void send(event.target.files)}
+        />
+      </label>
+      <p role="status">{working && t('proof.reading')}</p>
+      <Faults answer={answer} />
+      {files.map((file) => (
+        <Understood key={file.id} enquiryId={enquiryId} file={file} instruments={instruments} onChange={onChange} />
+      ))}
+    </section>
+  );
+}
+
+const cellSigns: Readonly<Record<string, string>> = { ',': '“,”', ';': '“;”', '\t': 'TAB', '|': '“|”' };
+
+function Understood({
+  enquiryId,
+  file,
+  instruments,
+  onChange,
+}: Omit<FilePartProps, 'files'> & { readonly file: ShownFile }) {
+  const { t, measure } = useSheet();
+  const [answer, setAnswer] = useState<Asked<unknown> | null>(null);
+  const u = file.understood;
+  const say = async (hints: LogHints) => {
+    setAnswer(await answerFile(enquiryId, file.id, hints));
+    onChange();
+  };
+  const aside = Object.entries(u.rejectedByReason).filter(([reason]) => reason !== 'empty') as [
+    Exclude<keyof typeof u.rejectedByReason, 'empty'>,
+    number,
+  ][];
+  const asks = (id: string) => u.questions.find((q) => q.id === id);
+  const order = asks('date-order');
+  const swapped = asks('swapped');
+  const placed = u.channels.filter((c) => c.quantity === 'tempC' && c.place !== null && c.place !== 'room');
+  return (
+    <div className="understood">
+      <h3>{file.name}</h3>
+      <p>
+        {t('proof.understood', {
+          rows: u.rowsRead,
+          of: u.rowsInFile,
+          minutes: measure.number(u.intervalS / 60, 0),
+          from: wallMoment(measure.locale, u.fromS),
+          to: wallMoment(measure.locale, u.toS),
+        })}{' '}
+        {t('proof.layout', {
+          delimiter: cellSigns[u.delimiter] ?? u.delimiter,
+          dates: u.dateOrder,
+          decimal: `“${u.decimal}”`,
+          clock: u.clock.say,
+        })}
+      </p>
+      {aside.length > 0 && (
+        <p>
+          {t('proof.aside', {
+            count: aside.reduce((s, [, n]) => s + n, 0),
+            reasons: aside.map(([reason, n]) => t(`proof.reject.${reason}`, { count: n })).join(', '),
+          })}
+        </p>
+      )}
+      {u.findings.map((f) => (
+        <p key={f.say} lang="en" className="understood-odd">
+          {f.say}
+        </p>
+      ))}
+      {u.channels.map((c) => (
+        <div key={c.id} className="field-row">
+          <label className="field-label">
+            {t('proof.where', { label: c.label })}
+            <select
+              className="text-input"
+              value={c.place ?? ''}
+              onChange={(event) => void say({ places: { [c.id]: event.target.value as LogPlace } })}
+            >
+              {c.place === null && <option value="">{t('proof.choose')}</option>}
+              {logPlaces.map((p) => (
+                <option key={p} value={p}>
+                  {t(`proof.place.${p}`)}
+                </option>
+              ))}
+            </select>
+          </label>
+          {c.quantity !== 'powerW' && instruments.length > 0 && (
+            <label className="field-label">
+              {t('proof.instrument', { label: c.label })}
+              <select
+                className="text-input"
+                value={c.instrumentId ?? ''}
+                onChange={(event) => void say({ instruments: { [c.id]: event.target.value } })}
+              >
+                {c.instrumentId === null && <option value="">{t('proof.noInstrument')}</option>}
+                {instruments.map((i) => (
+                  <option key={i.id} value={i.id}>
+                    {i.name}
+                  </option>
+                ))}
+              </select>
+            </label>
+          )}
+        </div>
+      ))}
+      {order && (
+        <label className="field-label">
+          {t('proof.order')}
+          <select
+            className="text-input"
+            value=""
+            onChange={(event) => void say({ dateOrder: event.target.value as DateOrder })}
+          >
+            <option value="">{t('proof.choose')}</option>
+            {order.choices.map((choice) => (
+              <option key={choice} value={choice}>
+                {t(`proof.order.${choice as DateOrder}`)}
+              </option>
+            ))}
+          </select>
+        </label>
+      )}
+      {asks('unit') && (
+        <p className="understood-ask">
+          {t('proof.unit')}{' '}
+          {(['C', 'F'] as const).map((unit) => (
+            <Button key={unit} className="button button-quiet" onPress={() => void say({ tempUnit: unit })}>
+              °{unit}
+            </Button>
+          ))}
+        </p>
+      )}
+      {asks('zone') && (
+        <label className="field-label">
+          {t('proof.clock')}
+          <select
+            className="text-input"
+            value=""
+            onChange={(event) => void say({ homeOffsetMin: 60 * Number(event.target.value) })}
+          >
+            <option value="">{t('proof.choose')}</option>
+            {Array.from({ length: 27 }, (_, i) => i - 12).map((h) => (
+              <option key={h} value={h}>
+                {h > 0 ? `+${h}` : h}
+              </option>
+            ))}
+          </select>
+        </label>
+      )}
+      {swapped && placed.length === 2 && (
+        <Button
+          className="button"
+          onPress={() =>
+            void say({ places: { [placed[0]!.id]: placed[1]!.place!, [placed[1]!.id]: placed[0]!.place! } })
+          }
+        >
+          {t('proof.swap')}
+        </Button>
+      )}
+      <Faults answer={answer} />
+      <Button
+        className="quiet-button"
+        onPress={() => {
+          void setFileAside(enquiryId, file.id, 'set aside at the desk').then(onChange);
+        }}
+      >
+        {t('proof.setAside')}
+      </Button>
+    </div>
+  );
+}

@@ -1,0 +1,113 @@
+// The HTTP doors onto readings, proofs, instruments and links, and the shapes that come back.
+import type { LogFinding, LogHints, LogQuestion, RejectedRow } from '../../proving/files/understood.ts';
+import type { Instrument, Trust } from '../../proving/instrument.ts';
+import type { CheckStep } from '../../proving/instrument-check.ts';
+import type { Channel, LogPlace, Quantity } from '../../proving/reading-log.ts';
+import type { ProofAnswer } from '../../proving/verdict/proof-answer.ts';
+import { type Asked, ask } from '../animal/animal-api.ts';
+
+export interface ShownFile {
+  readonly id: string;
+  readonly name: string;
+  readonly hints: LogHints;
+  readonly understood: {
+    readonly delimiter: string;
+    readonly decimal: string;
+    readonly dateOrder: string;
+    readonly clock: { readonly say: string };
+    readonly rowsInFile: number;
+    readonly rowsRead: number;
+    readonly rejectedByReason: Readonly<Partial<Record<RejectedRow['reason'], number>>>;
+    readonly intervalS: number;
+    readonly fromS: number;
+    readonly toS: number;
+    readonly channels: readonly (Omit<Channel, 'values'> & { readonly readings: number })[];
+    readonly findings: readonly LogFinding[];
+    readonly questions: readonly LogQuestion[];
+  };
+}
+
+export interface Curves {
+  readonly kind: 'logger' | 'hand';
+  readonly fromS: number;
+  readonly toS: number;
+  readonly curves: readonly {
+    readonly id: string;
+    readonly label: string;
+    readonly place: LogPlace | null;
+    readonly quantity: Quantity;
+    readonly points: readonly (readonly [number, number | null])[];
+  }[];
+}
+
+export interface ShownProof {
+  readonly proof: { readonly answer: ProofAnswer; readonly at: string; readonly by: string } | null;
+  readonly current: boolean;
+}
+
+export interface ShownInstruments {
+  readonly instruments: readonly (Instrument & { readonly temp: Trust; readonly humidity: Trust })[];
+  readonly steps: { readonly ice: readonly CheckStep[]; readonly salt: readonly CheckStep[] };
+}
+
+export interface LiveState {
+  readonly id: string;
+  readonly label: string;
+  readonly place: LogPlace;
+  readonly quantity: Quantity;
+  readonly value: number | null;
+  readonly state: 'fresh' | 'stale' | 'never';
+  readonly lastAt: string | null;
+}
+
+export interface KeeperLink {
+  readonly id: string;
+  readonly expiresAt: string;
+  readonly withdrawnAt: string | null;
+}
+
+const at = (id: string, rest: string): string => `/api/enquiries/${id}/${rest}`;
+
+export const readFiles = (id: string) => ask<{ readonly files: readonly ShownFile[] }>(at(id, 'reading-files'));
+export const readCurves = (id: string) => ask<Curves>(at(id, 'readings'));
+export const readProof = (id: string) => ask<ShownProof>(at(id, 'proof'));
+export const readLive = (id: string) => ask<{ readonly sources: readonly LiveState[] }>(at(id, 'live'));
+export const readLinks = (id: string) => ask<{ readonly links: readonly KeeperLink[] }>(at(id, 'keeper-links'));
+export const readInstruments = () => ask<ShownInstruments>('/api/instruments');
+
+export const judge = (id: string, enclosure: object | null) =>
+  ask<{ readonly answer: ProofAnswer }>(at(id, 'proof'), 'POST', enclosure === null ? {} : { enclosure });
+export const answerFile = (id: string, fileId: string, hints: LogHints) =>
+  ask<ShownFile>(at(id, `reading-files/${fileId}/answers`), 'PUT', hints);
+export const setFileAside = (id: string, fileId: string, why: string) =>
+  ask<object>(at(id, `reading-files/${fileId}/aside`), 'POST', { why });
+export const typeReading = (id: string, reading: object) =>
+  ask<object>(at(id, 'hand-readings'), 'POST', { readings: [reading] });
+export const giveLink = (id: string, days: number) =>
+  ask<{ readonly id: string; readonly secret: string; readonly expiresAt: string }>(at(id, 'keeper-links'), 'POST', {
+    days,
+  });
+export const takeBackLink = (id: string, linkId: string) =>
+  ask<object>(at(id, `keeper-links/${linkId}/withdraw`), 'POST');
+export const addSource = (id: string, source: object) =>
+  ask<{ readonly id: string; readonly secret: string }>(at(id, 'live-sources'), 'POST', source);
+export const addInstrument = (name: string) => ask<object>('/api/instruments', 'POST', { name });
+export const checkInstrument = (id: string, check: object) =>
+  ask<object>(`/api/instruments/${id}/checks`, 'POST', check);
+
+/** The file goes as it is; the server reads it as a stream. */
+export async function sendFile(id: string, file: File): Promise<Asked<ShownFile>> {
+  try {
+    const response = await fetch(`${at(id, 'reading-files')}?name=${encodeURIComponent(file.name.slice(0, 200))}`, {
+      method: 'POST',
+      headers: { 'content-type': 'application/octet-stream' },
+      body: file,
+    });
+    const body = await response.json().catch(() => null);
+    return response.ok
+      ? { ok: true, value: body as ShownFile }
+      : { ok: false, status: response.status, faults: body?.faults ?? [] };
+  } catch {
+    return { ok: false, status: 0, faults: [] };
+  }
+}

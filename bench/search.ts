@@ -57,6 +57,9 @@ export function settledStateMs(input: SearchInput): number {
 export interface SearchTiming {
   readonly firstMs: number;
   readonly settledMs: number;
+  /** Processor time of all threads together up to each [ms]: shared over the cores it is what an idle machine would need. */
+  readonly firstCpuMs: number;
+  readonly settledCpuMs: number;
   readonly answer: SearchAnswer;
 }
 
@@ -65,14 +68,22 @@ export async function timeSearch(
   input: SearchInput,
 ): Promise<SearchTiming> {
   const started = performance.now();
+  const cpu = process.cpuUsage();
+  const cpuMs = () => {
+    const used = process.cpuUsage(cpu);
+    return (used.user + used.system) / 1000;
+  };
   let firstMs = Number.NaN;
+  let firstCpuMs = Number.NaN;
   const answer = await pool.search(input, {
     onProgress: (p) => {
-      if (p.answer) firstMs = performance.now() - started;
+      if (!p.answer) return;
+      firstMs = performance.now() - started;
+      firstCpuMs = cpuMs();
     },
   });
   if (!answer) throw new Error('nobody cancelled this');
-  return { firstMs, settledMs: performance.now() - started, answer };
+  return { firstMs, settledMs: performance.now() - started, firstCpuMs, settledCpuMs: cpuMs(), answer };
 }
 
 async function main(): Promise<void> {
@@ -87,7 +98,7 @@ async function main(): Promise<void> {
       const t = await timeSearch(pool, input);
       const { work } = t.answer;
       console.log(
-        `${round} ${box.padEnd(16)} kits ${t.answer.kitsTried} first ${t.firstMs.toFixed(0)} ms settled ${t.settledMs.toFixed(0)} ms; ` +
+        `${round} ${box.padEnd(16)} kits ${t.answer.kitsTried} first ${t.firstMs.toFixed(0)} ms settled ${t.settledMs.toFixed(0)} ms, processor ${t.firstCpuMs.toFixed(0)} and ${t.settledCpuMs.toFixed(0)} ms; ` +
           `state ${stateMs.toFixed(2)} ms, ratio ${(t.settledMs / stateMs).toFixed(0)}; versions solved ${work.solved} of ${work.all}, skipped ${work.skipped}; ` +
           `${t.answer.choices[0]?.verdict} ${t.answer.choices[0]?.name}`,
       );

@@ -43,24 +43,12 @@ static double bowlSurplus(double diameterM, double airC, double rh, double aroun
 
 static double bowlAtRest(double diameterM, double airC, double rh, double aroundC, double *transfer) {
   double low = fmin(airC, aroundC) - 40, high = fmax(airC, aroundC) + 40;
-  double atLow = bowlSurplus(diameterM, airC, rh, aroundC, low, transfer), waterC = low;
-  double atHigh = bowlSurplus(diameterM, airC, rh, aroundC, high, transfer);
-  int side = 0;
-  for (int i = 0; i < 100; i++) {
-    double before = waterC;
-    waterC = (low * atHigh - high * atLow) / (atHigh - atLow);
-    if (fabs(waterC - before) < 1e-10 || high - low < 1e-10) break;
-    double at = bowlSurplus(diameterM, airC, rh, aroundC, waterC, transfer);
-    if (at > 0) {
-      low = waterC, atLow = at;
-      if (side == 1) atHigh /= 2;
-      side = 1;
-    } else {
-      high = waterC, atHigh = at;
-      if (side == -1) atLow /= 2;
-      side = -1;
-    }
+  while (high - low > 1e-10) {
+    double middle = (low + high) / 2;
+    if (bowlSurplus(diameterM, airC, rh, aroundC, middle, transfer) > 0) low = middle;
+    else high = middle;
   }
+  double waterC = (low + high) / 2;
   bowlSurplus(diameterM, airC, rh, aroundC, waterC, transfer);
   return waterC;
 }

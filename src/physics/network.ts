@@ -15,6 +15,11 @@ const sigma = 5.670374419e-8;
 /** Link of an open mesh patch to the room: so strong that it takes the room's temperature [W/m2K]. */
 const openLink = 1e4;
 
+/** The ways a surface faces, as the layout counts them. */
+const isFloor = 0;
+const isCeiling = 1;
+const isWall = 2;
+
 /** Temperatures of everything in the box [degC]. */
 export interface BoxState {
   readonly airC: Float64Array;
@@ -83,13 +88,16 @@ export function networkAt(model: BoxModel, state: BoxState, roomC: number, conve
   const core = new Float64Array(size * size);
   const film = new Float64Array(n);
   let drivenW = convectedW;
+  const { facing, isMesh, airNode } = layoutOf(model);
+  const { areas } = model;
+  const { airC, surfaceC } = state;
+  const diameter = (2 * lengthM * depthM) / (lengthM + depthM);
   for (let s = 0; s < n; s++) {
-    const p = grid.patches[s]!;
-    const a = p.layer * grid.columns + p.column;
-    const delta = state.surfaceC[s]! - state.airC[a]!;
-    const h = p.role === 'mesh' ? 0 : insideFilm(p.facing, delta, lengthM, depthM, heightM) * parameters.insideFilm;
+    const a = airNode[s]!;
+    const delta = surfaceC[s]! - airC[a]!;
+    const h = isMesh[s] === 1 ? 0 : insideFilm(facing[s]!, delta, diameter, heightM) * parameters.insideFilm;
     film[s] = h;
-    const g = h * p.areaM2;
+    const g = h * areas[s]!;
     if (delta > 0) drivenW += g * delta;
     link(core, size, a, airNodes + s, g);
   }
@@ -162,17 +170,10 @@ function radiation(
   }
 }
 
-function insideFilm(
-  facing: 'floor' | 'ceiling' | 'wall',
-  delta: number,
-  lengthM: number,
-  depthM: number,
-  heightM: number,
-): number {
+function insideFilm(facing: number, delta: number, diameter: number, heightM: number): number {
   const d = Math.max(0.1, Math.abs(delta));
-  if (facing === 'wall') return filmVerticalAlamdariHammond(d, heightM);
-  const diameter = (2 * lengthM * depthM) / (lengthM + depthM);
-  const driven = facing === 'floor' ? delta : -delta;
+  if (facing === isWall) return filmVerticalAlamdariHammond(d, heightM);
+  const driven = facing === isFloor ? delta : -delta;
   const unstable = filmUnstableAlamdariHammond(d, diameter);
   const stable = filmStableAlamdariHammond(d, diameter);
   const blend = 1 / (1 + Math.exp(-driven / 0.3));
@@ -190,30 +191,33 @@ function outerLinks(
   const outerLink = new Float64Array(n);
   const outsideC = new Float64Array(n).fill(roomC);
   const diameter = (2 * lengthM * depthM) / (lengthM + depthM);
+  const { row } = state;
+  const { outermost, facing, isMesh, baseResistance } = layoutOf(model);
+  const { areas } = model;
+  const stacked = enclosure.box.base.kind === 'stacked' ? enclosure.box.base : null;
   for (let s = 0; s < n; s++) {
-    const p = grid.patches[s]!;
-    if (p.role === 'mesh') {
-      outerLink[s] = openLink * p.areaM2;
+    const areaM2 = areas[s]!;
+    if (isMesh[s] === 1) {
+      outerLink[s] = openLink * areaM2;
       continue;
     }
-    const chain = model.chains[s]!;
-    const behind = state.behindC[s]!;
-    const outer = behind.length > 0 ? behind[behind.length - 1]! : state.surfaceC[s]!;
-    if (p.facing === 'floor' && enclosure.box.base.kind === 'stacked') {
-      outsideC[s] = enclosure.box.base.belowC ?? roomC;
-      outerLink[s] = p.areaM2 / (chain.baseResistance + 0.02);
+    const outer = row[outermost[s]!]!;
+    if (stacked && facing[s] === isFloor) {
+      outsideC[s] = stacked.belowC ?? roomC;
+      outerLink[s] = areaM2 / (baseResistance[s]! + 0.02);
       continue;
     }
     const delta = Math.max(0.2, Math.abs(outer - roomC));
     let convection: number;
-    if (p.facing === 'wall') convection = filmVerticalAlamdariHammond(delta, heightM);
+    if (facing[s] === isWall) convection = filmVerticalAlamdariHammond(delta, heightM);
     else {
-      const driven = (p.facing === 'ceiling') === outer > roomC;
+      const driven = (facing[s] === isCeiling) === outer > roomC;
       convection = driven ? filmUnstableAlamdariHammond(delta, diameter) : filmStableAlamdariHammond(delta, diameter);
     }
     const mean = (outer + roomC) / 2 + 273.15;
-    const h = parameters.heldOuterFilmWPerM2K ?? convection * parameters.outsideFilm + 0.9 * 4 * sigma * mean ** 3;
-    outerLink[s] = p.areaM2 / (chain.baseResistance + 1 / h);
+    const h =
+      parameters.heldOuterFilmWPerM2K ?? convection * parameters.outsideFilm + 0.9 * 4 * sigma * (mean * mean * mean);
+    outerLink[s] = areaM2 / (baseResistance[s]! + 1 / h);
   }
   return { outerLink, outsideC };
 }

@@ -31,23 +31,37 @@ function beamPerSr(beamDeg: number, angle: number): number {
 
 /** Shares of the radiation by patch; sums to 1 (what would miss is spread in proportion). */
 export function firstShares(patches: readonly Patch[], source: Point, pattern: Pattern): Float64Array {
-  const shares = new Float64Array(patches.length);
-  const beam = new Float64Array(patches.length);
-  let beamSum = 0;
-  let roundSum = 0;
-  patches.forEach((p, i) => {
-    const omega = solidAngle(p.rect, source) * p.share;
-    shares[i] = omega / (4 * Math.PI);
-    roundSum += shares[i]!;
-    beam[i] = beamOnto(p, source, pattern.beamDeg) * p.share;
-    beamSum += beam[i]!;
-  });
-  for (let i = 0; i < patches.length; i++) {
-    const round = roundSum > 0 ? shares[i]! / roundSum : 0;
-    const down = beamSum > 0 ? beam[i]! / beamSum : 0;
-    shares[i] = pattern.isotropicFrac * round + (1 - pattern.isotropicFrac) * down;
+  const { round, down } = landing(patches, source, pattern.beamDeg);
+  return round.map((r, i) => pattern.isotropicFrac * r + (1 - pattern.isotropicFrac) * down[i]!);
+}
+
+interface Landing {
+  /** Shares by patch of what goes all round, and of the beam; each sums to 1. */
+  readonly round: Float64Array;
+  readonly down: Float64Array;
+}
+
+/** Kept for each cut of a box: all versions of one box share cut, heater places and beams, and summing beams is slow. */
+const landings = new WeakMap<readonly Patch[], Map<string, Landing>>();
+
+function landing(patches: readonly Patch[], source: Point, beamDeg: number): Landing {
+  const kept = landings.get(patches) ?? new Map<string, Landing>();
+  landings.set(patches, kept);
+  const key = `${source.xM} ${source.yM} ${source.zM} ${beamDeg}`;
+  let found = kept.get(key);
+  if (!found) {
+    found = {
+      round: toOne(Float64Array.from(patches, (p) => solidAngle(p.rect, source) * p.share)),
+      down: toOne(Float64Array.from(patches, (p) => beamOnto(p, source, beamDeg) * p.share)),
+    };
+    kept.set(key, found);
   }
-  return shares;
+  return found;
+}
+
+function toOne(values: Float64Array): Float64Array {
+  const sum = values.reduce((s, v) => s + v, 0);
+  return values.map((v) => (sum > 0 ? v / sum : 0));
 }
 
 /** Points along each side of a patch at which a beam is summed; narrow beams need more on the floor; our choice. */

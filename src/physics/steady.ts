@@ -63,7 +63,8 @@ export function settleBox(model: BoxModel, conditions: SteadyConditions, warm?: 
   const sprayKgPerS = (model.enclosure.misting?.waterGPerDay ?? 0) / 1000 / 86400;
   let change = Number.POSITIVE_INFINITY;
   let rounds = 0;
-  let net = networkAt(model, state, roomC, 20);
+  let settledNet: Network | null = null;
+  let last: Round | null = null;
   let now: HeaterNow[] = [];
   let probes: number[] = [];
   const responses = model.heaters.map(() => startState(model, 0));
@@ -71,7 +72,8 @@ export function settleBox(model: BoxModel, conditions: SteadyConditions, warm?: 
   for (; rounds < mostRounds; rounds++) {
     const calm = calmAt(rounds);
     const convected = now.reduce((s, n, h) => s + (model.heaters[h]!.outside ? 0 : n.convectedW), 0) || 20;
-    net = networkAt(model, state, roomC, convected);
+    const net = networkAt(model, state, roomC, convected);
+    settledNet = net;
     if (rounds > 0 || warm) {
       const wetter = moistureStep(model, net, state, moisture, room, 0, sprayKgPerS);
       moisture = partWay(moisture, wetter, calm);
@@ -121,10 +123,14 @@ export function settleBox(model: BoxModel, conditions: SteadyConditions, warm?: 
       state = next;
       break;
     }
-    state = leap(state, next, Math.min(calm, longestLeapK / change));
+    const whole = calm === 1 && change <= longestLeapK;
+    const guess = whole && last && change < guessBelowK ? guessFrom(last, state, next) : next;
+    last = whole ? { state, next } : null;
+    state = guess === next ? leap(state, next, Math.min(calm, longestLeapK / change)) : guess;
   }
   probes = model.enclosure.thermostats.map((_, t) => probeReading(model, state, now, t));
-  return { state, net, now, probeC: probes, moisture, iterations: rounds + 1, change, sunW };
+  if (!settledNet) throw new Error('a box at rest needs at least one round');
+  return { state, net: settledNet, now, probeC: probes, moisture, iterations: rounds + 1, change, sunW };
 }
 
 /** The answer at rest, in named places.
@@ -301,6 +307,36 @@ function combine(base: BoxState, responses: readonly BoxState[], watts: readonly
     if (w === 0) return;
     for (let k = 0; k < out.row.length; k++) out.row[k] = out.row[k]! + w * r.row[k]!;
   });
+  return out;
+}
+
+/** Where a round started and what it came to. */
+interface Round {
+  readonly state: BoxState;
+  readonly next: BoxState;
+}
+
+/** Rounds whose changes are larger than this say little about where the box will rest [K]; our choice. */
+const guessBelowK = 3;
+/** Largest part of the way back, and of the way on, that a guess may take; our choice. */
+const furthestBack = 0.8;
+const furthestOn = 1;
+
+/** Where two rounds in a row point to: the mixture of what they came to whose change, if rounds were linear, is least.
+ *  Rest is where it was; swinging and creeping boxes get there in fewer rounds. Source: Anderson's mixing of 1965, of depth one (memory). */
+function guessFrom(before: Round, state: BoxState, next: BoxState): BoxState {
+  let along = 0;
+  let square = 0;
+  for (let k = 0; k < state.row.length; k++) {
+    const f = next.row[k]! - state.row[k]!;
+    const d = f - (before.next.row[k]! - before.state.row[k]!);
+    along += f * d;
+    square += d * d;
+  }
+  if (square === 0) return next;
+  const back = Math.max(-furthestOn, Math.min(furthestBack, along / square));
+  const out = copyState(next);
+  for (let k = 0; k < out.row.length; k++) out.row[k] = out.row[k]! + back * (before.next.row[k]! - out.row[k]!);
   return out;
 }
 

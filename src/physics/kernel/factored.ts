@@ -54,9 +54,10 @@ export function eliminated(model: BoxModel, net: Network, perS: number): Factore
 
 function surfaceCore(net: Network, { airNodes, patches }: Layout): Float64Array {
   const lu = new Float64Array(patches * patches);
+  const { core, size } = net;
   for (let s = 0; s < patches; s++) {
-    const from = (airNodes + s) * net.size + airNodes;
-    lu.set(net.core.subarray(from, from + patches), s * patches);
+    const from = (airNodes + s) * size + airNodes;
+    for (let j = 0; j < patches; j++) lu[s * patches + j] = core[from + j]!;
   }
   return lu;
 }

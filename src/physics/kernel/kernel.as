@@ -41,13 +41,21 @@ function factorDense(a: usize, n: i32): i32 {
       put(row, k + 1, g);
       const ff = f64x2.splat(f);
       const gg = f64x2.splat(g);
-      let j = k + 2;
-      for (; j + 1 < n; j += 2)
-        v128.store(
-          row + (<usize>j << 3),
-          f64x2.sub(f64x2.sub(two(row, j), f64x2.mul(ff, two(top, j))), f64x2.mul(gg, two(under, j))),
+      // addresses run on by themselves: this is the innermost loop of all
+      let to = row + (<usize>(k + 2) << 3);
+      let t = top + (<usize>(k + 2) << 3);
+      let u = under + (<usize>(k + 2) << 3);
+      const last = row + wide;
+      for (; to + 32 <= last; to += 32, t += 32, u += 32) {
+        const a0 = f64x2.sub(f64x2.sub(v128.load(to), f64x2.mul(ff, v128.load(t))), f64x2.mul(gg, v128.load(u)));
+        const a1 = f64x2.sub(
+          f64x2.sub(v128.load(to, 16), f64x2.mul(ff, v128.load(t, 16))),
+          f64x2.mul(gg, v128.load(u, 16)),
         );
-      if (j < n) put(row, j, at(row, j) - f * at(top, j) - g * at(under, j));
+        v128.store(to, a0);
+        v128.store(to, a1, 16);
+      }
+      for (; to < last; to += 8, t += 8, u += 8) store<f64>(to, load<f64>(to) - f * load<f64>(t) - g * load<f64>(u));
     }
   }
   if (k < n) {

@@ -19,6 +19,12 @@ export interface Layout {
   readonly hasMats: boolean;
   /** The outermost node of each panel, as a place in the row. */
   readonly outermost: Int32Array;
+  /** Which way each surface faces (0 floor, 1 ceiling, 2 wall), whether it is open mesh, and the air node it touches. */
+  readonly facing: Uint8Array;
+  readonly isMesh: Uint8Array;
+  readonly airNode: Int32Array;
+  /** Resistance beyond each panel besides the outer film [m2K/W]. */
+  readonly baseResistance: Float64Array;
   /** Place of each air node when counted column by column, half the width of the band that this gives,
    *  and the place of the air that each patch touches. */
   readonly order: Int32Array;
@@ -32,6 +38,8 @@ const heldAirDensity = 1.19;
 /** Air mass in a node times its heat capacity [J/K]. Source: definition. Checks: books of every run close. */
 export const airCapacity = (model: BoxModel, node: number): number =>
   model.airVolumeM3[node]! * heldAirDensity * airHeatCapacityJPerKgK;
+
+const facings = ['floor', 'ceiling', 'wall'];
 
 const known = new WeakMap<BoxModel['chains'], Layout>();
 
@@ -72,6 +80,10 @@ function layoutFrom(model: BoxModel): Layout {
     conductance,
     matAt,
     hasMats: grid.patches.some((p) => p.role === 'mat'),
+    facing: Uint8Array.from(grid.patches, (p) => facings.indexOf(p.facing)),
+    isMesh: Uint8Array.from(grid.patches, (p) => (p.role === 'mesh' ? 1 : 0)),
+    airNode: Int32Array.from(grid.patches, (p) => p.layer * grid.columns + p.column),
+    baseResistance: Float64Array.from(chains, (c) => c.baseResistance),
     outermost: Int32Array.from(chains, (c, s) =>
       c.capacity.length > 0 ? airNodes + patches + first[s + 1]! - 1 : airNodes + s,
     ),

@@ -2,7 +2,7 @@
 import type { ProofAnswer } from '../proving/verdict/proof-answer.ts';
 import { defaultRule, type ProofRule } from '../proving/verdict/rule.ts';
 import { instrumentsOf } from '../records/instruments.ts';
-import { insertProofResult, newestProof, type ProofResultRow } from '../records/readings.ts';
+import { insertProofResult, newestProof, type ProofResultRow, readingsChangedAt } from '../records/readings.ts';
 import { versions } from '../records/versions.ts';
 import { good, type Result } from '../shared/result.ts';
 import type { DeskContext } from './desk-context.ts';
@@ -61,8 +61,18 @@ export async function proveEnquiry(
 
 export interface ShownProof {
   readonly proof: ProofResultRow | null;
-  /** Whether it was made of the home as it stands now. */
+  /** Whether home and readings are still those it was made of. */
   readonly current: boolean;
+}
+
+export async function isCurrent(
+  desk: Pick<DeskContext, 'db'>,
+  enquiry: { readonly id: string; readonly version: number },
+  proof: ProofResultRow | undefined,
+): Promise<boolean> {
+  if (proof === undefined || proof.enquiryVersion !== enquiry.version) return false;
+  const changed = await readingsChangedAt(desk.db, enquiry.id);
+  return changed === null || changed <= proof.at;
 }
 
 /** The newest proof. Faults: "ENQUIRY_UNKNOWN". */
@@ -70,5 +80,5 @@ export async function showProof(desk: DeskContext, enquiryId: string): Promise<R
   const enquiry = await enquiryFor(desk, enquiryId);
   if (!enquiry.ok) return enquiry;
   const proof = await newestProof(desk.db, enquiryId);
-  return good({ proof: proof ?? null, current: proof?.enquiryVersion === enquiry.value.version });
+  return good({ proof: proof ?? null, current: await isCurrent(desk, enquiry.value, proof) });
 }

@@ -146,6 +146,19 @@ export async function handReadingsOf(db: Db, enquiryId: string): Promise<HandRea
   }));
 }
 
+/** When the readings of a home last changed: a file came, was answered or set aside, a reading was typed. Live readings
+ *  come all the time and are left out. Null when nothing was ever read. */
+export async function readingsChangedAt(db: Db, enquiryId: string): Promise<Date | null> {
+  const newest = await sql<{ at: Date | null }>`
+    select max(at) as at from (
+      select at from reading_file where enquiry_id = ${enquiryId}
+      union all select a.at from reading_file_answer a join reading_file f on f.id = a.file_id where f.enquiry_id = ${enquiryId}
+      union all select w.at from reading_file_withdrawal w join reading_file f on f.id = w.file_id where f.enquiry_id = ${enquiryId}
+      union all select at from hand_reading where enquiry_id = ${enquiryId}
+    ) changes`.execute(db);
+  return newest.rows[0]?.at ?? null;
+}
+
 export interface NewProofResult {
   readonly enquiryId: string;
   readonly enquiryVersion: number;

@@ -65,6 +65,10 @@ describe('files and proof', () => {
     expect(proof.body.inputs.files).toEqual([taken.body.sha256]);
     const kept = await ask('GET', `/api/enquiries/${id}/proof`);
     expect([kept.body.current, kept.body.proof.answer.verdict, kept.body.proof.by]).toEqual([true, 'failed', 'tester']);
+    // a reading that came in since makes it old
+    const typed = { at: '2026-01-14T08:00', clientKey: 'desk-0001', valuesC: { room: 18 } };
+    await ask('POST', `/api/enquiries/${id}/hand-readings`, { readings: [typed] });
+    expect((await ask('GET', `/api/enquiries/${id}/proof`)).body.current).toBe(false);
   });
   test('the same bytes twice are one file; set aside they no longer count', async () => {
     const id = await newHome();

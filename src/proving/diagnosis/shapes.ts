@@ -60,19 +60,20 @@ export function lastingJump(points: readonly HalfHour[], leastK: number): Jump |
   }
   if (rest.length < 24) return null;
   let best: Jump | null = null;
-  let most = 0;
+  let least = Number.POSITIVE_INFINITY;
   for (let k = 0; k < rest.length - 12; k++) {
     const after = rest.slice(k).map((r) => r.byK);
     const before = rest.slice(0, k).map((r) => r.byK);
     const a = median(after);
     const b = before.length === 0 ? 0 : median(before);
-    const sameSide =
-      after.filter((v) => Math.sign(v) === Math.sign(a) && Math.abs(v) > leastK / 2).length / after.length;
-    const gain = (Math.abs(a) - Math.abs(b)) * Math.sqrt(after.length);
-    if (Math.abs(a) >= leastK && Math.abs(b) < leastK / 2 && sameSide > 0.75 && gain > most) {
-      most = gain;
-      best = { atS: rest[k]!.atS, byK: a };
-    }
+    if (Math.abs(a) < leastK || Math.abs(b) >= leastK / 2) continue;
+    const stays = after.filter((v) => Math.sign(v) === Math.sign(a) && Math.abs(v) > leastK / 2).length / after.length;
+    if (stays <= 0.75) continue;
+    // the jump lies where "nothing before, this much after" leaves the least unexplained
+    const miss = before.reduce((m, v) => m + v * v, 0) + after.reduce((m, v) => m + (v - a) ** 2, 0);
+    if (miss >= least) continue;
+    least = miss;
+    best = { atS: rest[k]!.atS, byK: a };
   }
   return best;
 }
@@ -96,6 +97,12 @@ export function dayShift(points: readonly HalfHour[], day: DayPeriod): Shift | n
   for (let byH = -11.5; byH <= 12; byH += 0.5) {
     const fit = stepFit(points, day, byH);
     if (fit !== null && fit.stepK > 0 && fit.missK2 < best.missK2) best = { byH, ...fit };
+  }
+  // hours after a change are left out, so earlier shifts fit as well: the latest of those that fit alike is meant
+  for (let byH = best.byH + 0.5; byH <= 12; byH += 0.5) {
+    const fit = stepFit(points, day, byH);
+    if (fit === null || fit.stepK <= 0 || fit.missK2 > best.missK2 * 1.1 + 1e-3) break;
+    best = { byH, stepK: fit.stepK, missK2: Math.min(fit.missK2, best.missK2) };
   }
   return { byH: best.byH, stepK: best.stepK, leftFrac: best.missK2 / Math.max(1e-6, planned.missK2) };
 }

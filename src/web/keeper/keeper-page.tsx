@@ -1,7 +1,7 @@
 // The keeper's page behind a link: the drawing, where to read, three big fields, and whether the home is proven yet.
 // Works without a connection: readings wait on the phone and are sent later.
 import '../proof/proof.css';
-import { useCallback, useEffect, useState } from 'react';
+import { useCallback, useEffect, useRef, useState } from 'react';
 import { Button } from 'react-aria-components';
 import type { Enclosure } from '../../physics/enclosure.ts';
 import { type HandPlace, handLimitsC, handPlaces } from '../../proving/hand-readings.ts';
@@ -15,8 +15,11 @@ import { useSheet } from '../settings/settings-context.tsx';
 import { useWidth } from '../settings/use-width.ts';
 import { type KeeperPageData, openPage, send } from './keeper-api.ts';
 import { forget, keepPage, keptPage, queue, unqueue, waiting } from './keeper-store.ts';
+import { ReadingMarks } from './reading-marks.tsx';
 
 type Values = Readonly<Record<HandPlace, number | null>>;
+/** Height of the drawing's inside on a phone [px]. */
+const insideHeight = 200;
 const none: Values = { 'basking-surface': null, 'cool-air': null, room: null };
 
 export function KeeperPage({ secret }: { readonly secret: string }) {
@@ -25,6 +28,14 @@ export function KeeperPage({ secret }: { readonly secret: string }) {
   const [gone, setGone] = useState(false);
   const [offline, setOffline] = useState(false);
   const [values, setValues] = useState<Values>(none);
+  // a field gives its number when it is left: pressing the button leaves it, so the newest numbers are read here
+  const newest = useRef<Values>(none);
+  const [empty, setEmpty] = useState(false);
+  const put = (next: Values) => {
+    newest.current = next;
+    setValues(next);
+    setEmpty(false);
+  };
   const [count, setCount] = useState(() => waiting(secret).length);
   const [sent, setSent] = useState(false);
   const [refused, setRefused] = useState<readonly Fault[]>([]);
@@ -57,9 +68,13 @@ export function KeeperPage({ secret }: { readonly secret: string }) {
   if (page === null) return <main className="keeper">{t(offline ? 'keeper.offline' : 'keeper.loading')}</main>;
   const home = page.home as unknown as Enclosure;
   const press = async () => {
-    const valuesC = Object.fromEntries(Object.entries(values).filter(([, v]) => v !== null));
+    const valuesC = Object.fromEntries(Object.entries(newest.current).filter(([, v]) => v !== null));
+    if (Object.keys(valuesC).length === 0) {
+      setEmpty(true);
+      return;
+    }
     queue(secret, { at: wallNow(new Date()), valuesC, clientKey: crypto.randomUUID() });
-    setValues(none);
+    put(none);
     setRefused([]);
     await refresh();
     setSent(waiting(secret).length === 0);
@@ -75,37 +90,37 @@ export function KeeperPage({ secret }: { readonly secret: string }) {
         {t(`keeper.${page.state}`)}
       </p>
       <p>{t(page.state === 'proven' ? 'keeper.provenSay' : 'keeper.notYetSay')}</p>
-      <SectionDrawing
-        enclosure={home}
-        readings={null}
-        climate={null}
-        width={width}
-        mostInsideHeight={200}
-        describedBy="keeper-drawing"
-        moves={null}
-      />
+      <div className="keeper-drawing">
+        <SectionDrawing
+          enclosure={home}
+          readings={null}
+          climate={null}
+          width={width}
+          mostInsideHeight={insideHeight}
+          describedBy="keeper-drawing"
+          moves={null}
+        />
+        <ReadingMarks home={home} width={width} mostInsideHeight={insideHeight} />
+      </div>
       <p id="keeper-drawing">
         {t('keeper.drawing')} {t('keeper.probe')}
       </p>
-      {handPlaces.map((place) => (
+      {handPlaces.map((place, i) => (
         <QuantityField
           key={place}
           kind="temperature"
-          label={t(`keeper.${place}`)}
+          label={`${i + 1}. ${t(`keeper.${place}`)}`}
           value={values[place]}
           min={handLimitsC.low}
           max={handLimitsC.high}
-          onChange={(v) => setValues((now) => ({ ...now, [place]: v }))}
+          onChange={(v) => put({ ...newest.current, [place]: v })}
         />
       ))}
-      <Button
-        className="button button-large"
-        isDisabled={Object.values(values).every((v) => v === null)}
-        onPress={() => void press()}
-      >
+      <Button className="button button-large" onPress={() => void press()}>
         {t('keeper.send')}
       </Button>
       <div role="status">
+        {empty && <p className="field-fault">{t('keeper.empty')}</p>}
         {count > 0 && <p>{t('keeper.waiting', { count })}</p>}
         {offline && <p>{t('keeper.offline')}</p>}
         {sent && count === 0 && refused.length === 0 && <p>{t('keeper.sent')}</p>}

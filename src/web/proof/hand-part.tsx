@@ -1,5 +1,5 @@
 // Three numbers and a time, typed at the desk on the phone.
-import { useState } from 'react';
+import { useRef, useState } from 'react';
 import { Button } from 'react-aria-components';
 import { type HandPlace, handLimitsC, handPlaces } from '../../proving/hand-readings.ts';
 import type { Asked } from '../animal/animal-api.ts';
@@ -15,14 +15,20 @@ const none: Values = { 'basking-surface': null, 'cool-air': null, room: null };
 export function HandPart({ enquiryId, onChange }: { readonly enquiryId: string; readonly onChange: () => void }) {
   const { t } = useSheet();
   const [values, setValues] = useState<Values>(none);
+  // a field gives its number when it is left: pressing the button leaves it, so the newest numbers are read here
+  const newest = useRef<Values>(none);
+  const put = (next: Values) => {
+    newest.current = next;
+    setValues(next);
+  };
   const [at, setAt] = useState(() => wallNow(new Date()));
   const [answer, setAnswer] = useState<Asked<unknown> | null>(null);
   const keep = async () => {
-    const valuesC = Object.fromEntries(Object.entries(values).filter(([, v]) => v !== null));
+    const valuesC = Object.fromEntries(Object.entries(newest.current).filter(([, v]) => v !== null));
     const sent = await typeReading(enquiryId, { at, valuesC, clientKey: crypto.randomUUID() });
     setAnswer(sent);
     if (!sent.ok) return;
-    setValues(none);
+    put(none);
     onChange();
   };
   return (
@@ -39,7 +45,7 @@ export function HandPart({ enquiryId, onChange }: { readonly enquiryId: string; 
             value={values[place]}
             min={handLimitsC.low}
             max={handLimitsC.high}
-            onChange={(v) => setValues((now) => ({ ...now, [place]: v }))}
+            onChange={(v) => put({ ...newest.current, [place]: v })}
           />
         ))}
       </div>
@@ -52,11 +58,7 @@ export function HandPart({ enquiryId, onChange }: { readonly enquiryId: string; 
           onChange={(event) => setAt(event.target.value)}
         />
       </label>
-      <Button
-        className="button"
-        isDisabled={Object.values(values).every((v) => v === null)}
-        onPress={() => void keep()}
-      >
+      <Button className="button" onPress={() => void keep()}>
         {t('proof.handKeep')}
       </Button>
       <p role="status">{answer?.ok && t('proof.handKept')}</p>

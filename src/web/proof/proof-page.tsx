@@ -40,6 +40,7 @@ export function ProofPage({ id }: { readonly id: string }) {
   const changed = () => {
     files.again();
     curves.again();
+    proof.again();
   };
   const ask = async () => {
     setWorking(true);

@@ -54,7 +54,7 @@ export function NeedsPart({ answer }: { readonly answer: ProofAnswer }) {
   const kind = (n: ProofAnswer['needs'][number]) => (n.quantity === 'rhPct' ? 'percent' : 'temperature');
   const wanted = (low: number | null, high: number | null, of: 'percent' | 'temperature') =>
     low !== null && high !== null
-      ? measure.span(of, low, high, 1)
+      ? measure.span(of, low, high, of === 'percent' ? 0 : 1)
       : low !== null
         ? t('proof.atLeast', { value: measure.text(of, low) })
         : t('proof.atMost', { value: measure.text(of, high ?? 0) });

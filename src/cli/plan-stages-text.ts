@@ -1,4 +1,5 @@
 // The road of boxes in words: each box with its years, its kit and what is used again, and what both roads cost.
+import { neverYears } from '../planning/stages/growth-forecast.ts';
 import type { Road, RoadStage, StageRoads } from '../planning/stages/stage-road.ts';
 import { type ChooseText, shapeOf } from './plan-search-text.ts';
 import { wrapped } from './wrap.ts';
@@ -40,10 +41,7 @@ function oneStage(s: RoadStage, { show, terminal, words, roads }: StageText): st
   const n = (v: number) => show.number(v, 1);
   const price = (v: number) => `${show.number(v, 0)} ${roads.currency}`;
   const length = `${show.length(s.lengthM.from)} – ${show.length(s.lengthM.to)}`;
-  const end =
-    s.outgrown && s.outgrown.median < 90
-      ? words.outgrown(n(s.outgrown.low), n(s.outgrown.median), n(Math.min(s.outgrown.high, 90)))
-      : words.serves;
+  const end = outgrownText(s, words, n);
   return [
     ...wrapped(
       `${words.stage(s.box.name, n(s.fromYear), n(s.toYear))}, ${length}, ${end}`,
@@ -57,4 +55,10 @@ function oneStage(s: RoadStage, { show, terminal, words, roads }: StageText): st
     ...(s.usedAgain.length > 0 ? wrapped(`${words.again}: ${s.usedAgain.join(', ')}`, columns, '      ') : []),
     ...(s.coverPrice > 0 ? wrapped(words.cover(price(s.coverPrice)), columns, '      ') : []),
   ];
+}
+
+function outgrownText({ outgrown }: RoadStage, words: StageText['words'], n: (v: number) => string): string {
+  if (!outgrown || outgrown.median >= neverYears) return words.serves;
+  if (outgrown.high >= neverYears) return words.outgrownOpen(n(outgrown.low), n(outgrown.median));
+  return words.outgrown(n(outgrown.low), n(outgrown.median), n(outgrown.high));
 }

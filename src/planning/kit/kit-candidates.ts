@@ -7,7 +7,7 @@ import { itemsOf, type Shelf, type ShelfHeater, type ShelfItem, type ShelfThermo
 import { type BoxVariant, variantsOf } from './box-variant.ts';
 import type { Arrangement, Kit } from './kit.ts';
 import { type KitHeart, kitEnclosure } from './kit-enclosure.ts';
-import { kitParts } from './kit-parts.ts';
+import { type CommonParts, commonParts, kitParts } from './kit-parts.ts';
 import { kitRefusal } from './kit-safety.ts';
 import { otherProbes, placedHeater } from './place-heater.ts';
 
@@ -54,13 +54,14 @@ export function kitCandidates(input: CandidateInput): Candidates {
     refusals.set(why, { kits: (old?.kits ?? 0) + count, example: old?.example ?? example });
   };
   const judged = new Map<string, string>();
+  const common = commonParts(shelf, input.ownedIds);
   for (const box of boxes) {
     for (const group of arrangementGroups(box, heaters)) {
       if ('why' in group) {
         for (const item of group.items) refuse(group.why, item.name, thermostats.length);
         continue;
       }
-      const made = kitsOf(group, box, thermostats, input, judged, refuse);
+      const made = kitsOf(group, box, thermostats, input, judged, common, refuse);
       if (made.length === 0) continue;
       arrangements.push(arrangementOf(group, box, made));
       kits.push(made);
@@ -118,14 +119,16 @@ function kitsOf(
   thermostats: readonly ShelfThermostat[],
   input: CandidateInput,
   judged: Map<string, string>,
+  common: CommonParts,
   refuse: (why: string, example: string) => void,
 ): Kit[] {
   const kits: Kit[] = [];
   const nights: readonly (ShelfHeater | null)[] = group.nightKind ? group.nightItems : [null];
+  const nightThermostats = nights.map((n) => n && cheapestFor(n, thermostats, input));
   for (const heater of group.items)
     for (const thermostat of thermostats)
-      for (const nightHeater of nights) {
-        const nightThermostat = nightHeater ? cheapestFor(nightHeater, thermostats, input) : null;
+      for (const [n, nightHeater] of nights.entries()) {
+        const nightThermostat = nightThermostats[n] ?? null;
         const id = [heater, thermostat, nightHeater, nightThermostat].map((x) => x?.id ?? '-').join(' ');
         const name = `${heater.name} on ${thermostat.name}`;
         const fit = fitOf({ heater, nightHeater, thermostat, nightThermostat }, (one, t, role) =>
@@ -135,11 +138,8 @@ function kitsOf(
           refuse(fit, name);
           continue;
         }
-        const parts = kitParts(
-          { heater, nightHeater, thermostat, nightThermostat, box, enclosure: input.enclosure },
-          input.shelf,
-          input.ownedIds,
-        );
+        const kit = { heater, nightHeater, thermostat, nightThermostat, box, enclosure: box.enclosure };
+        const parts = kitParts(kit, common, input.ownedIds);
         if (parts === null) {
           refuse('The shelf lacks a guard, a holder or a thermometer for it.', name);
           continue;

@@ -5,7 +5,29 @@ import { itemsOf, type Shelf, type ShelfHeater, type ShelfItem, type ShelfKind }
 import type { BoxVariant } from './box-variant.ts';
 import type { KitHeart } from './kit-enclosure.ts';
 import type { KitPart, PartRole } from './kit-part.ts';
-import { placedHeater } from './place-heater.ts';
+import { hasOpenLid } from './place-heater.ts';
+
+/** The cheapest fitting guard, holder and thermometer of a shelf, looked up once for all kits. */
+export interface CommonParts {
+  readonly bodyGuard: ShelfItem | null;
+  readonly panelGuard: ShelfItem | null;
+  readonly holder: ShelfItem | null;
+  readonly thermometer: ShelfItem | null;
+}
+
+export function commonParts(shelf: Shelf, ownedIds: ReadonlySet<string>): CommonParts {
+  const cost = (item: ShelfItem) => (ownedIds.has(item.id) ? 0 : item.price);
+  const cheapest = <K extends ShelfKind>(kind: K, fits: (item: Extract<ShelfItem, { kind: K }>) => boolean) =>
+    itemsOf(shelf, kind)
+      .filter((item) => (item.inStock || ownedIds.has(item.id)) && fits(item))
+      .reduce<ShelfItem | null>((a, b) => (a && cost(a) <= cost(b) ? a : b), null);
+  return {
+    bodyGuard: cheapest('guard', (item) => item.guards === 'body'),
+    panelGuard: cheapest('guard', (item) => item.guards === 'panel'),
+    holder: cheapest('holder', (item) => item.material === 'ceramic'),
+    thermometer: cheapest('thermometer', (item) => item.thermometerKind !== 'stick-on-dial'),
+  };
+}
 
 export interface PartsInput extends KitHeart {
   readonly box: BoxVariant;
@@ -14,44 +36,34 @@ export interface PartsInput extends KitHeart {
 }
 
 /** Null when the shelf has nothing for a part that cannot be left out. */
-export function kitParts(kit: PartsInput, shelf: Shelf, ownedIds: ReadonlySet<string>): readonly KitPart[] | null {
-  const owned = (item: ShelfItem) => ownedIds.has(item.id);
-  const part = (item: ShelfItem, role: PartRole): KitPart => ({
-    itemId: item.id,
-    name: item.name,
-    role,
-    count: 1,
-    price: owned(item) ? 0 : item.price,
-    owned: owned(item),
-  });
-  const cheapest = <K extends ShelfKind>(kind: K, fits: (item: Extract<ShelfItem, { kind: K }>) => boolean) =>
-    itemsOf(shelf, kind)
-      .filter((item) => (item.inStock || owned(item)) && fits(item))
-      .reduce<Extract<ShelfItem, { kind: K }> | null>((a, b) => (a && cost(a) <= cost(b) ? a : b), null);
-  const cost = (item: ShelfItem) => (owned(item) ? 0 : item.price);
+export function kitParts(
+  kit: PartsInput,
+  common: CommonParts,
+  ownedIds: ReadonlySet<string>,
+): readonly KitPart[] | null {
   const parts: (KitPart | null)[] = [...kit.box.parts];
-  const heating = (heater: ShelfHeater, role: 'main' | 'night') => {
-    parts.push(part(heater, role === 'main' ? 'heater' : 'night-heater'));
-    const place = placedHeater(kit.enclosure, heater, role);
-    const mount = 'heater' in place ? place.heater.mount : 'inside';
-    if (heaterBodies[heater.heaterKind].form === 'body') {
-      const holder = cheapest('holder', (item) => item.material === 'ceramic');
-      parts.push(holder && part(holder, 'holder'));
+  const add = (item: ShelfItem | null, role: PartRole): void => {
+    if (!item) {
+      parts.push(null);
+      return;
     }
-    if (mount === 'inside' || mount === 'ceiling') {
-      const guard = cheapest('guard', (item) => item.guards === (mount === 'inside' ? 'body' : 'panel'));
-      parts.push(guard && part(guard, 'guard'));
-    }
+    const owned = ownedIds.has(item.id);
+    parts.push({ itemId: item.id, name: item.name, role, count: 1, price: owned ? 0 : item.price, owned });
   };
-  heating(kit.heater, 'main');
-  parts.push(part(kit.thermostat, 'thermostat'));
-  if (kit.nightHeater) heating(kit.nightHeater, 'night');
-  if (kit.nightThermostat) parts.push(part(kit.nightThermostat, 'night-thermostat'));
+  const heating = (heater: ShelfHeater, role: PartRole): void => {
+    add(heater, role);
+    const body = heaterBodies[heater.heaterKind].form === 'body';
+    if (body) add(common.holder, 'holder');
+    if (body && !hasOpenLid(kit.enclosure)) add(common.bodyGuard, 'guard');
+    if (heater.heaterKind === 'radiant-panel') add(common.panelGuard, 'guard');
+  };
+  heating(kit.heater, 'heater');
+  add(kit.thermostat, 'thermostat');
+  if (kit.nightHeater) heating(kit.nightHeater, 'night-heater');
+  if (kit.nightThermostat) add(kit.nightThermostat, 'night-thermostat');
   for (const place of ['basking', 'cool-end'] as const) {
-    const role = place === 'basking' ? 'basking-thermometer' : 'cool-thermometer';
     if (kit.enclosure.thermometers.some((t) => t.place === place && t.kind !== 'stick-on-dial')) continue;
-    const item = cheapest('thermometer', (t) => t.thermometerKind !== 'stick-on-dial');
-    parts.push(item && part(item, role));
+    add(common.thermometer, place === 'basking' ? 'basking-thermometer' : 'cool-thermometer');
   }
   return parts.some((p) => p === null) ? null : (parts as KitPart[]);
 }

@@ -23,7 +23,9 @@ export function warmSide(enclosure: Enclosure): Side {
   return enclosure.bowl && enclosure.bowl.xM < middle ? 'right' : 'left';
 }
 
-const hasOpenLid = (enclosure: Enclosure): boolean => (enclosure.box.panels.top.meshShareFrac ?? 0) > openLidFrac;
+/** Lamps and emitters stand above such a lid, out of reach. */
+export const hasOpenLid = (enclosure: Enclosure): boolean =>
+  (enclosure.box.panels.top.meshShareFrac ?? 0) > openLidFrac;
 
 /** A heater of the shelf in its place, or null with the reason why it has none here. */
 export function placedHeater(

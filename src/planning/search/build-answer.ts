@@ -23,8 +23,8 @@ const shownFellOut = 12;
 
 export function searchAnswer(input: SearchInput, prepared: PreparedSearch): SearchAnswer {
   const { search, candidates } = prepared;
-  const ranking = search.ranking().filter((r) => !r.state.aside);
   const settled = search.isDone();
+  const ranking = settled ? search.offers() : search.ranking();
   // where something may hold, what fails is no choice
   const useful = ranking.filter((r) => r.key.verdict !== 'fails');
   const choices = (useful.length > 0 ? useful : ranking).slice(0, shownChoices).map((r) => choiceOf(r, input));
@@ -152,6 +152,7 @@ function cheaper(winner: Ranked, input: SearchInput, prepared: PreparedSearch): 
       found.push({
         name: kitName({ ...winner, state, group, kit }),
         boxId: state.arrangement.variant.id,
+        changes: state.arrangement.variant.changes,
         cost,
         verdict: estimate.verdict,
         why: bad

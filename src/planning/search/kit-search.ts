@@ -1,6 +1,7 @@
 // The search itself, as a machine that hands out work and takes results in, so that one thread or several can drive it.
 // Kits that share an arrangement share its solved versions. An arrangement is put aside as soon as none of its kits can
-// come before the third-best arrangement that is certain; this never changes the first three (kit-search.test.ts).
+// come before the best one that is certain; this never changes the first choice (search.test.ts). The next best are then
+// tried to the end too, so that there are several to choose from.
 // Leaves out: threads and clocks (whoever drives it), and the wording of the answer (search-answer.ts).
 import type { ClimateNeeds } from '../../husbandry/climate.ts';
 import type { Parameters } from '../../physics/parameters.ts';
@@ -14,7 +15,7 @@ import { compareKeys, type RankKey, rankKey } from './rank.ts';
 import { type MemberSurface, onLine } from './surface.ts';
 import { boundsOf, certainlyFails, count, emptyTally, estimateOf, type Tally } from './tally.ts';
 
-/** How many arrangements an answer is to name for certain. */
+/** How many arrangements an answer is to offer, each tried to the end. */
 export const wantedChoices = 3;
 /** Versions solved in one piece of work, fewer at first; small enough that a search can be stopped at once (our choice). */
 const chunk = 8;
@@ -47,6 +48,8 @@ export interface ArrangementState {
   /** Versions handed out so far. */
   asked: number;
   aside: boolean;
+  /** Rank by the best-estimate version alone. */
+  firstKey: RankKey | null;
   /** Not looked at: a change of vents where the air is neither dry nor damp. */
   needless: boolean;
   /** Cost over the years of each kit by id, by the best-estimate version. */
@@ -75,6 +78,8 @@ export interface KitSearch {
   readonly isDone: () => boolean;
   /** Best kit of each arrangement by what is known so far, best first. */
   readonly ranking: () => readonly Ranked[];
+  /** What is offered once all is done: the first choice and the next best, each tried to the end. */
+  readonly offers: () => readonly Ranked[];
   readonly work: () => { readonly solved: number; readonly asideUnsolved: number; readonly all: number };
 }
 
@@ -102,6 +107,7 @@ export function createKitSearch(setting: SearchSetting): KitSearch {
       early: new Map(),
       asked: 0,
       aside: false,
+      firstKey: null,
       needless: false,
       costs: new Map(),
     }),
@@ -109,28 +115,51 @@ export function createKitSearch(setting: SearchSetting): KitSearch {
   const plain = states.filter((s) => s.arrangement.variant.changes.length === 0);
   const hasFirst = () => plain.every((s) => s.surfaces.length > 0);
   const hasAll = () => states.every((s) => s.needless || s.surfaces.length > 0);
+  const looked = () => states.filter((s) => !s.needless);
   const complete = (s: ArrangementState) => s.surfaces.length >= of;
   const certain = (s: ArrangementState) =>
     complete(s) || (pruning && s.groups.length > 0 && s.groups.every((g) => certainlyFails(g.tally, of)));
   const bestOf = (s: ArrangementState, how: 'best' | 'estimate') => bestKit(s, of, how, certain(s));
 
-  /** Sets aside what cannot come among the wanted any more. */
+  /** Sets aside what cannot come first any more. */
   const prune = (): void => {
     if (!pruning || !hasAll()) return;
-    const sure = states.filter((s) => !s.needless && certain(s)).map((s) => bestOf(s, 'estimate').key);
-    const bar = sure.sort(compareKeys)[wantedChoices - 1];
-    for (const s of states) {
-      if (certain(s) || s.aside || s.needless) continue;
+    const sure = looked().filter(certain);
+    const bar = sure.map((s) => bestOf(s, 'estimate').key).sort(compareKeys)[0];
+    for (const s of looked()) {
+      if (certain(s)) continue;
       s.aside = bar !== undefined && compareKeys(bestOf(s, 'best').key, bar) > 0;
     }
   };
-  const open = (s: ArrangementState) => !s.needless && !s.aside && !certain(s) && s.asked < of;
+  const decided = () => hasAll() && looked().every((s) => s.aside || certain(s));
+  /** The first choice, and the next best by the best-estimate version that do not fail once tried to the end; the order
+   *  of threads has no say in it. `open` is the one that must be tried before the list is whole. */
+  const offered = (): { readonly list: readonly Ranked[]; readonly open: ArrangementState | null } => {
+    const sure = looked()
+      .filter(certain)
+      .map((s) => bestOf(s, 'estimate'));
+    const list: Ranked[] = [];
+    const first = sure.sort((x, y) => compareKeys(x.key, y.key))[0];
+    if (!first || first.key.verdict === 'fails') return { list: sure, open: null };
+    list.push(first);
+    const byFirst = looked().sort((x, y) => compareKeys(x.firstKey!, y.firstKey!));
+    for (const s of byFirst) {
+      if (list.length >= wantedChoices) break;
+      if (s === first.state) continue;
+      if (!certain(s)) return { list, open: s };
+      const found = bestOf(s, 'estimate');
+      if (found.key.verdict !== 'fails') list.push(found);
+    }
+    return { list: list.sort((x, y) => compareKeys(x.key, y.key)), open: null };
+  };
+  const wanted = (s: ArrangementState) =>
+    !certain(s) && s.asked < of && s.asked < s.surfaces.length + (s.surfaces.length < chunk ? 1 : 2 * chunk);
 
   return {
     states,
     members: of,
     hasFirst,
-    isDone: () => states.every((s) => s.needless || s.aside || certain(s)),
+    isDone: () => decided() && offered().open === null,
     nextTask: () => {
       const fresh =
         plain.find((s) => s.asked === 0) ?? (hasFirst() ? states.find((s) => !s.needless && s.asked === 0) : undefined);
@@ -139,9 +168,10 @@ export function createKitSearch(setting: SearchSetting): KitSearch {
         return { arrangement: fresh.index, from: 0, to: 1 };
       }
       if (!hasAll()) return null;
-      const waiting = states.filter(
-        (s) => open(s) && s.asked < s.surfaces.length + (s.surfaces.length < chunk ? 1 : 2 * chunk),
-      );
+      const waiting = looked().filter((s) => !s.aside && wanted(s));
+      // once the first choice is certain, the next best are tried to the end
+      const second = decided() ? offered().open : null;
+      if (second && wanted(second)) waiting.push(second);
       if (waiting.length === 0) return null;
       const next = waiting.map((s) => bestOf(s, 'estimate')).reduce((a, b) => (compareKeys(a.key, b.key) <= 0 ? a : b));
       const { state } = next;
@@ -159,6 +189,7 @@ export function createKitSearch(setting: SearchSetting): KitSearch {
         for (const surface of next) {
           s.surfaces.push(surface);
           for (const group of s.groups) count(group.tally, needMargins(surface, group.behaviour, setting.climate));
+          s.firstKey ??= bestOf(s, 'estimate').key;
         }
       }
       if (!wasFirst && hasFirst())
@@ -172,10 +203,11 @@ export function createKitSearch(setting: SearchSetting): KitSearch {
       prune();
     },
     ranking: () =>
-      states
+      looked()
         .filter((s) => s.groups.length > 0)
         .map((s) => bestOf(s, 'estimate'))
-        .sort((a, b) => Number(a.state.aside) - Number(b.state.aside) || compareKeys(a.key, b.key)),
+        .sort((a, b) => compareKeys(a.key, b.key)),
+    offers: () => offered().list,
     work: () => ({
       solved: states.reduce((sum, s) => sum + s.surfaces.length, 0),
       asideUnsolved: states.reduce((sum, s) => sum + (s.needless ? 0 : of - s.surfaces.length), 0),

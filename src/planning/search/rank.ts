@@ -1,7 +1,7 @@
 // In which order kits are offered. First what holds, then what is not known to, then what fails. Among those that hold:
-// thermostats that suit well before those that do at a pinch, then the lower cost over the years. Among the others: the
+// those whose needs all hold together in nine versions of ten, then thermostats that suit well before those that do at a pinch, then the lower cost over the years. Among the others: the
 // better chance in the worse season, then the same; what fails, by how far it misses. The order is our choice.
-import type { Verdict } from '../../shared/verdict.ts';
+import { ensembleBounds, type Verdict } from '../../shared/verdict.ts';
 import type { Bounds } from './tally.ts';
 
 export interface RankKey {
@@ -18,10 +18,15 @@ export interface RankKey {
 const verdictOrder: Readonly<Record<Verdict, number>> = { holds: 0, 'not-known': 1, fails: 2 };
 const fitOrder = { good: 0, allowed: 1 } as const;
 
+/** Every need may hold in nine versions of ten, and yet not all of them in the same nine. */
+const isSure = (key: RankKey): boolean => key.chanceFrac >= ensembleBounds.holdsFrac;
+
 /** Negative when a comes first. */
 export function compareKeys(a: RankKey, b: RankKey): number {
   const verdict = verdictOrder[a.verdict] - verdictOrder[b.verdict];
   if (verdict !== 0) return verdict;
+  const sure = a.verdict === 'holds' ? Number(isSure(b)) - Number(isSure(a)) : 0;
+  if (sure !== 0) return sure;
   const chance = a.verdict === 'not-known' ? b.chanceFrac - a.chanceFrac : 0;
   if (chance !== 0) return chance;
   const miss = a.verdict === 'fails' ? a.shortfall - b.shortfall : 0;

@@ -51,6 +51,7 @@ export interface KitChoice {
 export interface FellOut {
   readonly name: string;
   readonly boxId: string;
+  readonly changes: readonly BoxChange[];
   readonly cost: number;
   readonly verdict: Verdict;
   readonly why: string;

@@ -1,5 +1,6 @@
 // Counts in how many versions of the box a kit holds, and says what is certain before all have been tried.
-// Certain by counting, or because a need is missed by more than four times its spread. Leaves out: costs.
+// Certain by counting; or because a need is missed by more than four times its spread; or because a share cannot grow so
+// far in the versions that are left, to more than three standard errors. Leaves out: costs.
 import { ensembleBounds, type Verdict, verdictFromShare, worstVerdict } from '../../shared/verdict.ts';
 import { kitNeeds, summerNeeds, winterNeeds } from './judge-kit.ts';
 
@@ -11,6 +12,10 @@ export const certainAfter = { versions: 8, spreads: 4, leastSpread: 0.05 } as co
  *  best-estimate version that misses by more than four of them is hopeless. Doubled for an open lid.
  *  Source: BOX-SPREAD (basking 3 K, air 1.2 to 1.5 K, humidity 15 points hold nine in ten). */
 const judgedSpread: readonly number[] = [1.8, 0.75, 0.9, 0.9, 1.8, 9, 9, 2];
+
+/** Standard errors within which a share is taken to stay while the remaining versions come in. The versions are spread
+ *  evenly over every doubt (Latin hypercube), so that shares wander less than this allows; our choice. */
+const shareErrors = 3.3;
 
 export interface Tally {
   /** 1, or 2 for an open lid. */
@@ -68,11 +73,20 @@ export function boundsOf(tally: Tally, of: number): { readonly best: Bounds; rea
   const lost = hopeless(tally);
   const verdict = (more: number) =>
     worstVerdict(tally.held.map((h, i) => (lost[i] ? 'fails' : verdictFromShare((h + more) / of))));
-  const chance = (more: number) => (Math.min(tally.winterHeld, tally.summerHeld) + more) / of;
+  const held = Math.min(tally.winterHeld, tally.summerHeld);
+  const chance = (more: number) => Math.min(held + more, reachable(held, tally.tried, of)) / of;
   return {
     best: { verdict: verdict(left), chanceFrac: chance(left) },
     worst: { verdict: verdict(0), chanceFrac: chance(0) },
   };
+}
+
+/** Most versions of all in which everything may yet hold, given how many of those tried did. */
+function reachable(held: number, tried: number, of: number): number {
+  if (tried < certainAfter.versions || tried >= of) return of;
+  const share = (held + 1) / (tried + 2);
+  const error = Math.sqrt((share * (1 - share) * (1 - tried / of)) / tried);
+  return Math.max(held, of * (share + shareErrors * error));
 }
 
 /** What it looks like so far: shares of the versions tried. */

@@ -10,7 +10,7 @@ import { bareLimits } from '../../husbandry/rules/beginnings.ts';
 import { covers, servesUpToM } from '../../husbandry/space.ts';
 import { rangeOf, wordOf } from '../../husbandry/species-facts.ts';
 import type { Standard } from '../../husbandry/standard.ts';
-import type { LifeStage, PlannedAnimal } from '../../physics/enclosure.ts';
+import type { Enclosure, LifeStage, PlannedAnimal } from '../../physics/enclosure.ts';
 import type { Verdict } from '../../shared/verdict.ts';
 import type { Interval } from '../plan-answer.ts';
 import type { KitChoice } from '../search/search-answer.ts';
@@ -93,16 +93,44 @@ export function* stageRoads(input: RoadInput): Generator<string, StageRoads> {
   return { ...head, growth, stepwise, atOnce, note: boxes.length === 0 ? none : adultBox ? null : noAdult };
 }
 
+const drawnId = 'drawn';
+
+/** The box that the customer has, as a box of the shelf at no price; what it is made of is read from the drawing. */
+function drawnBox({ name, box }: Enclosure): ShelfEnclosure {
+  const wall = box.panels.back.layers[0]!;
+  const front = box.panels.front.layers[0]!;
+  return {
+    id: drawnId,
+    kind: 'enclosure',
+    name,
+    price: 0,
+    inStock: true,
+    lengthM: box.lengthM,
+    depthM: box.depthM,
+    heightM: box.heightM,
+    wallMaterialId: wall.materialId,
+    wallThicknessM: wall.thicknessM,
+    frontMaterialId: front.materialId,
+    frontThicknessM: front.thicknessM,
+    meshShareFrac: box.panels.top.meshShareFrac ?? 0,
+    lowVentM2: 0,
+    highVentM2: 0,
+    widestGapM: box.widestGapM ?? 0,
+  };
+}
+
 interface ServingBox {
   readonly item: ShelfEnclosure;
   readonly servesM: number;
 }
 
 /** Boxes of the shelf that serve the animal today, by the length they serve up to and then by price. */
-function servingBoxes({ shelf, standard, animal, species }: RoadInput): ServingBox[] {
+function servingBoxes(input: RoadInput): ServingBox[] {
+  const { shelf, standard, animal, species } = input;
   const climbs = wordOf(species, 'adult', 'climbs') === 'yes';
   if (!covers(standard, species.id, climbs, animal.totalLengthM)) return [];
-  return itemsOf(shelf, 'enclosure')
+  const own = input.drawnIsOwned ? [drawnBox(input.enclosure)] : [];
+  return [...own, ...itemsOf(shelf, 'enclosure').filter((item) => item.inStock)]
     .map((item) => ({ item, servesM: servesUpToM(standard, item) }))
     .filter((b) => b.servesM >= animal.totalLengthM - 1e-9)
     .sort((a, b) => a.servesM - b.servesM || a.item.price - b.item.price);
@@ -175,7 +203,7 @@ function* stageOf(
     enclosure: inBox,
     climate: climate.value,
     ownedIds: owned,
-    boxIds: [box.id],
+    boxIds: box.id === drawnId ? [] : [box.id],
     years,
     drawnIsOwned: from === 0 && input.drawnIsOwned,
   });

@@ -15,6 +15,9 @@ import { KitsPart } from './kits-part.tsx';
 import { StagesPart } from './stages-part.tsx';
 import { type ChoosePart, useChoose } from './use-choose.ts';
 
+/** Space left and right of the sheet together, as in choose.css [px]. */
+const sidePadding = 32;
+
 export function ChoosePage() {
   const { t } = useSheet();
   const { enclosure, document, savedAs, changeEnclosure } = useDocument();
@@ -28,7 +31,8 @@ export function ChoosePage() {
     [enclosure, standardId, tariffPerKWh, years, drawnIsOwned],
   );
   const { run, stop } = useChoose(part, ask);
-  const [ref, width] = useWidth<HTMLDivElement>(800);
+  const [ref, outerWidth] = useWidth<HTMLDivElement>(800);
+  const width = outerWidth - sidePadding;
   const facts = useFacts();
   const animal = enclosure?.animal;
   const climate = animal

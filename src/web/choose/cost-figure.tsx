@@ -49,7 +49,7 @@ export function CostFigure({ choices, chosen, currency, width }: CostFigureProps
   });
   return (
     <figure className="figure">
-      <figcaption className="figure-title choose-figure-title" id="cost-title">
+      <figcaption className="figure-title" id="cost-title">
         {title}
       </figcaption>
       <LineChart
@@ -62,6 +62,7 @@ export function CostFigure({ choices, chosen, currency, width }: CostFigureProps
         width={width}
         label={title}
         fromZero
+        wholeX
       />
       <details className="table-behind">
         <summary>{t('table.behind')}</summary>

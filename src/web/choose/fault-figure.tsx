@@ -72,7 +72,7 @@ export function FaultFigure({ finding, lines, width }: FaultFigureProps) {
       : t('faults.titleCalm', { name: finding.case.title, hours: `${finding.hoursWatched} h` });
   return (
     <figure className="figure">
-      <figcaption className="figure-title choose-figure-title" id="fault-title">
+      <figcaption className="figure-title" id="fault-title">
         {title}
       </figcaption>
       <LineChart

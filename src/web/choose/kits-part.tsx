@@ -122,7 +122,7 @@ function titleOf(answer: SearchAnswer, t: ReturnType<typeof useSheet>['t'], mone
   return t('kits.title', blanks);
 }
 
-export function KitName({ choice }: { readonly choice: KitChoice }) {
+export function KitName({ choice }: { readonly choice: Pick<KitChoice, 'name' | 'changes'> }) {
   const { t } = useSheet();
   return (
     <>
@@ -162,7 +162,7 @@ function Others({ answer }: { readonly answer: SearchAnswer }) {
             rows={answer.fellOut}
             idOf={(f) => `${f.boxId}${f.name}`}
             columns={[
-              { key: 'name', head: t('kits.name'), value: (f) => f.name, cell: (f) => <span lang="en">{f.name}</span> },
+              { key: 'name', head: t('kits.name'), value: (f) => f.name, cell: (f) => <KitName choice={f} /> },
               { key: 'cost', head: t('kits.cost'), value: (f) => f.cost, cell: (f) => money(f.cost), numeric: true },
               {
                 key: 'why',

@@ -34,15 +34,17 @@ interface LineChartProps {
   /** What the picture shows, for those who do not see it. */
   readonly label: string;
   readonly fromZero?: boolean;
+  /** Marks of the lower axis on whole numbers only. */
+  readonly wholeX?: boolean;
 }
 
 const height = 300;
 const edge = { left: 52, right: 12, top: 14, bottom: 36 } as const;
 
 /** Round steps that fit about five into a span. */
-export function ticks(low: number, high: number, wanted = 5): number[] {
+export function ticks(low: number, high: number, wanted = 5, least = 0): number[] {
   const span = Math.max(1e-9, high - low);
-  const rough = span / wanted;
+  const rough = Math.max(least, span / wanted);
   const power = 10 ** Math.floor(Math.log10(rough));
   const step = [1, 2, 5, 10].map((k) => k * power).find((s) => s >= rough) ?? rough;
   const from = Math.ceil(low / step - 1e-9);
@@ -108,7 +110,7 @@ export function LineChart(props: LineChartProps) {
             </text>
           </g>
         ))}
-        {ticks(x0, x1, Math.max(3, Math.floor(width / 90))).map((x) => (
+        {ticks(x0, x1, Math.max(3, Math.floor(width / 90)), props.wholeX ? 1 : 0).map((x) => (
           <text key={x} className="chart-tick" x={at(x, y0)[0]} y={height - edge.bottom + 16} textAnchor="middle">
             {props.xText(x)}
           </text>

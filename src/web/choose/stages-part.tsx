@@ -1,4 +1,5 @@
 // The road of boxes: the animal's length over the years against what each box serves, and both roads as tables.
+import { neverYears } from '../../planning/stages/growth-forecast.ts';
 import type { Road, RoadStage } from '../../planning/stages/stage-road.ts';
 import { VerdictMark } from '../controls/verdict-mark.tsx';
 import { shownFromStored, unitText } from '../settings/measure.ts';
@@ -58,6 +59,7 @@ export function StagesPart({ run, width }: StagesPartProps) {
           width={width}
           label={`${title}. ${t('stages.pictureSay')}`}
           fromZero
+          wholeX
         />
         <p className="aside">
           {growth.maturityRead
@@ -117,11 +119,11 @@ function RoadTable({ title, road, currency, id }: RoadTableProps) {
             head: t('stages.outgrown'),
             value: (s) => s.outgrown?.median ?? null,
             cell: (s) =>
-              s.outgrown && s.outgrown.median < 90
-                ? t('stages.outgrownSay', {
+              s.outgrown && s.outgrown.median < neverYears
+                ? t(s.outgrown.high < neverYears ? 'stages.outgrownSay' : 'stages.outgrownOpen', {
                     median: n(s.outgrown.median),
                     low: n(s.outgrown.low),
-                    high: n(Math.min(90, s.outgrown.high)),
+                    high: n(s.outgrown.high),
                   })
                 : t('stages.forGood'),
           },

@@ -146,6 +146,7 @@ export const chooseDe: Readonly<Record<keyof typeof chooseEn, string>> = {
   'stages.years': 'Jahre',
   'stages.outgrown': 'Zu klein',
   'stages.outgrownSay': 'in {median} Jahren ({low} bis {high})',
+  'stages.outgrownOpen': 'in {median} Jahren (frühestens {low})',
   'stages.forGood': 'reicht auf Dauer',
   'stages.kit': 'Ausstattung',
   'stages.buy': 'Zu kaufen',

@@ -141,6 +141,7 @@ export const chooseEn = {
   'stages.years': 'Years',
   'stages.outgrown': 'Outgrown',
   'stages.outgrownSay': 'in {median} years ({low} to {high})',
+  'stages.outgrownOpen': 'in {median} years ({low} at the soonest)',
   'stages.forGood': 'serves for good',
   'stages.kit': 'Kit',
   'stages.buy': 'To buy',

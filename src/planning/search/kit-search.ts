@@ -17,6 +17,8 @@ import { boundsOf, certainlyFails, count, emptyTally, estimateOf, type Tally } f
 
 /** How many arrangements an answer is to offer, each tried to the end. */
 export const wantedChoices = 3;
+/** How many of the next best are tried to the end in search of those that hold like the first choice; our choice. */
+const mostTried = 8;
 /** Versions solved in one piece of work, fewer at first; small enough that a search can be stopped at once (our choice). */
 const chunk = 8;
 const firstChunk = 4;
@@ -132,25 +134,27 @@ export function createKitSearch(setting: SearchSetting): KitSearch {
     }
   };
   const decided = () => hasAll() && looked().every((s) => s.aside || certain(s));
-  /** The first choice, and the next best by the best-estimate version that do not fail once tried to the end; the order
-   *  of threads has no say in it. `open` is the one that must be tried before the list is whole. */
+  /** The first choice, and the next best by the best-estimate version that, tried to the end, hold as it does; where
+   *  fewer hold, those that do not fail. The order of threads has no say in it. `open` is the one that must be tried
+   *  before the list is whole. */
   const offered = (): { readonly list: readonly Ranked[]; readonly open: ArrangementState | null } => {
     const sure = looked()
       .filter(certain)
       .map((s) => bestOf(s, 'estimate'));
-    const list: Ranked[] = [];
     const first = sure.sort((x, y) => compareKeys(x.key, y.key))[0];
     if (!first || first.key.verdict === 'fails') return { list: sure, open: null };
-    list.push(first);
+    const tried: Ranked[] = [];
+    const enough = () => tried.filter((r) => r.key.verdict === first.key.verdict).length >= wantedChoices - 1;
     const byFirst = looked().sort((x, y) => compareKeys(x.firstKey!, y.firstKey!));
     for (const s of byFirst) {
-      if (list.length >= wantedChoices) break;
+      if (enough() || tried.length >= mostTried) break;
       if (s === first.state) continue;
-      if (!certain(s)) return { list, open: s };
+      if (!certain(s)) return { list: [first, ...tried], open: s };
       const found = bestOf(s, 'estimate');
-      if (found.key.verdict !== 'fails') list.push(found);
+      if (found.key.verdict !== 'fails') tried.push(found);
     }
-    return { list: list.sort((x, y) => compareKeys(x.key, y.key)), open: null };
+    const list = [first, ...tried].sort((x, y) => compareKeys(x.key, y.key));
+    return { list: list.slice(0, wantedChoices), open: null };
   };
   const wanted = (s: ArrangementState) =>
     !certain(s) && s.asked < of && s.asked < s.surfaces.length + (s.surfaces.length < chunk ? 1 : 2 * chunk);

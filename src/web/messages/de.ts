@@ -51,6 +51,7 @@ export const de: MessageBook = {
   'missing.box': 'das Terrarium für den Anfang',
   'missing.plan': 'nichts. Zum Plan',
   'missing.working': 'das Urteil, es wird berechnet',
+  'missing.kit': 'eine Ausstattung, in den Plan übernommen',
   'missing.fails': '{need}: reicht nicht',
   'missing.failsMore': '{need}: reicht nicht, und {more} weitere',
   'missing.unknown': '{need}: noch nicht bekannt',

@@ -52,6 +52,7 @@ export const en = {
   'missing.box': 'the box to start from',
   'missing.plan': 'nothing. See the plan',
   'missing.working': 'the verdict, being worked out',
+  'missing.kit': 'a kit, put into the plan',
   'missing.fails': '{need} fails',
   'missing.failsMore': '{need} fails, and {more} more',
   'missing.unknown': '{need} is not known yet',

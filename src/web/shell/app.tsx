@@ -97,7 +97,7 @@ function Sheets() {
   return (
     <>
       <DrawingPatterns />
-      <TopLine page={onPlan ? 'plan' : 'enquiry'} keeping={keeping} />
+      <TopLine page={route.page === 'plan' || route.page === 'choose' ? route.page : 'enquiry'} keeping={keeping} />
       <div className="sheet-links-under">
         <SheetLinks />
       </div>

@@ -13,7 +13,7 @@ import { go } from './router.ts';
 import { ViewMenu } from './view-menu.tsx';
 
 interface TopLineProps {
-  readonly page: 'enquiry' | 'plan';
+  readonly page: 'enquiry' | 'plan' | 'choose';
   readonly keeping: Keeping;
 }
 
@@ -24,6 +24,7 @@ export function TopLine({ page, keeping }: TopLineProps) {
   const open = firstOpenQuestion(document);
   let next = open ? t(`missing.${open}`) : t('missing.plan');
   if (page === 'plan' && !open) next = planMissing ?? t('missing.working');
+  if (page === 'choose' && !open) next = t('missing.kit');
   useUndoKeys(undo, redo);
   return (
     <header className="top-line">

@@ -81,6 +81,27 @@ describeInBrowser('a day with the animals', () => {
     await page.getByRole('heading', { name: 'For the vet: hold it and ask' }).waitFor();
   });
 
+  test('a slip of the pen is corrected with its reason, and the old figure stays to be read', async () => {
+    await page.goto(`${program.url}/animals`);
+    await page.getByRole('searchbox').fill('sorrel');
+    await page.locator('.animal-row').click();
+    await page.getByRole('heading', { name: 'Sorrel' }).waitFor();
+    const line = page.locator('.history-list li', { hasText: 'Offered food' }).first();
+    expect(await line.innerText()).toContain('Mouse, first fur');
+    await line.getByRole('button', { name: 'Correct it' }).click();
+    await line.getByLabel('Prey').selectOption({ label: 'Mouse, hopper' });
+    expect(await seriousFindings()).toEqual([]);
+    const write = line.getByRole('button', { name: 'Write the correction down' });
+    expect(await write.isDisabled()).toBe(true);
+    await line.getByLabel('Why is it corrected?').fill('wrong box of prey');
+    await shot('correct-entry');
+    await write.click();
+    const replaced = page.locator('.history-list li.history-replaced', { hasText: 'Mouse, first fur' });
+    await replaced.first().waitFor();
+    const mended = page.locator('.history-list li', { hasText: 'wrong box of prey' });
+    expect(await mended.first().innerText()).toContain('Mouse, hopper');
+  });
+
   test('the round is done without a connection, survives a closed page, and arrives by itself', async () => {
     await fillUpTo(40);
     await page.setViewportSize({ width: 412, height: 860 });

@@ -143,6 +143,8 @@ export const writeEntry = (id: string, entry: object) =>
   ask<{ readonly id: string }>(`${animal(id)}/entries`, 'POST', entry);
 export const withdrawEntry = (id: string, entryId: string, reason: string) =>
   ask(`${animal(id)}/entries/${entryId}/correction`, 'POST', { body: null, reason });
+export const amendEntry = (id: string, entryId: string, body: object, on: string, reason: string) =>
+  ask(`${animal(id)}/entries/${entryId}/correction`, 'POST', { body, on, reason });
 export const putRegister = (id: string, values: RegisterEntry, reason: string) =>
   ask(`${animal(id)}/register`, 'PUT', { values, reason });
 export const readMoveUp = (id: string, boxLengthCm: number) =>

@@ -1,10 +1,10 @@
 // Write down what happened: choose the kind, fill its few fields. Large targets, one hand.
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
-import { isMessageKey } from '../messages/translate.ts';
 import { useSheet } from '../settings/settings-context.tsx';
 import { type AnimalSheet, writeEntry } from './animal-api.ts';
-import { type EntryKind, emptyBody, entryKinds, entryShape, type ShapeField } from './entry-shape.ts';
+import { EntryField } from './entry-field.tsx';
+import { type EntryKind, emptyBody, entryKinds, entryShape } from './entry-shape.ts';
 
 interface EntryFormProps {
   readonly sheet: AnimalSheet;
@@ -79,60 +79,5 @@ export function EntryForm({ sheet, onWritten }: EntryFormProps) {
         {said}
       </p>
     </section>
-  );
-}
-
-interface EntryFieldProps {
-  readonly field: ShapeField;
-  readonly value: unknown;
-  readonly onChange: (value: unknown) => void;
-}
-
-function EntryField({ field, value, onChange }: EntryFieldProps) {
-  const { t, measure } = useSheet();
-  const id = `entry-${field.name}`;
-  const key = `field.${field.name}`;
-  const label = isMessageKey(key) ? t(key) : field.name;
-  const word = (one: string): string => (isMessageKey(`word.${one}`) ? t(`word.${one}` as 'word.yes') : one);
-  return (
-    <>
-      <label className="field-label" htmlFor={id}>
-        {label}
-        {field.name === 'massG' && `, ${measure.write('mass', 0).unit}`}
-      </label>
-      {field.words ? (
-        <select
-          id={id}
-          className="select-plain"
-          value={String(value)}
-          onChange={(event) => onChange(field.flag ? event.target.value === 'yes' : event.target.value)}
-        >
-          {field.words.map((one) => (
-            <option key={one} value={one}>
-              {word(one)}
-            </option>
-          ))}
-        </select>
-      ) : field.number ? (
-        <input
-          id={id}
-          className="text-input"
-          type="number"
-          inputMode="decimal"
-          step="any"
-          value={value === null ? '' : String(value)}
-          onChange={(event) => onChange(event.target.value === '' ? null : Number(event.target.value))}
-        />
-      ) : (
-        <input
-          id={id}
-          className="text-input"
-          type="text"
-          maxLength={2000}
-          value={String(value)}
-          onChange={(event) => onChange(event.target.value)}
-        />
-      )}
-    </>
   );
 }

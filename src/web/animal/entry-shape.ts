@@ -1,5 +1,6 @@
 // Which fields the form asks for each kind of entry, and what they begin with.
 import type { EventKind } from '../../animal/event.ts';
+import { preyWords } from '../../animal/words/prey.ts';
 import type { AnimalSheet } from './animal-api.ts';
 
 export interface ShapeField {
@@ -17,7 +18,11 @@ const choice = (name: string, ...words: readonly string[]): ShapeField => ({ nam
 
 export const entryShape = {
   weighing: [number('massG')],
-  feeding: [text('preyId'), number('count', 1), choice('outcome', 'taken', 'refused', 'regurgitated')],
+  feeding: [
+    choice('preyId', ...Object.keys(preyWords)),
+    number('count', 1),
+    choice('outcome', 'taken', 'refused', 'regurgitated'),
+  ],
   slough: [choice('stage', 'cloudy', 'clear', 'complete', 'pieces')],
   mites: [{ name: 'seen', start: true, words: ['yes', 'no'], flag: true }, text('where')],
   length: [number('totalLengthCm')],
@@ -70,7 +75,10 @@ export function emptyBody(kind: EntryKind, sheet: AnimalSheet): Record<string, u
   const asked = Object.fromEntries(entryShape[kind].map((field) => [field.name, field.start]));
   const prey =
     kind === 'feeding'
-      ? { preyId: sheet.feeding.advice?.prey[0]?.preyId ?? '', count: sheet.feeding.advice?.prey[0]?.count ?? 1 }
+      ? {
+          preyId: sheet.feeding.advice?.prey[0]?.preyId ?? 'mouse-adult',
+          count: sheet.feeding.advice?.prey[0]?.count ?? 1,
+        }
       : {};
   return { ...unasked[kind], ...asked, ...prey };
 }

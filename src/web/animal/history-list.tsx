@@ -3,6 +3,7 @@ import { useState } from 'react';
 import { Button, Input, Label, TextField } from 'react-aria-components';
 import { isMessageKey } from '../messages/translate.ts';
 import { useSheet } from '../settings/settings-context.tsx';
+import { AmendEntry, canAmend } from './amend-entry.tsx';
 import { type AnimalSheet, type HistoryRow, withdrawEntry } from './animal-api.ts';
 import { useSaying } from './say.ts';
 
@@ -55,6 +56,7 @@ function HistoryLine({ row, replaced, animalId, onChanged }: HistoryLineProps) {
   const { t } = useSheet();
   const say = useSaying();
   const [asking, setAsking] = useState(false);
+  const [amending, setAmending] = useState(false);
   const [reason, setReason] = useState('');
   const words = useBodyWords();
   const withdraw = async () => {
@@ -67,7 +69,23 @@ function HistoryLine({ row, replaced, animalId, onChanged }: HistoryLineProps) {
         {row.corrects && row.body && ` · ${t('sheet.correctedTo')} (${row.reason})`}
       </span>
       <span>{row.body === null ? t('sheet.withdrawn', { reason: row.reason }) : words(row.body)}</span>
-      {!replaced && row.body !== null && !asking && (
+      {!replaced && row.body !== null && !asking && !amending && canAmend(row.kind) && (
+        <Button className="quiet-button" onPress={() => setAmending(true)}>
+          {t('sheet.amend')}
+        </Button>
+      )}
+      {amending && (
+        <AmendEntry
+          row={row}
+          animalId={animalId}
+          onLeave={() => setAmending(false)}
+          onDone={() => {
+            setAmending(false);
+            onChanged();
+          }}
+        />
+      )}
+      {!replaced && row.body !== null && !asking && !amending && (
         <Button className="quiet-button" onPress={() => setAsking(true)}>
           {t('sheet.withdraw')}
         </Button>
@@ -88,6 +106,7 @@ function HistoryLine({ row, replaced, animalId, onChanged }: HistoryLineProps) {
 /** The body of an entry as words: known ones translated, empty ones left out. */
 function useBodyWords(): (body: Readonly<Record<string, unknown>>) => string {
   const { t } = useSheet();
+  const say = useSaying();
   return (body) =>
     Object.entries(body)
       .flatMap(([name, value]) => {
@@ -95,7 +114,13 @@ function useBodyWords(): (body: Readonly<Record<string, unknown>>) => string {
           return [];
         const word = `word.${String(value)}`;
         const shown =
-          typeof value === 'boolean' ? t(value ? 'word.yes' : 'word.no') : isMessageKey(word) ? t(word) : String(value);
+          name === 'preyId'
+            ? say.prey(String(value))
+            : typeof value === 'boolean'
+              ? t(value ? 'word.yes' : 'word.no')
+              : isMessageKey(word)
+                ? t(word)
+                : String(value);
         const label = `field.${name}`;
         return [isMessageKey(label) ? `${t(label)}: ${shown}` : shown];
       })

@@ -29,7 +29,7 @@ export function NextMeal({ sheet }: { readonly sheet: AnimalSheet }) {
           <p>
             {advice.prey
               .slice(0, 3)
-              .map((prey) => t('sheet.mealPrey', { count: prey.count, prey: prey.preyId }))
+              .map((prey) => t('sheet.mealPrey', { count: prey.count, prey: say.prey(prey.preyId) }))
               .join(' · ')}
           </p>
           {mealFrac < 1 && <p>{t('sheet.mealHalf')}</p>}

@@ -1,6 +1,7 @@
 // Reasons, days and spoken facts in this person's language.
 import type { Spoken } from '../../animal/care-facts.ts';
 import type { Reason } from '../../animal/reason.ts';
+import { sayPrey } from '../../animal/words/prey.ts';
 import { sayDay, sayReason } from '../../animal/words/say.ts';
 import { useSheet } from '../settings/settings-context.tsx';
 
@@ -8,6 +9,7 @@ export interface Saying {
   readonly reason: (why: Reason) => string;
   readonly day: (on: string | null | undefined) => string;
   readonly spoken: (text: Spoken) => string;
+  readonly prey: (preyId: string) => string;
 }
 
 export function useSaying(): Saying {
@@ -16,5 +18,6 @@ export function useSaying(): Saying {
     reason: (why) => sayReason(why, language),
     day: (on) => (on ? sayDay(on, language) : ''),
     spoken: (text) => text[language],
+    prey: (preyId) => sayPrey(preyId, language),
   };
 }

@@ -1,0 +1,71 @@
+// Mend what was written wrongly: the same fields as when it was written, and why. The old entry stays, struck through.
+import { useState } from 'react';
+import { Button, Input, Label, TextField } from 'react-aria-components';
+import { useSheet } from '../settings/settings-context.tsx';
+import { amendEntry, type HistoryRow } from './animal-api.ts';
+import { EntryField } from './entry-field.tsx';
+import { type EntryKind, entryShape } from './entry-shape.ts';
+
+interface AmendEntryProps {
+  readonly row: HistoryRow;
+  readonly animalId: string;
+  readonly onDone: () => void;
+  readonly onLeave: () => void;
+}
+
+/** Only the kinds that the desk writes by hand can be mended here; a look-over is done again instead. */
+export const canAmend = (kind: string): kind is EntryKind => Object.hasOwn(entryShape, kind);
+
+export function AmendEntry({ row, animalId, onDone, onLeave }: AmendEntryProps) {
+  const { t } = useSheet();
+  const [body, setBody] = useState<Readonly<Record<string, unknown>>>(row.body ?? {});
+  const [on, setOn] = useState(row.on);
+  const [reason, setReason] = useState('');
+  const [said, setSaid] = useState<string | null>(null);
+  const kind = row.kind;
+  if (!canAmend(kind)) return null;
+  const save = async () => {
+    const answer = await amendEntry(animalId, row.id, body, on, reason);
+    if (answer.ok) onDone();
+    else setSaid(answer.faults.map((fault) => `${fault.say} ${fault.allowed}`).join(' ') || t('animals.unreached'));
+  };
+  const within = `amend-${row.id}`;
+  return (
+    <div className="entry-form">
+      <label className="field-label" htmlFor={`${within}-on`}>
+        {t('entry.on')}
+      </label>
+      <input
+        id={`${within}-on`}
+        className="text-input"
+        type="date"
+        value={on}
+        onChange={(event) => setOn(event.target.value)}
+      />
+      {entryShape[kind].map((field) => (
+        <EntryField
+          key={field.name}
+          within={within}
+          field={field}
+          value={body[field.name] ?? field.start}
+          onChange={(value) => setBody((now) => ({ ...now, [field.name]: value }))}
+        />
+      ))}
+      <TextField className="text-field" value={reason} onChange={setReason}>
+        <Label className="field-label">{t('sheet.amendWhy')}</Label>
+        <Input className="text-input" />
+      </TextField>
+      <p role="status" className="field-hint">
+        {said}
+      </p>
+      <div>
+        <Button className="button" isDisabled={reason.trim() === ''} onPress={() => void save()}>
+          {t('sheet.amendSave')}
+        </Button>{' '}
+        <Button className="button button-quiet" onPress={onLeave}>
+          {t('sheet.amendLeave')}
+        </Button>
+      </div>
+    </div>
+  );
+}

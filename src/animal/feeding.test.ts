@@ -27,6 +27,21 @@ describe('the meal', () => {
   });
   test('after one was brought up is half', () =>
     expect(mealAdvice(corn, 'adult', 600, prey, care, 0.5)?.highG).toBe(30));
+  test('is of the kinds that the species is offered: no worm for a corn snake, no rat for a garter snake', () => {
+    const kindsFor = (species: Species, massG: number) =>
+      new Set(mealAdvice(species, 'adult', massG, prey, care)?.prey.map((one) => facts.prey[one.preyId]?.animal));
+    // 5 to 10 % of 70 g is the mass of a worm, a fish or a small mouse
+    expect([...kindsFor(corn, 70)].sort()).toEqual(['mouse', 'rat']);
+    expect([...kindsFor(facts.species.garter as Species, 70)].sort()).toEqual(['fish', 'mouse', 'worm']);
+  });
+  test('names only kinds and species that there are', () => {
+    const kinds = new Set(prey.map((one) => one.animal));
+    for (const [key, fact] of Object.entries(care.feeding).filter(([key]) => key.startsWith('preyKinds'))) {
+      for (const kind of fact.values ?? []) expect(kinds, key).toContain(kind);
+      const speciesId = key.split('.')[1];
+      if (speciesId) expect(Object.keys(facts.species)).toContain(speciesId);
+    }
+  });
   test('nothing fits a meal smaller than any prey', () => expect(preyThatFits(prey, 0.01, 0.1)).toEqual([]));
 });
 

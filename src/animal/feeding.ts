@@ -46,7 +46,15 @@ export function mealAdvice(
   const highG = (massG * share.high * mealFrac) / 100;
   const head = rangeOf(species, stage, 'headWidthMm');
   const widestMm = head ? head.high * numberOf(facts.feeding, 'preyWidthShareFrac') : null;
-  return { lowG, highG, share: fact, prey: preyThatFits(prey, lowG, highG), widestMm };
+  const eaten = preyOf(species.id, prey, facts);
+  return { lowG, highG, share: fact, prey: preyThatFits(eaten, lowG, highG), widestMm };
+}
+
+/** Prey of the kinds that this species is offered. Source: data/feeding.json, common practice. */
+function preyOf(speciesId: string, prey: readonly Prey[], facts: CareFacts): readonly Prey[] {
+  const fact = facts.feeding[`preyKinds.${speciesId}`] ?? facts.feeding.preyKinds;
+  const kinds = fact?.values ?? [];
+  return prey.filter((one) => kinds.includes(one.animal));
 }
 
 /** Up to four pieces (our choice): more means that a larger class should be bought. */

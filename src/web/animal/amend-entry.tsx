@@ -31,7 +31,7 @@ export function AmendEntry({ row, animalId, onDone, onLeave }: AmendEntryProps) 
   };
   const within = `amend-${row.id}`;
   return (
-    <div className="entry-form">
+    <div className="entry-form amend-form">
       <label className="field-label" htmlFor={`${within}-on`}>
         {t('entry.on')}
       </label>
@@ -51,14 +51,14 @@ export function AmendEntry({ row, animalId, onDone, onLeave }: AmendEntryProps) 
           onChange={(value) => setBody((now) => ({ ...now, [field.name]: value }))}
         />
       ))}
-      <TextField className="text-field" value={reason} onChange={setReason}>
+      <TextField className="text-field amend-why" value={reason} onChange={setReason}>
         <Label className="field-label">{t('sheet.amendWhy')}</Label>
         <Input className="text-input" />
       </TextField>
       <p role="status" className="field-hint">
         {said}
       </p>
-      <div>
+      <div className="amend-buttons">
         <Button className="button" isDisabled={reason.trim() === ''} onPress={() => void save()}>
           {t('sheet.amendSave')}
         </Button>{' '}

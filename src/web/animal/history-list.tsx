@@ -105,22 +105,21 @@ function HistoryLine({ row, replaced, animalId, onChanged }: HistoryLineProps) {
 
 /** The body of an entry as words: known ones translated, empty ones left out. */
 function useBodyWords(): (body: Readonly<Record<string, unknown>>) => string {
-  const { t } = useSheet();
+  const { t, measure } = useSheet();
   const say = useSaying();
+  const shownAs = (name: string, value: unknown): string => {
+    if (typeof value === 'boolean') return t(value ? 'word.yes' : 'word.no');
+    if (name === 'preyId') return say.prey(String(value));
+    if (typeof value === 'number' && name.endsWith('assG')) return measure.text('mass', value, value < 20 ? 1 : 0);
+    const word = `word.${String(value)}`;
+    return isMessageKey(word) ? t(word) : String(value);
+  };
   return (body) =>
     Object.entries(body)
       .flatMap(([name, value]) => {
         if (value === '' || value === null || typeof value === 'object' || name === 'photoId' || name === 'toBranchId')
           return [];
-        const word = `word.${String(value)}`;
-        const shown =
-          name === 'preyId'
-            ? say.prey(String(value))
-            : typeof value === 'boolean'
-              ? t(value ? 'word.yes' : 'word.no')
-              : isMessageKey(word)
-                ? t(word)
-                : String(value);
+        const shown = shownAs(name, value);
         const label = `field.${name}`;
         return [isMessageKey(label) ? `${t(label)}: ${shown}` : shown];
       })

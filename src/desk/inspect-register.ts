@@ -39,6 +39,10 @@ export interface Inspection {
   readonly place: string;
   readonly today: string;
   readonly years: number;
+  /** What was looked for; "" when all of the register is here. */
+  readonly search: string;
+  /** Only one animal was asked for. */
+  readonly oneOnly: boolean;
   /** The law that asks for so many years, null when it is our own choice. */
   readonly yearsLaw: string | null;
   readonly animals: readonly InspectedAnimal[];
@@ -93,6 +97,8 @@ export async function inspectRegister(desk: DeskContext, choice: InspectionChoic
     today,
     years,
     yearsLaw: choice.years === null ? (longest?.rule.id ?? null) : null,
+    search: choice.search.trim(),
+    oneOnly: choice.animalId !== null,
     lawTitles,
     animals,
   };

@@ -8,11 +8,25 @@ import { sayDay } from '../animal/words/say.ts';
 import type { InspectedAnimal, Inspection } from './inspect-register.ts';
 import { printedPage } from './print/typst-page.ts';
 
+/** What the line under the title tells: whose register, how much of it. */
+interface Lead extends Pick<Inspection, 'shopName' | 'branchName' | 'years' | 'search' | 'oneOnly' | 'today'> {
+  readonly animals: readonly unknown[];
+}
+
 const words = {
   en: {
     title: 'Register of animals',
-    lead: (i: Inspection) =>
-      `${i.shopName}, ${i.branchName}. ${i.animals.length} animals: all that are here, and those gone in the last ${i.years} years. Printed ${sayDay(i.today, 'en')}.`,
+    lead: (i: Lead) =>
+      `${i.shopName}, ${i.branchName}. ${i.animals.length} ${i.animals.length === 1 ? 'animal' : 'animals'}: ${
+        i.oneOnly
+          ? 'the one that was asked for, not the whole register'
+          : i.search === ''
+            ? `all that are here, and those gone in the last ${i.years} years`
+            : `only those with “${i.search}” in their entry, here or gone in the last ${i.years} years`
+      }. Printed ${sayDay(i.today, 'en')}.`,
+    none: 'none on record',
+    steps: { start: 'started', given: 'given', end: 'ended' },
+    outcomes: { sold: 'sold', rehomed: 'rehomed', returned: 'came back' },
     missingTitle: 'What is missing',
     missingNone: 'Nothing is missing under any heading that is asked for.',
     missingHead: ['Animal', 'Heading', 'Asked for by'],
@@ -37,8 +51,17 @@ const words = {
   },
   de: {
     title: 'Tierregister',
-    lead: (i: Inspection) =>
-      `${i.shopName}, ${i.branchName}. ${i.animals.length} Tiere: alle, die hier sind, und die in den letzten ${i.years} Jahren abgegangenen. Gedruckt ${sayDay(i.today, 'de')}.`,
+    lead: (i: Lead) =>
+      `${i.shopName}, ${i.branchName}. ${i.animals.length} ${i.animals.length === 1 ? 'Tier' : 'Tiere'}: ${
+        i.oneOnly
+          ? 'das eine, nach dem gefragt war, nicht das ganze Register'
+          : i.search === ''
+            ? `alle, die hier sind, und die in den letzten ${i.years} Jahren abgegangenen`
+            : `nur die mit „${i.search}“ im Eintrag, hier oder in den letzten ${i.years} Jahren abgegangen`
+      }. Gedruckt ${sayDay(i.today, 'de')}.`,
+    none: 'keine eingetragen',
+    steps: { start: 'begonnen', given: 'gegeben', end: 'beendet' },
+    outcomes: { sold: 'verkauft', rehomed: 'vermittelt', returned: 'zurückgekommen' },
     missingTitle: 'Was fehlt',
     missingNone: 'Unter keiner verlangten Überschrift fehlt etwas.',
     missingHead: ['Tier', 'Überschrift', 'Verlangt von'],
@@ -63,6 +86,8 @@ const words = {
   },
 } as const;
 
+export const leadOf = (inspection: Lead, language: AnimalLanguage): string => words[language].lead(inspection);
+
 export function inspectionPdf(inspection: Inspection, language: AnimalLanguage, at: Date): Buffer {
   const w = words[language];
   return printedPage(
@@ -70,7 +95,7 @@ export function inspectionPdf(inspection: Inspection, language: AnimalLanguage, 
     {
       language,
       title: w.title,
-      lead: w.lead(inspection),
+      lead: leadOf(inspection, language),
       footer: `${inspection.shopName}, ${sayDay(inspection.today, language)}`,
       missingTitle: w.missingTitle,
       missingNone: w.missingNone,
@@ -134,7 +159,7 @@ function partsOf({ record, corrections }: InspectedAnimal, language: AnimalLangu
     {
       title: w.treatment,
       lines: eventsOf(record.events, 'treatment').map(({ on, body, by }) =>
-        line(day(on), body.step, body.what, body.amount, body.vet, by),
+        line(day(on), w.steps[body.step], body.what, body.amount, body.vet, by),
       ),
     },
     {
@@ -143,7 +168,9 @@ function partsOf({ record, corrections }: InspectedAnimal, language: AnimalLangu
     },
     {
       title: w.sale,
-      lines: eventsOf(record.events, 'sale').map(({ on, body }) => line(day(on), body.outcome, body.reference)),
+      lines: eventsOf(record.events, 'sale').map(({ on, body }) =>
+        line(day(on), w.outcomes[body.outcome], body.reference),
+      ),
     },
     {
       title: w.death,
@@ -164,5 +191,8 @@ function partsOf({ record, corrections }: InspectedAnimal, language: AnimalLangu
       ),
     },
   ];
-  return parts.filter((part) => part.lines.length > 0);
+  // an inspector asks for treatments: that there were none is an answer too
+  return parts
+    .map((part) => (part.title === w.treatment && part.lines.length === 0 ? { ...part, lines: [w.none] } : part))
+    .filter((part) => part.lines.length > 0);
 }

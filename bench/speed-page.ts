@@ -45,7 +45,7 @@ function head({ load }: Figures): string[] {
     'Written by `npm run bench -- --write`; every figure is from one run on one core. Times are CPU times of the process',
     '(compiling and collecting garbage included), medians, with half the distance between the quarter marks beside them.',
     'The program is bundled first: run through a loader that keeps function names, hot loops are slower than people see.',
-    `Machine: ${cpus()[0]?.model ?? 'unknown'}, Node ${process.versions.node}; load ${load[0].toFixed(1)} at the start`,
+    `Machine: ${cpus().length} cores, Node ${process.versions.node}; load ${load[0].toFixed(1)} at the start`,
     `and ${load[1].toFixed(1)} at the end, from other work on the same cores. Ratios mean more than times.`,
   ];
 }

@@ -6,7 +6,8 @@ export const overlayFaults = {
     code: 'OVERLAY_FACT',
     field: 'path',
     got,
-    allowed: 'a number, range or word of a species or of care, or "policy.standardId"; never what the law says',
+    allowed:
+      'a number, range or word of a species or of care, "policy.standardId" or a "policy.proof..." rule; never what the law says',
     say: 'There is no value here that a shop may overrule.',
     fix: 'Open the sheet of the species and choose the value there.',
   }),
@@ -25,6 +26,14 @@ export const overlayFaults = {
     allowed: allowed.join(', '),
     say: 'The program does not know this word here.',
     fix: 'Choose one of those named.',
+  }),
+  number: (path: string, got: string, low: number, high: number): Fault => ({
+    code: 'OVERLAY_NUMBER',
+    field: path,
+    got,
+    allowed: `a whole number from ${low} to ${high}`,
+    say: 'This rule of the shop cannot have this value.',
+    fix: 'Give a whole number within the limits.',
   }),
   why: (): Fault => ({
     code: 'OVERLAY_WHY',

@@ -11,7 +11,7 @@ import type { Instrument } from '../proving/instrument.ts';
 import { proveHome } from '../proving/prove.ts';
 import type { ReadingLog } from '../proving/reading-log.ts';
 import type { ProofAnswer } from '../proving/verdict/proof-answer.ts';
-import { defaultRule, type ProofRule } from '../proving/verdict/rule.ts';
+import { defaultRule, type ProofRule, type RuleSetting } from '../proving/verdict/rule.ts';
 import { dataFile } from '../records/data-files.ts';
 import { loadFacts } from '../records/facts.ts';
 import { programRoot } from '../records/root.ts';
@@ -25,6 +25,7 @@ export interface ProofJob {
   readonly instruments: readonly Instrument[];
   readonly questions: readonly LogQuestion[];
   readonly rule?: ProofRule;
+  readonly ruleSettings?: readonly RuleSetting[];
   readonly seed?: number;
   /** The branch's own values, laid over the facts before anything is judged. */
   readonly shopValues?: readonly ShopValue[];
@@ -69,6 +70,7 @@ export function runProofJob(
     log: job.log,
     instruments: job.instruments,
     rule: job.rule ?? defaultRule,
+    ruleSettings: job.ruleSettings ?? [],
     questions: job.questions,
     seed: job.seed ?? 1,
   });

@@ -1,12 +1,13 @@
 // Prove the home of an enquiry by everything that was read in it, and keep the answer with its inputs and versions.
 import type { ProofAnswer } from '../proving/verdict/proof-answer.ts';
-import { defaultRule, type ProofRule } from '../proving/verdict/rule.ts';
+import type { ProofRule } from '../proving/verdict/rule.ts';
 import { instrumentsOf } from '../records/instruments.ts';
 import { insertProofResult, newestProof, type ProofResultRow, readingsChangedAt } from '../records/readings.ts';
 import { versions } from '../records/versions.ts';
 import { good, type Result } from '../shared/result.ts';
 import type { DeskContext } from './desk-context.ts';
 import { enquiryFor, homeOf } from './home-of-enquiry.ts';
+import { type BranchRule, branchRule } from './proof-policy.ts';
 import type { Prover } from './prover.ts';
 import { readingsOfHome } from './readings-of-home.ts';
 import { shopValues } from './shop-values.ts';
@@ -39,13 +40,17 @@ export async function proveEnquiry(
   if (!read.ok) return read;
   const { log, questions } = read.value;
   const enclosure = asked.enclosure ?? home.value;
+  const values = await shopValues(desk);
+  const { rule, settings } = branchRule(values);
+  const given = asked.rule ?? {};
   const proof = await prover.prove({
     enclosure,
     log,
     questions,
     instruments: await instrumentsOf(desk.db, desk.actor.branchId),
-    rule: { ...defaultRule, ...asked.rule },
-    shopValues: await shopValues(desk),
+    rule: { ...rule, ...given },
+    ruleSettings: settings.filter((s) => given[s.key] === undefined),
+    shopValues: values,
   });
   if (!proof.ok) return proof;
   const { model, data } = versions();
@@ -63,6 +68,8 @@ export interface ShownProof {
   readonly proof: ProofResultRow | null;
   /** Whether home and readings are still those it was made of. */
   readonly current: boolean;
+  /** What this branch asks of a proof now. */
+  readonly branchRule: BranchRule;
 }
 
 export async function isCurrent(
@@ -80,5 +87,9 @@ export async function showProof(desk: DeskContext, enquiryId: string): Promise<R
   const enquiry = await enquiryFor(desk, enquiryId);
   if (!enquiry.ok) return enquiry;
   const proof = await newestProof(desk.db, enquiryId);
-  return good({ proof: proof ?? null, current: await isCurrent(desk, enquiry.value, proof) });
+  return good({
+    proof: proof ?? null,
+    current: await isCurrent(desk, enquiry.value, proof),
+    branchRule: branchRule(await shopValues(desk)),
+  });
 }

@@ -39,8 +39,7 @@ export async function readingsOfHome(desk: DeskContext, enquiryId: string): Prom
   if (typed.length > 0) {
     const log = handLog(typed);
     if (!log.ok) return log;
-    // beside a logger, hand readings of the same places would thin its coverage; alone they are judged as such
-    if (logs.length === 0) logs.push(log.value);
+    logs.push(log.value);
   }
   if (logs.length === 0) return bad([readingFaults.nothingRead]);
   const liveReadings =

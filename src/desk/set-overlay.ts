@@ -1,12 +1,14 @@
 // The shop overrules one shipped value or states a policy; who, when and why are kept with it and shown beside it.
 import type { Fact, Facts } from '../husbandry/fact.ts';
 import { isRecord } from '../husbandry/fact-check.ts';
+import { defaultRule } from '../proving/verdict/rule.ts';
 import { allFacts } from '../records/animal-facts.ts';
 import { insertOverlay, type OverlayValue } from '../records/overlays.ts';
 import type { Fault } from '../shared/fault.ts';
 import { bad, good, type Result } from '../shared/result.ts';
 import type { DeskContext } from './desk-context.ts';
 import { overlayFaults } from './overlay-faults.ts';
+import { proofPolicies, proofPolicyFaults } from './proof-policy.ts';
 import { layOver, shopValues, standardPolicy, withShopValues } from './shop-values.ts';
 
 export interface NewShopValue {
@@ -67,7 +69,7 @@ function policyFaults(facts: Facts, change: NewShopValue): readonly Fault[] {
     : [overlayFaults.word(change.path, got, Object.keys(facts.standards))];
 }
 
-/** Faults, all at once: "OVERLAY_FACT", "OVERLAY_PARTS", "OVERLAY_WORD", "OVERLAY_WHY", those of the fact ("DATA_..."). */
+/** Faults, all at once: "OVERLAY_FACT", "OVERLAY_PARTS", "OVERLAY_WORD", "OVERLAY_NUMBER", "OVERLAY_WHY", those of the fact ("DATA_..."). */
 export async function setOverlay(desk: DeskContext, change: NewShopValue): Promise<Result<{ readonly id: string }>> {
   const { facts } = allFacts();
   const { actor, clock, db } = desk;
@@ -79,6 +81,13 @@ export async function setOverlay(desk: DeskContext, change: NewShopValue): Promi
     const faults = [...policyFaults(facts, change), ...noReason];
     if (faults.length > 0) return bad(faults);
     return good({ id: await insertOverlay(db, { ...change, why, was: { value: null } }, writer) });
+  }
+  const proofPolicy = proofPolicies[change.path];
+  if (proofPolicy !== undefined) {
+    const faults = [...proofPolicyFaults(change.path, change.value), ...noReason];
+    if (faults.length > 0) return bad(faults);
+    const was = { value: Number(defaultRule[proofPolicy.key]) };
+    return good({ id: await insertOverlay(db, { ...change, why, was }, writer) });
   }
   const shipped = shippedAt(facts, change.path);
   if (shipped === null) return bad([overlayFaults.fact(change.path), ...noReason]);

@@ -6,6 +6,7 @@ import { instrumentsOf } from '../records/instruments.ts';
 import { good, type Result } from '../shared/result.ts';
 import type { DeskContext } from './desk-context.ts';
 import { enquiryFor } from './home-of-enquiry.ts';
+import { readingFaults } from './reading-faults.ts';
 import { readingsOfHome } from './readings-of-home.ts';
 
 export interface Curve {
@@ -27,12 +28,15 @@ export interface Curves {
 /** Points of one curve on a sheet; more cannot be seen. */
 const mostPoints = 480;
 
-/** Faults: "ENQUIRY_UNKNOWN", those of readingsOfHome. */
+/** A home in which nobody has read anything has no curves; that is an answer, not a fault. */
+const noCurves: Curves = { kind: 'hand', fromS: 0, toS: 0, curves: [] };
+
+/** Faults: "ENQUIRY_UNKNOWN", those of the files. */
 export async function showCurves(desk: DeskContext, enquiryId: string): Promise<Result<Curves>> {
   const enquiry = await enquiryFor(desk, enquiryId);
   if (!enquiry.ok) return enquiry;
   const read = await readingsOfHome(desk, enquiryId);
-  if (!read.ok) return read;
+  if (!read.ok) return read.faults.every((f) => f.code === readingFaults.nothingRead.code) ? good(noCurves) : read;
   const log = correctedLog(read.value.log, await instrumentsOf(desk.db, desk.actor.branchId));
   const fromS = log.timesS[0] ?? 0;
   const toS = log.timesS.at(-1) ?? fromS;

@@ -9,7 +9,7 @@ import type { Fault } from '../shared/fault.ts';
 import { bad, good, type Result } from '../shared/result.ts';
 import { animalFaults } from './animal-faults.ts';
 import type { DeskContext } from './desk-context.ts';
-import { shopValueOf, standardPolicy, withShopValues } from './shop-values.ts';
+import { shopValueOf, withShopValues } from './shop-values.ts';
 import { todayOf } from './today.ts';
 
 export interface ShownOverlay {
@@ -62,7 +62,7 @@ export async function showFacts(desk: DeskContext, speciesId: string | null): Pr
   const branch = await branchFacts(desk.db, desk.actor.branchId);
   const rows = await overlayRows(desk.db, desk.actor.branchId);
   const mine = rows.filter(
-    ({ path }) => path === standardPolicy || species.some(({ id }) => path.startsWith(`species.${id}.`)),
+    ({ path }) => path.startsWith('policy.') || species.some(({ id }) => path.startsWith(`species.${id}.`)),
   );
   const standing = mine.filter(({ withdrawn }) => withdrawn === null).map(shopValueOf);
   return good({

@@ -13,7 +13,8 @@ export function mergeLogs(logs: readonly ReadingLog[]): ReadingLog {
       log.timesS.forEach((t, i) => {
         values[at.get(t)!] = c.values[i] ?? null;
       });
-      return { ...c, id: `f${n + 1}.${c.id}`, values };
+      const id = `f${n + 1}.${c.id}`;
+      return log.kind === 'hand' ? { ...c, id, byHand: true, values } : { ...c, id, values };
     }),
   );
   return { kind: logs.every((l) => l.kind === 'hand') ? 'hand' : 'logger', timesS, channels };

@@ -16,13 +16,13 @@ import { nextReadings } from './calibration/next-reading.ts';
 import { diagnose } from './diagnosis/diagnose.ts';
 import type { LogQuestion } from './files/understood.ts';
 import { type Instrument, trustIn } from './instrument.ts';
-import type { ReadingLog } from './reading-log.ts';
+import { loggerPart, type ReadingLog } from './reading-log.ts';
 import { coverageOf } from './verdict/coverage.ts';
 import { decide } from './verdict/decide.ts';
 import { type ForecastNeed, forecastNeeds } from './verdict/forecast-needs.ts';
 import type { MomentSummary, ProofAnswer } from './verdict/proof-answer.ts';
 import { readNeeds } from './verdict/read-needs.ts';
-import { type ProofRule, ruleBasis } from './verdict/rule.ts';
+import { basisOf, type ProofRule, type RuleSetting } from './verdict/rule.ts';
 
 export interface ProofInput {
   readonly enclosure: Enclosure;
@@ -32,6 +32,8 @@ export interface ProofInput {
   readonly log: ReadingLog;
   readonly instruments: readonly Instrument[];
   readonly rule: ProofRule;
+  /** Parts of the rule that the shop set; none = all of it is our choice. */
+  readonly ruleSettings?: readonly RuleSetting[];
   /** Questions about the file that nobody has answered. */
   readonly questions: readonly LogQuestion[];
   readonly draws?: number;
@@ -47,7 +49,9 @@ export function proveHome(input: ProofInput): Result<ProofAnswer> {
   if (!placed || log.timesS.length === 0) return bad([noReadings]);
   const seed = input.seed ?? 1;
   const baskingAimC = (climate.baskingSurfaceC.low + climate.baskingSurfaceC.high) / 2;
-  const found = calibrate(input);
+  // single readings at a typed minute neither fit a response nor show a pattern: those two go by the logger
+  const logged = loggerPart(log);
+  const found = calibrate({ ...input, log: loggerPart(input.log) });
   const lagH = found?.lagH ?? 1;
   const at = log.timesS.at(-1)!;
   const trust = (channel: number) => {
@@ -56,7 +60,7 @@ export function proveHome(input: ProofInput): Result<ProofAnswer> {
   };
   const needs = readNeeds(log, climate, enclosure.day, lagH, trust);
   const coverage = coverageOf(log, enclosure.day, rule);
-  const diagnosis = diagnose({ ...input, log, baskingAimC });
+  const diagnosis = diagnose({ ...input, log: logged, baskingAimC });
   const forecast = found && forecastBox(found.fit, forecastMoments(enclosure, lagH), input.draws ?? usualDraws, seed);
   const coming = forecast ? forecastNeeds(forecast, climate) : [];
   const dial = found && forecast ? dialFor(found.fit, forecast, baskingAimC) : null;
@@ -87,7 +91,8 @@ export function proveHome(input: ProofInput): Result<ProofAnswer> {
     nextReadings: advice,
     diagnosis,
     rule,
-    ruleBasis,
+    ruleBasis: basisOf(input.ruleSettings ?? []),
+    ruleSettings: input.ruleSettings ?? [],
     roomFrom: found?.roomFrom ?? 'none',
     lagH,
     seed,

@@ -30,6 +30,8 @@ export interface Channel {
   readonly place: LogPlace | null;
   /** Instrument that measured it; null when not registered: taken as unchecked. */
   readonly instrumentId: string | null;
+  /** Typed by a person beside a logger: single readings, judged for cover by the rule for hands. */
+  readonly byHand?: boolean;
   /** One for each time of the log; null = no reading. */
   readonly values: readonly (number | null)[];
 }
@@ -53,6 +55,15 @@ export function usualIntervalS(timesS: readonly number[]): number {
     .sort((a, b) => a - b);
   return gaps.length === 0 ? 0 : gaps[Math.floor(gaps.length / 2)]!;
 }
+
+/** The log without what was typed beside a logger; a log of hand readings alone stays as it is. */
+export const loggerPart = (log: ReadingLog): ReadingLog => {
+  if (log.kind === 'hand' || !log.channels.some((c) => c.byHand)) return log;
+  const channels = log.channels.filter((c) => !c.byHand);
+  const keep = log.timesS.map((_, i) => channels.some((c) => typeof c.values[i] === 'number'));
+  const kept = channels.map((c) => ({ ...c, values: c.values.filter((_, i) => keep[i]) }));
+  return { kind: log.kind, timesS: log.timesS.filter((_, i) => keep[i]), channels: kept };
+};
 
 export const channelAt = (log: ReadingLog, place: LogPlace, quantity: Quantity): Channel | undefined =>
   log.channels.find((c) => c.place === place && c.quantity === quantity);

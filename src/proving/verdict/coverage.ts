@@ -1,7 +1,7 @@
 // Do the readings cover what the rule asks: enough nights, close enough, without long holes, at the places that count?
 import type { DayPeriod } from '../../physics/enclosure.ts';
 import { isDayAt } from '../../physics/room-day.ts';
-import { hourOfDay, type ReadingLog, usualIntervalS } from '../reading-log.ts';
+import { type Channel, hourOfDay, loggerPart, type ReadingLog, usualIntervalS } from '../reading-log.ts';
 import type { ProofRule } from './rule.ts';
 
 export interface Hole {
@@ -18,9 +18,28 @@ export interface Coverage {
   readonly enough: boolean;
 }
 
-/** Coverage of a log: the temperatures inside, each by its own readings, the sparsest decides. A night counts when no
- *  hole longer than allowed lies in it. */
+/** Coverage of a log. Beside a logger, a place that only a person read is covered by the rule for hands; at a place that
+ *  both read, the logger covers it. */
 export function coverageOf(log: ReadingLog, day: DayPeriod, rule: ProofRule): Coverage {
+  const logged = loggerPart(log);
+  const own = coverageOfOne(logged, day, rule);
+  const inside = (c: Channel) => c.quantity === 'tempC' && c.place !== null && c.place !== 'room';
+  const loggedPlaces = new Set(logged.channels.filter(inside).map((c) => c.place));
+  const handOnly =
+    logged === log ? [] : log.channels.filter((c) => c.byHand && inside(c) && !loggedPlaces.has(c.place));
+  if (handOnly.length === 0) return own;
+  const days = handOnly.map((c) => {
+    const timesS = log.timesS.filter((_, i) => typeof c.values[i] === 'number');
+    return daysByHand({ kind: 'hand', timesS, channels: [] }, rule);
+  });
+  const handDays = Math.min(...days);
+  const nights = loggedPlaces.size === 0 ? handDays : Math.min(own.nights, handDays);
+  return { ...own, nights, handDays, enough: own.enough && handDays >= rule.nights };
+}
+
+/** Coverage of a log by one kind of reading: the temperatures inside, each by its own readings, the sparsest decides. A night counts when no
+ *  hole longer than allowed lies in it. */
+function coverageOfOne(log: ReadingLog, day: DayPeriod, rule: ProofRule): Coverage {
   if (log.kind === 'hand') {
     const handDays = daysByHand(log, rule);
     return {
@@ -73,7 +92,8 @@ function dayBetween(fromS: number, toS: number, isNight: (hour: number) => boole
   return false;
 }
 
-/** Days with readings in the morning (before 11), in the afternoon (11 to 18) and in the evening. */
+/** Days with readings in the morning (before 11), in the afternoon (11 to 18) and in the evening; a rule that asks fewer
+ *  than three a day asks as many of these parts. */
 function daysByHand(log: ReadingLog, rule: ProofRule): number {
   const days = new Map<number, Set<string>>();
   const counts = new Map<number, number>();
@@ -84,5 +104,7 @@ function daysByHand(log: ReadingLog, rule: ProofRule): number {
     days.set(day, (days.get(day) ?? new Set()).add(part));
     counts.set(day, (counts.get(day) ?? 0) + 1);
   }
-  return [...days].filter(([day, parts]) => parts.size === 3 && counts.get(day)! >= rule.handReadingsPerDay).length;
+  return [...days].filter(
+    ([day, parts]) => parts.size >= Math.min(3, rule.handReadingsPerDay) && counts.get(day)! >= rule.handReadingsPerDay,
+  ).length;
 }

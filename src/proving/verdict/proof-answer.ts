@@ -10,7 +10,7 @@ import type { Diagnosis } from '../diagnosis/cause.ts';
 import type { Coverage } from './coverage.ts';
 import type { ForecastNeed } from './forecast-needs.ts';
 import type { ReadNeed } from './read-needs.ts';
-import type { ProofRule } from './rule.ts';
+import type { ProofRule, RuleSetting } from './rule.ts';
 
 export type ProofVerdict = 'proven' | 'not-proven' | 'failed';
 
@@ -60,6 +60,8 @@ export interface ProofAnswer {
   readonly diagnosis: Diagnosis;
   readonly rule: ProofRule;
   readonly ruleBasis: string;
+  /** Parts of the rule that the shop set, with who, when and why; answers kept before there were any have none. */
+  readonly ruleSettings?: readonly RuleSetting[];
   /** Whether the room was read; assumed rooms make forecasts wide. */
   readonly roomFrom: 'read' | 'assumed' | 'none';
   readonly lagH: number;

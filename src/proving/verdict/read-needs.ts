@@ -90,7 +90,8 @@ const askedOf = (climate: ClimateNeeds): Asked[] => [
   },
 ];
 
-/** Judge every need by a corrected log. @param trust error of a channel by its index */
+/** Judge every need by a corrected log. Where several instruments read a place, one that fails decides, else the one
+ *  with the smallest error; our choice: a rough reading cannot weaken a good one, but can contradict it. @param trust error of a channel by its index */
 export function readNeeds(
   log: ReadingLog,
   climate: ClimateNeeds,
@@ -99,30 +100,51 @@ export function readNeeds(
   trust: (channel: number) => Trusted,
 ): ReadNeed[] {
   return askedOf(climate).map((asked): ReadNeed => {
-    const place = asked.places.find((p) => log.channels.some((c) => c.place === p && c.quantity === asked.quantity));
-    const channel = log.channels.findIndex((c) => c.place === place && c.quantity === asked.quantity);
-    const base = { id: asked.id, quantity: asked.quantity, low: asked.low, high: asked.high };
-    const values = place === undefined ? [] : levelsOf(log, channel, asked, day, lagH);
-    if (place === undefined || values.length === 0)
-      return {
-        ...base,
-        state: 'not-read',
-        place: null,
-        worst: null,
-        side: asked.low === null ? 'high' : 'low',
-        margin: null,
-        error: Number.NaN,
-        checked: false,
-      };
-    const { error, checked } = trust(channel);
-    const below = asked.low === null ? Number.POSITIVE_INFINITY : Math.min(...values) - asked.low;
-    const above = asked.high === null ? Number.POSITIVE_INFINITY : asked.high - Math.max(...values);
-    const side = below <= above ? 'low' : 'high';
-    const margin = Math.min(below, above);
-    const worst = side === 'low' ? Math.min(...values) : Math.max(...values);
-    const state = margin >= error ? 'held' : margin <= -error ? 'failed' : 'open';
-    return { ...base, state, place, worst, side, margin, error, checked };
+    for (const place of asked.places) {
+      const here = log.channels.flatMap((c, i) =>
+        c.place === place && c.quantity === asked.quantity
+          ? [needBy(log, i, asked, levelsOf(log, i, asked, day, lagH), trust(i))]
+          : [],
+      );
+      const read = here.filter((n) => n !== null).sort((a, b) => a.error - b.error);
+      const first = read.find((n) => n.state === 'failed') ?? read[0];
+      if (first !== undefined) return first;
+    }
+    return notRead(asked);
   });
+}
+
+const notRead = (asked: Asked): ReadNeed => ({
+  id: asked.id,
+  quantity: asked.quantity,
+  low: asked.low,
+  high: asked.high,
+  state: 'not-read',
+  place: null,
+  worst: null,
+  side: asked.low === null ? 'high' : 'low',
+  margin: null,
+  error: Number.NaN,
+  checked: false,
+});
+
+/** A need by one channel; null when it has no settled reading. */
+function needBy(
+  log: ReadingLog,
+  channel: number,
+  asked: Asked,
+  values: readonly number[],
+  { error, checked }: Trusted,
+): ReadNeed | null {
+  if (values.length === 0) return null;
+  const { id, quantity, low, high } = asked;
+  const below = low === null ? Number.POSITIVE_INFINITY : Math.min(...values) - low;
+  const above = high === null ? Number.POSITIVE_INFINITY : high - Math.max(...values);
+  const side = below <= above ? 'low' : 'high';
+  const margin = Math.min(below, above);
+  const worst = side === 'low' ? Math.min(...values) : Math.max(...values);
+  const state = margin >= error ? 'held' : margin <= -error ? 'failed' : 'open';
+  return { id, quantity, low, high, state, place: log.channels[channel]!.place, worst, side, margin, error, checked };
 }
 
 /** Means of each settled day or night, or of each half hour. */

@@ -32,7 +32,8 @@ export function sectionFrame(enclosure: Enclosure, width: number, mostInsideHeig
   const { box } = enclosure;
   const narrow = width < 520;
   const marginLeft = narrow ? 46 : 74;
-  const marginRight = narrow ? 26 : 44;
+  // room for the depth of the substrate beside its dimension line, also in inches
+  const marginRight = narrow ? 26 : 64;
   const above = enclosure.heaters.some((heater) => heater.mount === 'above-mesh');
   const marginTop = 34 + (above ? 58 : 0);
   const thickest = (name: keyof Box['panels'], scale: number): number =>

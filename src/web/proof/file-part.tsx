@@ -1,5 +1,5 @@
 // Logger files: drop one, see how it was understood, answer what it leaves open with one press, set it aside.
-import { useState } from 'react';
+import { useRef, useState } from 'react';
 import { Button } from 'react-aria-components';
 import type { DateOrder } from '../../proving/files/stamp.ts';
 import type { LogHints } from '../../proving/files/understood.ts';
@@ -22,6 +22,7 @@ export function FilePart({ enquiryId, files, instruments, onChange }: FilePartPr
   const [working, setWorking] = useState(false);
   const [answer, setAnswer] = useState<Asked<ShownFile> | null>(null);
   const [over, setOver] = useState(false);
+  const input = useRef<HTMLInputElement>(null);
   const send = async (list: FileList | null) => {
     setWorking(true);
     for (const file of list ?? []) {
@@ -35,7 +36,7 @@ export function FilePart({ enquiryId, files, instruments, onChange }: FilePartPr
   return (
     <section className="sheet-part" aria-labelledby="files-title">
       <h2 id="files-title">{t('proof.files')}</h2>
-      <label
+      <fieldset
         className={over ? 'drop drop-over' : 'drop'}
         onDragOver={(event) => {
           event.preventDefault();
@@ -48,16 +49,27 @@ export function FilePart({ enquiryId, files, instruments, onChange }: FilePartPr
           void send(event.dataTransfer.files);
         }}
       >
-        <strong>{t('proof.drop')}</strong>
+        <legend className="visually-hidden">{t('proof.files')}</legend>
+        <Button className="button" isDisabled={working} onPress={() => input.current?.click()}>
+          {t('proof.pick')}
+        </Button>
+        <span>{t('proof.orDrop')}</span>
         <span className="field-hint">{t('proof.dropSay')}</span>
         <input
+          ref={input}
           type="file"
+          hidden
+          aria-label={t('proof.pick')}
           multiple
           accept=".csv,.tsv,.txt,.log,text/*"
-          className="drop-input"
-          onChange={(event) => void send(event.target.files)}
+          onChange={async (event) => {
+            const field = event.target;
+            await send(field.files);
+            // the same file may be chosen again once it was mended
+            field.value = '';
+          }}
         />
-      </label>
+      </fieldset>
       <p role="status">{working && t('proof.reading')}</p>
       <Faults answer={answer} />
       {files.map((file) => (

@@ -4,6 +4,7 @@ import type { Instrument, Trust } from '../../proving/instrument.ts';
 import type { CheckStep } from '../../proving/instrument-check.ts';
 import type { Channel, LogPlace, Quantity } from '../../proving/reading-log.ts';
 import type { ProofAnswer } from '../../proving/verdict/proof-answer.ts';
+import type { ProofRule, RuleSetting } from '../../proving/verdict/rule.ts';
 import { type Asked, ask } from '../animal/animal-api.ts';
 
 export interface ShownFile {
@@ -43,6 +44,7 @@ export interface Curves {
 export interface ShownProof {
   readonly proof: { readonly answer: ProofAnswer; readonly at: string; readonly by: string } | null;
   readonly current: boolean;
+  readonly branchRule: { readonly rule: ProofRule; readonly settings: readonly RuleSetting[] };
 }
 
 export interface ShownInstruments {

@@ -20,6 +20,7 @@ import { InstrumentPart } from './instrument-part.tsx';
 import { KeeperPart } from './keeper-part.tsx';
 import { LivePart } from './live-part.tsx';
 import { judge, readCurves, readFiles, readInstruments, readProof } from './proof-api.ts';
+import { RulePart } from './rule-part.tsx';
 import { useKept } from './use-kept.ts';
 import { LearnedPart, NeedsPart, VerdictPart } from './verdict-part.tsx';
 
@@ -50,7 +51,8 @@ export function ProofPage({ id }: { readonly id: string }) {
   };
   const kept = proof.answer?.ok ? proof.answer.value : null;
   const answer = kept?.proof?.answer ?? null;
-  const drawn = curves.answer?.ok ? curves.answer.value : null;
+  const read = curves.answer?.ok ? curves.answer.value : null;
+  const drawn = read !== null && read.curves.length > 0 ? read : null;
   const evidence = answer?.diagnosis.suspects.slice(0, 1).flatMap((s) => s.evidence) ?? [];
   return (
     <main className="board proof">
@@ -88,6 +90,7 @@ export function ProofPage({ id }: { readonly id: string }) {
         ) : (
           <h1 className="headline-wait">{t('proof.verdict.none')}</h1>
         )}
+        {read !== null && drawn === null && <p>{t('proof.nothingRead')}</p>}
         {drawn && (
           <Button className="button button-large" isDisabled={working} onPress={() => void ask()}>
             {working ? t('proof.judging') : t(answer ? 'proof.again' : 'proof.judge')}
@@ -105,6 +108,7 @@ export function ProofPage({ id }: { readonly id: string }) {
         <KeeperPart enquiryId={id} />
         <LivePart enquiryId={id} />
         {instruments.answer?.ok && <InstrumentPart shown={instruments.answer.value} onChange={instruments.again} />}
+        {kept && <RulePart shown={kept.branchRule} onChange={proof.again} />}
         {answer && <LearnedPart answer={answer} />}
       </div>
     </main>

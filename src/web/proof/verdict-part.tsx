@@ -2,6 +2,7 @@
 import type { ProofAnswer } from '../../proving/verdict/proof-answer.ts';
 import { proseInUnits } from '../settings/prose-units.ts';
 import { useSheet } from '../settings/settings-context.tsx';
+import { RuleWords } from './rule-part.tsx';
 
 const shapes = { proven: '●', 'not-proven': '◐', failed: '✕' } as const;
 const stateShapes = { held: '●', open: '◐', failed: '✕', 'not-read': '○' } as const;
@@ -173,9 +174,7 @@ export function LearnedPart({ answer }: { readonly answer: ProofAnswer }) {
           </tbody>
         </table>
       </details>
-      <p className="field-hint">
-        {t('proof.rule')}: {t('proof.ruleSay')}
-      </p>
+      <RuleWords rule={answer.rule} settings={answer.ruleSettings ?? []} />
     </section>
   );
 }

@@ -70,6 +70,58 @@ describe('files and proof', () => {
     await ask('POST', `/api/enquiries/${id}/hand-readings`, { readings: [typed] });
     expect((await ask('GET', `/api/enquiries/${id}/proof`)).body.current).toBe(false);
   });
+  test('a home that nobody read in has no curves, and that is an ordinary answer', async () => {
+    const id = await newHome();
+    expect(await ask('GET', `/api/enquiries/${id}/readings`)).toMatchObject({ status: 200, body: { curves: [] } });
+    const proof = await ask('GET', `/api/enquiries/${id}/proof`);
+    expect(proof).toMatchObject({ status: 200, body: { proof: null, branchRule: { settings: [] } } });
+  });
+  test('the rule that the shop set is the one that judges, printed with who, when and why', {
+    timeout: 120_000,
+  }, async () => {
+    const set = async (path: string, value: unknown, why: string) =>
+      await ask('POST', '/api/overlays', { path, value: { value }, why });
+    expect(codes((await set('policy.proofNights', 15, '')).body)).toEqual(['OVERLAY_NUMBER', 'OVERLAY_WHY']);
+    expect(codes((await set('policy.proofNights', 'five', 'x')).body)).toEqual(['OVERLAY_NUMBER']);
+    const kept = await set('policy.proofNights', 5, 'two more for a hatchling');
+    expect(kept.status).toBe(201);
+    const id = await newHome();
+    await upload(id, csvOf(good, ['Room °C', 'Basking °C', 'Cool end °C']));
+    const { answer } = (await ask('POST', `/api/enquiries/${id}/proof`, {})).body;
+    expect(answer.rule.nights).toBe(5);
+    expect(answer.ruleSettings).toMatchObject([
+      { key: 'nights', value: 5, by: 'tester', why: 'two more for a hatchling', at: expect.stringMatching(/^2026-/) },
+    ]);
+    expect(answer.ruleBasis).toMatch(/two more for a hatchling/);
+    expect(answer.reasons.join()).toMatch(/of 5 nights are covered/);
+    expect((await ask('GET', `/api/enquiries/${id}/proof`)).body.branchRule.rule.nights).toBe(5);
+    const back = await ask('POST', `/api/overlays/${kept.body.id}/withdrawal`, { why: 'as before' });
+    expect(back.status).toBe(200);
+    expect((await ask('GET', `/api/enquiries/${id}/proof`)).body.branchRule).toMatchObject({
+      rule: { nights: 3 },
+      settings: [],
+    });
+  });
+  test('what was typed beside a logger counts at the place that the logger leaves out', {
+    timeout: 120_000,
+  }, async () => {
+    const id = await newHome();
+    await upload(id, csvOf(good.slice(0, 2), ['Room °C', 'Basking °C']));
+    const coolEnd = async () =>
+      (await ask('POST', `/api/enquiries/${id}/proof`, {})).body.answer.needs.find(
+        (n: { id: string }) => n.id === 'cool-end',
+      );
+    expect((await coolEnd()).state).toBe('not-read');
+    const readings = [11, 12, 13].map((d) => ({
+      at: `2026-01-${d}T15:00`,
+      clientKey: `typed-${d}-15`,
+      valuesC: { 'cool-air': 23 },
+    }));
+    expect((await ask('POST', `/api/enquiries/${id}/hand-readings`, { readings })).body.written).toBe(3);
+    expect(await coolEnd()).toMatchObject({ state: 'held', place: 'cool-air', worst: 23, error: 1 });
+    const { curves } = (await ask('GET', `/api/enquiries/${id}/readings`)).body;
+    expect(curves.map((c: { place: string }) => c.place)).toEqual(['room', 'basking-surface', 'cool-air']);
+  });
   test('the same bytes twice are one file; set aside they no longer count', async () => {
     const id = await newHome();
     const csv = csvOf(good, ['Room °C', 'Basking °C', 'Cool end °C']);

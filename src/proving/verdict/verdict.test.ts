@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import type { ClimateNeeds } from '../../husbandry/climate.ts';
 import type { Diagnosis } from '../diagnosis/cause.ts';
 import type { LogQuestion } from '../files/understood.ts';
+import { mergeLogs } from '../merge-logs.ts';
 import type { ReadingLog } from '../reading-log.ts';
 import { madeLog } from '../testing/made-log.ts';
 import { coverageOf } from './coverage.ts';
@@ -127,6 +128,43 @@ describe('decide', () => {
   });
 });
 
+describe('hand readings beside a logger', () => {
+  const logger = madeLog(good);
+  const firstS = Math.ceil(logger.timesS[0]! / 86400) * 86400;
+  const hand = (place: 'cool-air' | 'cool-floor', value: number, days = 3): ReadingLog => {
+    const timesS = Array.from({ length: days }, (_, d) =>
+      [9, 15, 19.5].map((h) => firstS + d * 86400 + h * 3600),
+    ).flat();
+    const values = timesS.map(() => value);
+    return {
+      kind: 'hand',
+      timesS,
+      channels: [{ id: place, label: place, quantity: 'tempC', place, instrumentId: null, values }],
+    };
+  };
+  const needs = (log: ReadingLog) =>
+    readNeeds(log, climate, day, 1, (i) =>
+      log.channels[i]!.byHand ? { error: 1, checked: false } : { error: 0.5, checked: true },
+    );
+  const coolEnd = (log: ReadingLog) => needs(log).find((n) => n.id === 'cool-end')!;
+
+  it('do not thin the cover of the logger at places that it reads', () => {
+    const both = mergeLogs([logger, hand('cool-air', 22.5)]);
+    expect(coverageOf(both, day, defaultRule)).toMatchObject(coverageOf(logger, day, defaultRule));
+  });
+  it('a rough one does not weaken a good one, but contradicts it by more than its error', () => {
+    expect(coolEnd(mergeLogs([logger, hand('cool-air', 24.6)]))).toMatchObject({ state: 'held', error: 0.5 });
+    expect(coolEnd(mergeLogs([logger, hand('cool-air', 27)]))).toMatchObject({ state: 'failed', error: 1, worst: 27 });
+  });
+  it('cover a place that no logger reads, by the days of the rule for hands', () => {
+    const open = madeLog(good.slice(0, 3));
+    const cover = (days: number) => coverageOf(mergeLogs([open, hand('cool-floor', 22.5, days)]), day, defaultRule);
+    expect(coolEnd(mergeLogs([open, hand('cool-floor', 22.5)])).state).toBe('held');
+    expect(cover(3)).toMatchObject({ nights: 3, handDays: 3, enough: true });
+    expect(cover(2)).toMatchObject({ nights: 2, handDays: 2, enough: false });
+  });
+});
+
 describe('coverage by hand', () => {
   it('needs morning, afternoon and evening on each day', () => {
     const at = (days: number, hours: readonly number[]): ReadingLog => ({
@@ -137,5 +175,8 @@ describe('coverage by hand', () => {
     expect(coverageOf(at(3, [7, 15, 21]), day, defaultRule)).toMatchObject({ nights: 3, enough: true });
     expect(coverageOf(at(3, [12, 15, 21]), day, defaultRule).enough).toBe(false);
     expect(coverageOf(at(2, [7, 15, 21]), day, defaultRule).enough).toBe(false);
+    const twice = { ...defaultRule, handReadingsPerDay: 2 };
+    expect(coverageOf(at(3, [7, 21]), day, twice).enough).toBe(true);
+    expect(coverageOf(at(3, [7, 21]), day, defaultRule).enough).toBe(false);
   });
 });

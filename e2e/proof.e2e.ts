@@ -89,9 +89,29 @@ describeInBrowser('the proof', () => {
   });
 
   test('a file is understood, its open question answered, the home judged', async () => {
+    const refused: string[] = [];
+    page.on('response', (one) => {
+      if (one.status() >= 400) refused.push(`${one.status()} ${one.url()}`);
+    });
+    page.on('console', (one) => {
+      if (one.type() === 'error') refused.push(one.text());
+    });
     await page.goto(`${program.url}/proof/${id}`);
     await page.getByRole('heading', { name: 'Not judged yet' }).waitFor();
-    await page.locator('input[type=file]').setInputFiles(logFile());
+    await page.getByText(/No readings yet. Next:/).waitFor();
+    for (const width of [1280, 390]) {
+      await page.setViewportSize({ width, height: 900 });
+      await shot(`proof-empty-${width}`);
+      expect(await sideways(page)).toBe(0);
+      expect(await findings(page)).toEqual([]);
+    }
+    await page.setViewportSize({ width: 1280, height: 900 });
+    expect(refused).toEqual([]);
+    const pick = page.getByRole('button', { name: 'Choose a logger file' });
+    expect((await pick.boundingBox())?.height).toBeGreaterThanOrEqual(44);
+    await pick.focus();
+    const [chooser] = await Promise.all([page.waitForEvent('filechooser'), page.keyboard.press('Enter')]);
+    await chooser.setFiles(logFile());
     await page.getByText(/451 of 452 rows read/).waitFor();
     await page.getByLabel('Where did "Kanal 2 °C" lie?').selectOption('basking-surface');
     await page.getByText('Basking surface', { exact: true }).first().waitFor();
@@ -111,6 +131,15 @@ describeInBrowser('the proof', () => {
       expect(await findings(page)).toEqual([]);
     }
     await page.setViewportSize({ width: 1280, height: 900 });
+  });
+
+  test('the shop sets its own rule, and reads beside the answer who set it and why', async () => {
+    await page.getByText('Change the shop’s rule').click();
+    await page.getByLabel(/New value/).fill('5');
+    await page.getByLabel('Why', { exact: true }).fill('two more for a hatchling');
+    await page.getByRole('button', { name: 'Keep for this branch' }).click();
+    await page.getByText(/Set by the shop: Whole nights = 5 .*two more for a hatchling/).waitFor();
+    await shot('proof-rule-1280');
   });
 
   test('an instrument is checked in ice, step by step', async () => {
@@ -135,6 +164,7 @@ describeInBrowser('the proof', () => {
     ).newPage();
     await phone.goto(address ?? '');
     await phone.getByText('Not yet proven').waitFor();
+    await shot('keeper-empty-390', phone);
     expect(await phone.getByText('corn', { exact: false }).count()).toBe(0);
     await phone.getByRole('textbox', { name: /Warm spot/ }).fill('31.5');
     await phone.getByRole('textbox', { name: /Cool end/ }).fill('22');
@@ -143,6 +173,7 @@ describeInBrowser('the proof', () => {
     expect(await findings(phone)).toEqual([]);
     await phone.getByRole('button', { name: 'Send these readings' }).click();
     await phone.getByText('Sent. Thank you.').waitFor();
+    await shot('keeper-sent-390', phone);
 
     await phone.evaluate(async () => void (await navigator.serviceWorker.ready));
     // once more with the pages kept, then without a connection from the start

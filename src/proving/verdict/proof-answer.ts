@@ -9,6 +9,7 @@ import type { NextReading } from '../calibration/next-reading.ts';
 import type { Diagnosis } from '../diagnosis/cause.ts';
 import type { Coverage } from './coverage.ts';
 import type { ForecastNeed } from './forecast-needs.ts';
+import type { Ground, How } from './ground.ts';
 import type { ReadNeed } from './read-needs.ts';
 import type { ProofRule, RuleSetting } from './rule.ts';
 
@@ -32,6 +33,8 @@ export type ActionId =
 export interface NextAction {
   readonly id: ActionId;
   readonly say: string;
+  /** The same without a language; answers kept before there was one have none. */
+  readonly how?: How;
 }
 
 export interface MomentSummary {
@@ -49,6 +52,9 @@ export interface ProofAnswer {
   readonly reason: string;
   /** Every other reason. */
   readonly reasons: readonly string[];
+  /** What reason and reasons are about, without a language; answers kept before there were any have none. */
+  readonly ground?: Ground;
+  readonly grounds?: readonly Ground[];
   readonly next: NextAction;
   readonly coverage: Coverage;
   readonly needs: readonly ReadNeed[];

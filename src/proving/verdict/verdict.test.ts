@@ -128,6 +128,18 @@ describe('decide', () => {
   });
 });
 
+describe('what the sentences are about', () => {
+  it('stands beside each of them, so that any language can say it', () => {
+    const hot = judged({ log: changed('basking-surface', 36, 26) });
+    expect(hot.ground).toEqual({ about: 'need', id: 'basking-surface' });
+    expect(hot.next.how).toEqual({ by: 'no-dial' });
+    expect(hot.grounds).toHaveLength(hot.reasons.length);
+    const proven = judged();
+    expect([proven.ground, proven.next.how]).toEqual([{ about: 'proven' }, { by: 'ready' }]);
+    expect(proven.grounds).toHaveLength(proven.reasons.length);
+  });
+});
+
 describe('hand readings beside a logger', () => {
   const logger = madeLog(good);
   const firstS = Math.ceil(logger.timesS[0]! / 86400) * 86400;

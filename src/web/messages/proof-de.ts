@@ -65,7 +65,7 @@ export const proofDe: Readonly<Record<keyof typeof proofEn, string>> = {
   'proof.swap': 'Die Fühler waren vertauscht: tauschen',
   'proof.setAside': 'Diese Datei beiseite legen',
   'proof.hand': 'Von Hand',
-  'proof.handSay': 'Morgens, nachmittags und abends an drei Tagen gilt wie ein Logger (unsere Wahl).',
+  'proof.handSay': 'Morgens, nachmittags und abends messen. Wie viele Tage reichen, steht unter „Regel“.',
   'proof.handAt': 'Abgelesen um',
   'proof.handKeep': 'Diesen Messwert behalten',
   'proof.handKept': 'Behalten.',
@@ -172,9 +172,53 @@ export const proofDe: Readonly<Record<keyof typeof proofEn, string>> = {
   'proof.morePlace': '{place}: {percent} weniger Zweifel',
   'proof.moreCheck': '{place}, Gerät in Eis geprüft: {percent} weniger Zweifel',
   'proof.morePower': 'Ein Leistungsmesser an der Heizung für eine Nacht: {percent} weniger Zweifel',
+  'proof.ground.proven': 'Bewiesen: {nights} Nächte, jeder Bedarf samt Gerätefehler gehalten.',
+  'proof.ground.nights': '{nights} von {of} Nächten sind abgedeckt.',
+  'proof.ground.interval':
+    'Die Messwerte liegen {minutes} Minuten auseinander; höchstens {most} sind erlaubt, sonst bleibt ein Ausschlag unbemerkt.',
+  'proof.ground.hole': 'Mittendrin {hours} h ohne Messwert.',
+  'proof.ground.cause': 'Die Messwerte sehen so aus: {cause}.',
+  'proof.ground.question.date-order': 'Die Datei lässt offen, in welcher Reihenfolge ihre Datumsangaben stehen.',
+  'proof.ground.question.unit': 'Die Datei lässt offen, ob ihre Temperaturen in °C oder °F stehen.',
+  'proof.ground.question.place': 'Die Datei lässt offen, wo ein Fühler lag.',
+  'proof.ground.question.zone': 'Die Datei führt Weltzeit: Um wie viel geht die Uhr am Heim vor?',
+  'proof.ground.question.swapped': 'Das kühle Ende misst wärmer als das warme. Wurden die beiden Fühler vertauscht?',
+  'proof.ground.forecast': 'Vorhersage. {name}: {found}; {wanted}.',
+  'proof.ground.not-read': '{name}: Niemand hat das gemessen; gewünscht: {wanted}.',
+  'proof.ground.held': '{name} gehalten: {worst} ± {error} ({place}), gewünscht {wanted}.',
+  'proof.ground.failed':
+    '{name} nicht gehalten: {worst} ± {error} ({place}), gewünscht {wanted}; {by} außerhalb, mehr als das Gerät danebenliegen kann.',
+  'proof.ground.inside':
+    '{name}: um {by} innerhalb, weniger als das Gerät danebenliegen kann: {worst} ± {error} ({place}), gewünscht {wanted}.',
+  'proof.ground.outside':
+    '{name}: um {by} außerhalb, was am Gerätefehler liegen kann: {worst} ± {error} ({place}), gewünscht {wanted}.',
+  'proof.how.night-set-point':
+    'Den Nachtwert höher stellen; läuft die Heizung schon ständig, eine stärkere oder Dämmung.',
+  'proof.how.moisture': 'Schale, Bodengrund oder Lüftung ändern, dann noch einen Tag messen.',
+  'proof.how.vents-at-cool-end':
+    'Mehr Lüftung am kühlen Ende, die Heizung näher an ihr Ende, oder ein längeres Terrarium.',
+  'proof.how.cover-vents': 'Einen Teil der Lüftung fern der Heizung abdecken oder das kühle Ende dämmen.',
+  'proof.how.no-dial': 'Die Heizung versetzen oder ihre Leistung ändern: Es gibt keinen Regler zum Drehen.',
+  'proof.how.dial': 'Den Regler von {now} auf {value} stellen (wohl {low} bis {high}), dann noch eine Nacht messen.',
+  'proof.how.dial-too-weak':
+    'Keine Reglerstellung erreicht {aim} am kältesten Tag: eine stärkere Heizung oder Dämmung.',
+  'proof.how.cooler-room':
+    'Aus der Sonne, in einen kühleren Raum, oder mehr Lüftung am kühlen Ende: Keine Heizung kann kühlen.',
+  'proof.how.flat-out':
+    'In der kältesten Nacht läuft die Heizung ständig: eine stärkere ohne Licht, Dämmung, oder ein wärmerer Raum.',
+  'proof.how.raise-night': 'Den Nachtwert höher stellen.',
+  'proof.how.without-hole': 'Noch einmal ohne Lücke messen.',
+  'proof.how.ready': 'Das Heim ist bereit. Weiter zur Untersuchung.',
+  'proof.how.look': 'Zuerst danach suchen, beheben, dann neu messen: {cause}.',
+  'proof.how.sensor': 'Einen Fühler dorthin legen, wo dies gemessen wird: {need}.',
+  'proof.how.step': 'Den Logger auf {most} Minuten oder enger stellen.',
+  'proof.how.nights': 'Noch zu messende Nächte: {count}. Dazwischen nichts verändern.',
+  'proof.how.ice': 'Dieses Messgerät in schmelzendem Eis prüfen, dann halbiert sich sein Fehler: {place}.',
+  'proof.how.salt': 'Dieses Messgerät über feuchtem Salz prüfen, dann wird sein Fehler kleiner: {place}.',
   'proof.rule': 'Regel',
   'proof.ruleSay':
     '{nights} ganze Nächte; ein Logger misst mindestens alle {interval} min ohne Lücke über {gap} min, oder {hand} Messwerte von Hand am Tag; jeder Bedarf samt Gerätefehler gehalten.',
+  'proof.judgedBy': 'Die Regel dieser Antwort',
   'proof.ruleOurs':
     'Eine veröffentlichte Regel wurde nicht gefunden; was der Laden nicht festgelegt hat, ist unsere Wahl.',
   'proof.ruleShop': 'Vom Laden festgelegt: {what} = {value} ({by}, {day}): {why}',

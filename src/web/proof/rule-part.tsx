@@ -30,7 +30,6 @@ export function RuleWords({ rule, settings }: Shown) {
   return (
     <>
       <p className="field-hint">
-        {t('proof.rule')}:{' '}
         {t('proof.ruleSay', {
           nights: rule.nights,
           interval: measure.number(rule.longestIntervalS / 60, 0),

@@ -1,7 +1,7 @@
 // The verdict first, then what to do, then why; needs by the readings and by the forecast; the dial.
 import type { ProofAnswer } from '../../proving/verdict/proof-answer.ts';
-import { proseInUnits } from '../settings/prose-units.ts';
 import { useSheet } from '../settings/settings-context.tsx';
+import { nextWords, reasonWords, wantedWords } from './proof-words.ts';
 import { RuleWords } from './rule-part.tsx';
 
 const shapes = { proven: '●', 'not-proven': '◐', failed: '✕' } as const;
@@ -10,30 +10,36 @@ const verdictShapes = { holds: '●', 'not-known': '◐', fails: '✕' } as cons
 
 export function VerdictPart({ answer, old }: { readonly answer: ProofAnswer; readonly old: boolean }) {
   const { t, measure } = useSheet();
+  const speech = { t, measure, answer };
+  const reason = reasonWords(speech, answer.ground, answer.reason);
+  const next = nextWords(speech);
   return (
     <section className="sheet-part headline proof-verdict" aria-live="polite">
       <h1>
         <span aria-hidden="true">{shapes[answer.verdict]}</span> {t(`proof.verdict.${answer.verdict}`)}
       </h1>
       {old && <p className="field-fault">{t('proof.old')}</p>}
-      <p className="headline-say" lang="en">
-        {proseInUnits(answer.reason, measure)}
+      <p className="headline-say" lang={reason.lang}>
+        {reason.text}
       </p>
       <p>
         <strong>
           {t('proof.next')}: {t(`proof.next.${answer.next.id}`)}.
         </strong>{' '}
-        <span lang="en">{proseInUnits(answer.next.say, measure)}</span>
+        <span lang={next.lang}>{next.text}</span>
       </p>
       {answer.reasons.length > 0 && (
         <details>
           <summary>{t('proof.why')}</summary>
           <ul>
-            {answer.reasons.map((reason) => (
-              <li key={reason} lang="en">
-                {proseInUnits(reason, measure)}
-              </li>
-            ))}
+            {answer.reasons.map((say, i) => {
+              const { text, lang } = reasonWords(speech, answer.grounds?.[i], say);
+              return (
+                <li key={say} lang={lang}>
+                  {text}
+                </li>
+              );
+            })}
           </ul>
         </details>
       )}
@@ -54,11 +60,7 @@ export function NeedsPart({ answer }: { readonly answer: ProofAnswer }) {
   const { t, measure } = useSheet();
   const kind = (n: ProofAnswer['needs'][number]) => (n.quantity === 'rhPct' ? 'percent' : 'temperature');
   const wanted = (low: number | null, high: number | null, of: 'percent' | 'temperature') =>
-    low !== null && high !== null
-      ? measure.span(of, low, high, of === 'percent' ? 0 : 1)
-      : low !== null
-        ? t('proof.atLeast', { value: measure.text(of, low) })
-        : t('proof.atMost', { value: measure.text(of, high ?? 0) });
+    wantedWords({ t, measure }, low, high, of);
   return (
     <section className="sheet-part" aria-labelledby="proof-needs">
       <h2 id="proof-needs">{t('proof.needs')}</h2>
@@ -174,6 +176,7 @@ export function LearnedPart({ answer }: { readonly answer: ProofAnswer }) {
           </tbody>
         </table>
       </details>
+      <h2>{t('proof.judgedBy')}</h2>
       <RuleWords rule={answer.rule} settings={answer.ruleSettings ?? []} />
     </section>
   );

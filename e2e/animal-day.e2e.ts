@@ -87,7 +87,7 @@ describeInBrowser('a day with the animals', () => {
     await page.locator('.animal-row').click();
     await page.getByRole('heading', { name: 'Sorrel' }).waitFor();
     const line = page.locator('.history-list li', { hasText: 'Offered food' }).first();
-    expect(await line.innerText()).toContain('Mouse, first fur');
+    expect(await line.textContent()).toContain('Mouse, first fur');
     await line.getByRole('button', { name: 'Correct it' }).click();
     await line.getByLabel('Prey').selectOption({ label: 'Mouse, hopper' });
     expect(await seriousFindings()).toEqual([]);
@@ -99,7 +99,7 @@ describeInBrowser('a day with the animals', () => {
     const replaced = page.locator('.history-list li.history-replaced', { hasText: 'Mouse, first fur' });
     await replaced.first().waitFor();
     const mended = page.locator('.history-list li', { hasText: 'wrong box of prey' });
-    expect(await mended.first().innerText()).toContain('Mouse, hopper');
+    expect(await mended.first().textContent()).toContain('Mouse, hopper');
   });
 
   test('the round is done without a connection, survives a closed page, and arrives by itself', async () => {

@@ -21,6 +21,7 @@ export interface CareFacts {
   readonly quarantine: FactTable;
   readonly condition: FactTable;
   readonly growth: FactTable;
+  readonly aftercare: FactTable;
   readonly examination: readonly ExaminationStep[];
   readonly lengthMass: readonly LengthMassFit[];
   readonly register: readonly RegisterHeading[];
@@ -32,6 +33,7 @@ export const careFiles = [
   'quarantine.json',
   'condition.json',
   'growth.json',
+  'aftercare.json',
   'examination.json',
   'length-mass.json',
   'register.json',
@@ -95,6 +97,7 @@ export function careFactsFrom(
       quarantine: table('quarantine.json'),
       condition: table('condition.json'),
       growth: table('growth.json'),
+      aftercare: table('aftercare.json'),
       examination: list<ExaminationStep>('examination.json'),
       lengthMass: list<LengthMassFit & Sourced>('length-mass.json'),
       register: list<RegisterHeading>('register.json'),

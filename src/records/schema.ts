@@ -2,6 +2,7 @@
 import type { ColumnType, Generated, JSONColumnType, Kysely } from 'kysely';
 import type { AnimalTables } from './animal-schema.ts';
 import type { OverlayTables } from './overlay-schema.ts';
+import type { PlacementTables } from './placement-schema.ts';
 import type { ReadingTables } from './reading-schema.ts';
 
 /** Set once, never changed. */
@@ -9,7 +10,7 @@ type Fixed<T> = ColumnType<T, T, never>;
 /** Any JSON object. It goes in as text, so that lists and numbers are never taken for PostgreSQL's own. */
 type Json = JSONColumnType<Record<string, unknown>>;
 
-export interface Tables extends AnimalTables, OverlayTables, ReadingTables {
+export interface Tables extends AnimalTables, OverlayTables, PlacementTables, ReadingTables {
   shop: { id: Fixed<string>; name: string; created_at: Fixed<Date> };
   branch: {
     id: Fixed<string>;

@@ -1,0 +1,57 @@
+// The words of aftercare in German.
+import type { AftercareWords } from './en.ts';
+
+export const de: AftercareWords = {
+  tasks: {
+    'call-first': {
+      title: 'Halter anrufen: die ersten Nächte',
+      why: 'Tag {days} nach der Abgabe am {day}: Das Heim hatte seine ersten Nächte mit dem Tier.',
+    },
+    'call-week': {
+      title: 'Halter anrufen: die erste Woche',
+      why: 'Tag {days} nach der Abgabe am {day}: Messwerte, Wasser, Kot und Futter lassen sich jetzt erfragen.',
+    },
+    'call-meal': {
+      title: 'Halter anrufen: nach der ersten Mahlzeit',
+      why: '{days} Tage nach der ersten Mahlzeit zu Hause ({day}): Die Ruhe nach dem Fressen ist vorbei.',
+    },
+    weigh: {
+      title: 'Wiegen',
+      why: 'In diesem Alter alle {days} Tage; früher, solange es verweigert oder abnimmt.',
+    },
+    'prove-home': {
+      title: 'Raum messen und das Heim neu nachweisen',
+      why: 'Im Nachweis wurde der Raum nicht gemessen; über kältere Nächte und heißere Tage ist nichts bekannt.',
+    },
+    'prove-cold': {
+      title: 'Heim vor der ersten kalten Nacht neu nachweisen',
+      why: 'Gemessen wurden Nächte bis {roomC} °C im Raum; darunter gilt eine Vorhersage, und bei {endC} °C endet auch sie. {roomC} °C im Raum sind bei etwa {outsideC} °C draußen zu erwarten: im Wetterbericht darauf achten.',
+    },
+    'prove-heat': {
+      title: 'Heim vor dem ersten heißen Tag neu nachweisen',
+      why: 'Gemessen wurden Tage bis {roomC} °C im Raum; darüber gilt eine Vorhersage, und bei {endC} °C endet auch sie. {roomC} °C im Raum sind bei etwa {outsideC} °C draußen zu erwarten: im Wetterbericht darauf achten.',
+    },
+    'renew-heater': {
+      title: 'Wärmequelle {heater} erneuern',
+      why: 'Eingebaut am {fitted}; sie brennt etwa {hoursPerDay} Stunden am Tag und hält meist {lifeH} Stunden oder länger.',
+    },
+    'check-instrument': {
+      title: 'Messgerät {name} prüfen',
+      why: 'An schmelzendem Eis oder feuchtem Salz alle {days} Tage; ein nie geprüftes sofort.',
+    },
+    'move-up': {
+      title: 'In eine längere Kiste umziehen',
+      why: 'Nach seinem Wachstum überschreitet es in dieser Zeit {limitCm} cm; für mehr ist diese Kiste zu kurz.',
+    },
+  },
+  questions: {
+    ate: 'Hat es gefressen? Was und wann?',
+    readings: 'Was zeigen die drei Thermometer: Sonnenplatz, warmes Ende, kühles Ende?',
+    massG: 'Was wiegt es?',
+    droppings: 'Gab es Kot?',
+    'day-of-readings': 'Messwerte eines Tages und einer Nacht, auch die des Raumes.',
+    fitted: 'An welchem Tag wurde die neue eingebaut?',
+    checked: 'Was zeigte es am bekannten Punkt?',
+    box: 'Wie lang ist es jetzt, und in welche Kiste zieht es um?',
+  },
+};

@@ -1,0 +1,35 @@
+// The tables of placements as TypeScript sees them (migrations/0040-placements.sql).
+import type { ColumnType, Generated, JSONColumnType } from 'kysely';
+
+type Fixed<T> = ColumnType<T, T, never>;
+type Json = JSONColumnType<Record<string, unknown>, string, never>;
+
+export type PlacementEventKind =
+  | 'statement'
+  | 'override'
+  | 'released'
+  | 'refused'
+  | 'reopened'
+  | 'taken-back'
+  | 'aftercare';
+
+export interface PlacementTables {
+  placement: {
+    id: Fixed<string>;
+    branch_id: Fixed<string>;
+    enquiry_id: Fixed<string>;
+    animal_id: Fixed<string>;
+    at: Fixed<Date>;
+    by: Fixed<string>;
+  };
+  placement_event: {
+    id: Fixed<string>;
+    placement_id: Fixed<string>;
+    kind: Fixed<PlacementEventKind>;
+    body: Json;
+    token: Fixed<string>;
+    at: Fixed<Date>;
+    by: Fixed<string>;
+    seq: Generated<string>;
+  };
+}

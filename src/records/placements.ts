@@ -1,0 +1,120 @@
+// The rows of placements: opened once, everything after that added. Only one end may stand at a time: released or refused.
+import { randomUUID } from 'node:crypto';
+import type { PlacementEventKind } from './placement-schema.ts';
+import type { Db } from './schema.ts';
+
+export interface PlacementWriter {
+  readonly at: Date;
+  readonly by: string;
+}
+
+export interface Placement extends PlacementWriter {
+  readonly id: string;
+  readonly branchId: string;
+  readonly enquiryId: string;
+  readonly animalId: string;
+}
+
+export interface PlacementEvent extends PlacementWriter {
+  readonly id: string;
+  readonly kind: PlacementEventKind;
+  readonly body: Readonly<Record<string, unknown>>;
+}
+
+/** Where a placement stands after all that happened. */
+export type PlacementState = 'open' | 'released' | 'refused';
+
+const stateAfter: Readonly<Partial<Record<PlacementEventKind, PlacementState>>> = {
+  released: 'released',
+  refused: 'refused',
+  reopened: 'open',
+  'taken-back': 'open',
+};
+const allowedFrom: Readonly<Partial<Record<PlacementEventKind, PlacementState>>> = {
+  released: 'open',
+  refused: 'open',
+  reopened: 'refused',
+  'taken-back': 'released',
+};
+
+export const placementState = (events: readonly Pick<PlacementEvent, 'kind'>[]): PlacementState =>
+  events.reduce<PlacementState>((state, event) => stateAfter[event.kind] ?? state, 'open');
+
+export async function insertPlacement(
+  db: Db,
+  what: Pick<Placement, 'branchId' | 'enquiryId' | 'animalId'>,
+  writer: PlacementWriter,
+): Promise<string> {
+  const id = randomUUID();
+  const { branchId, enquiryId, animalId } = what;
+  await db
+    .insertInto('placement')
+    .values({ id, branch_id: branchId, enquiry_id: enquiryId, animal_id: animalId, at: writer.at, by: writer.by })
+    .execute();
+  return id;
+}
+
+const rows = (db: Db) =>
+  db
+    .selectFrom('placement')
+    .select(['id', 'branch_id as branchId', 'enquiry_id as enquiryId', 'animal_id as animalId', 'at', 'by']);
+
+export async function placementById(db: Db, id: string): Promise<Placement | undefined> {
+  return await rows(db).where('id', '=', id).executeTakeFirst();
+}
+
+/** Newest first. */
+export async function placementsOfBranch(db: Db, branchId: string): Promise<Placement[]> {
+  return await rows(db).where('branch_id', '=', branchId).orderBy('at', 'desc').orderBy('id').execute();
+}
+
+/** In the order in which they were written. */
+export async function placementEvents(db: Db, placementId: string): Promise<PlacementEvent[]> {
+  return await db
+    .selectFrom('placement_event')
+    .select(['id', 'kind', 'body', 'at', 'by'])
+    .where('placement_id', '=', placementId)
+    .orderBy('seq')
+    .execute();
+}
+
+export type Added =
+  /** `again`: this token was written before, nothing was added. */
+  | { readonly ok: true; readonly id: string; readonly again: boolean }
+  /** The placement does not stand where this could follow. */
+  | { readonly ok: false; readonly state: PlacementState };
+
+/** Adds what happened, inside the caller's transaction: what goes with it (the animal's entry) stands or falls with it.
+ *  The placement's row is locked first, so that of two releases at once the second sees the first. */
+export async function addPlacementEvent(
+  tx: Db,
+  placementId: string,
+  event: { readonly kind: PlacementEventKind; readonly body: object; readonly token: string },
+  writer: PlacementWriter,
+): Promise<Added> {
+  await tx.selectFrom('placement').select('id').where('id', '=', placementId).forUpdate().executeTakeFirstOrThrow();
+  const before = await tx
+    .selectFrom('placement_event')
+    .select('id')
+    .where('placement_id', '=', placementId)
+    .where('token', '=', event.token)
+    .executeTakeFirst();
+  if (before) return { ok: true, id: before.id, again: true };
+  const state = placementState(await placementEvents(tx, placementId));
+  const needed = allowedFrom[event.kind];
+  if (needed !== undefined && needed !== state) return { ok: false, state };
+  const id = randomUUID();
+  await tx
+    .insertInto('placement_event')
+    .values({
+      id,
+      placement_id: placementId,
+      kind: event.kind,
+      body: JSON.stringify(event.body),
+      token: event.token,
+      at: writer.at,
+      by: writer.by,
+    })
+    .execute();
+  return { ok: true, id, again: false };
+}

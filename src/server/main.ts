@@ -29,7 +29,7 @@ async function start(chosen: Settings): Promise<Stop | null> {
   const branch = await branchOf(records, chosen.demo);
   const planner = startPlanner();
   const desk = (): DeskContext => ({
-    actor: { name: 'desk', branchId: branch.branchId },
+    actor: { name: 'desk', branchId: branch.branchId, role: 'owner' },
     clock: systemClock,
     db: records.db,
   });

@@ -45,7 +45,7 @@ describe.skipIf(broker === undefined)('through a broker', () => {
   let branchId: string;
   const problems: string[] = [];
   const clock = { now: () => new Date() };
-  const desk = () => ({ actor: { name: 'tester', branchId }, clock, db: records.db });
+  const desk = () => ({ actor: { name: 'tester', branchId, role: 'owner' as const }, clock, db: records.db });
 
   const start = async (): Promise<void> => {
     child = spawn(broker!, ['-c', join(folder, 'broker.conf')], { stdio: 'ignore' });

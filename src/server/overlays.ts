@@ -25,8 +25,8 @@ export function overlayRoutes(app: App, doors: Doors): void {
   app.get(
     '/api/reference',
     { schema: { tags, summary: 'All species, standards, sources and shop values', response } },
-    async (_request, reply) => {
-      const read = await showFacts(doors.desk(), null);
+    async (request, reply) => {
+      const read = await showFacts(doors.desk(request), null);
       return read.ok ? reply.send(read.value) : await sendFaults(reply, read.faults);
     },
   );
@@ -41,7 +41,7 @@ export function overlayRoutes(app: App, doors: Doors): void {
       },
     },
     async (request, reply) => {
-      const read = await showFacts(doors.desk(), request.params.speciesId);
+      const read = await showFacts(doors.desk(request), request.params.speciesId);
       return read.ok ? reply.send(read.value) : await sendFaults(reply, read.faults);
     },
   );
@@ -49,7 +49,7 @@ export function overlayRoutes(app: App, doors: Doors): void {
     '/api/overlays',
     { schema: { tags, summary: 'The shop overrules a value', body: overlayBody, response: { 201: anyAnswer } } },
     async (request, reply) => {
-      const set = await setOverlay(doors.desk(), request.body);
+      const set = await setOverlay(doors.desk(request), request.body);
       return set.ok ? reply.code(201).send(set.value) : await sendFaults(reply, set.faults);
     },
   );
@@ -65,7 +65,7 @@ export function overlayRoutes(app: App, doors: Doors): void {
       },
     },
     async (request, reply) => {
-      const gone = await withdrawOverlay(doors.desk(), request.params.id, request.body.why);
+      const gone = await withdrawOverlay(doors.desk(request), request.params.id, request.body.why);
       return gone.ok ? reply.send(gone.value) : await sendFaults(reply, gone.faults);
     },
   );

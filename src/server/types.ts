@@ -2,7 +2,7 @@
 
 import type { IncomingMessage, ServerResponse } from 'node:http';
 import type { TypeBoxTypeProvider } from '@fastify/type-provider-typebox';
-import type { FastifyBaseLogger, FastifyInstance, RawServerDefault } from 'fastify';
+import type { FastifyBaseLogger, FastifyInstance, FastifyRequest, RawServerDefault } from 'fastify';
 import type { DeskContext } from '../desk/desk-context.ts';
 import type { Planner } from '../desk/planner.ts';
 import type { Records } from '../records/open.ts';
@@ -21,5 +21,5 @@ export interface Doors {
   readonly branch: Branch;
   readonly planner: Planner;
   /** Who acts, the clock and the records, anew for each request. */
-  readonly desk: () => DeskContext;
+  readonly desk: (request: Pick<FastifyRequest, 'headers'>) => DeskContext;
 }

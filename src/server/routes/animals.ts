@@ -29,19 +29,19 @@ export function animalRoutes(app: App, doors: Doors): void {
   app.get(
     '/api/animals',
     { schema: { tags, summary: 'Animals of the branch', querystring: listQuery, response: answers } },
-    async (request) => listAnimals(doors.desk(), { all: request.query.all === 'yes' }),
+    async (request) => listAnimals(doors.desk(request), { all: request.query.all === 'yes' }),
   );
   app.get(
     '/api/prey',
     { schema: { tags, summary: 'Prey needed', querystring: daysQuery, response: answers } },
-    async (request) => preyForDays(doors.desk(), Math.max(1, Number(request.query.days ?? 28))),
+    async (request) => preyForDays(doors.desk(request), Math.max(1, Number(request.query.days ?? 28))),
   );
   app.post(
     '/api/animals',
     { schema: { tags, summary: 'Take an animal in', body: takeInBody, response: { 201: anyAnswer } } },
     async (request, reply) => {
       const { values, enclosure, quarantine } = request.body;
-      const taken = await takeInAnimal(doors.desk(), { values, enclosure, quarantine });
+      const taken = await takeInAnimal(doors.desk(request), { values, enclosure, quarantine });
       return taken.ok ? reply.code(201).send(taken.value) : await sendFaults(reply, taken.faults);
     },
   );
@@ -49,7 +49,7 @@ export function animalRoutes(app: App, doors: Doors): void {
     '/api/animals/:id',
     { schema: { tags, summary: 'One animal on one sheet', params: animalParams, response: answers } },
     async (request, reply) => {
-      const shown = await showAnimal(doors.desk(), request.params.id);
+      const shown = await showAnimal(doors.desk(request), request.params.id);
       return shown.ok ? reply.send(shown.value) : await sendFaults(reply, shown.faults);
     },
   );
@@ -66,7 +66,7 @@ export function animalRoutes(app: App, doors: Doors): void {
     },
     async (request, reply) => {
       const { boxLengthCm, lengthShare } = request.query;
-      const found = await moveUpOf(doors.desk(), request.params.id, Number(boxLengthCm), Number(lengthShare));
+      const found = await moveUpOf(doors.desk(request), request.params.id, Number(boxLengthCm), Number(lengthShare));
       return found.ok ? reply.send({ moveUp: found.value }) : await sendFaults(reply, found.faults);
     },
   );
@@ -82,7 +82,7 @@ export function animalRoutes(app: App, doors: Doors): void {
       },
     },
     async (request, reply) => {
-      const changed = await correctRegister(doors.desk(), { id: request.params.id, ...request.body });
+      const changed = await correctRegister(doors.desk(request), { id: request.params.id, ...request.body });
       return changed.ok ? reply.send(changed.value) : await sendFaults(reply, changed.faults);
     },
   );
@@ -102,7 +102,7 @@ function entryRoutes(app: App, doors: Doors): void {
       },
     },
     async (request, reply) => {
-      const written = await writeEntry(doors.desk(), { animalId: request.params.id, ...request.body });
+      const written = await writeEntry(doors.desk(request), { animalId: request.params.id, ...request.body });
       return written.ok ? reply.code(201).send(written.value) : await sendFaults(reply, written.faults);
     },
   );
@@ -119,7 +119,7 @@ function entryRoutes(app: App, doors: Doors): void {
     },
     async (request, reply) => {
       const { id: animalId, entryId } = request.params;
-      const corrected = await correctEntry(doors.desk(), { animalId, entryId, ...request.body });
+      const corrected = await correctEntry(doors.desk(request), { animalId, entryId, ...request.body });
       return corrected.ok ? reply.code(201).send(corrected.value) : await sendFaults(reply, corrected.faults);
     },
   );
@@ -135,7 +135,7 @@ function entryRoutes(app: App, doors: Doors): void {
       },
     },
     async (request, reply) => {
-      const kept = await keepPhoto(doors.desk(), request.params.id, request.body.data, request.body.of);
+      const kept = await keepPhoto(doors.desk(request), request.params.id, request.body.data, request.body.of);
       return kept.ok ? reply.code(201).send(kept.value) : await sendFaults(reply, kept.faults);
     },
   );
@@ -143,7 +143,7 @@ function entryRoutes(app: App, doors: Doors): void {
     '/api/animals/:id/photos/:photoId',
     { schema: { tags, summary: 'A photograph', params: photoParams } },
     async (request, reply) => {
-      const photo = await readPhoto(doors.desk(), request.params.id, request.params.photoId);
+      const photo = await readPhoto(doors.desk(request), request.params.id, request.params.photoId);
       if (!photo.ok) return await sendFaults(reply, photo.faults);
       // Never changes under its name; shown as nothing but the picture that its bytes are.
       const headers = { 'cache-control': 'private, max-age=31536000, immutable', 'content-disposition': 'inline' };

@@ -29,7 +29,7 @@ export function enquiryRoutes(app: App, doors: Doors): void {
     '/api/enquiries',
     { schema: { tags, summary: 'Open an enquiry', body: enquiryBody, response: { 201: enquirySchema } } },
     async (request, reply) => {
-      const opened = await openEnquiry(doors.desk(), request.body.document as EnquiryDocument);
+      const opened = await openEnquiry(doors.desk(request), request.body.document as EnquiryDocument);
       if (!opened.ok) return await sendFaults(reply, opened.faults);
       return withTag(reply.code(201), opened.value).send(shown(opened.value));
     },
@@ -38,8 +38,8 @@ export function enquiryRoutes(app: App, doors: Doors): void {
   app.get(
     '/api/enquiries',
     { schema: { tags, summary: 'Enquiries of this branch, newest first', response: { 200: enquiryListSchema } } },
-    async () => {
-      const rows = await listEnquiries(doors.desk());
+    async (request) => {
+      const rows = await listEnquiries(doors.desk(request));
       return { enquiries: rows.map((row) => shown(row)) };
     },
   );
@@ -48,7 +48,7 @@ export function enquiryRoutes(app: App, doors: Doors): void {
     '/api/enquiries/:id',
     { schema: { tags, summary: 'One enquiry', params: idParams, response: { 200: enquirySchema } } },
     async (request, reply) => {
-      const found = await readEnquiry(doors.desk(), request.params.id);
+      const found = await readEnquiry(doors.desk(request), request.params.id);
       if (!found.ok) return await sendFaults(reply, found.faults);
       return withTag(reply, found.value).send(shown(found.value));
     },
@@ -70,7 +70,7 @@ export function enquiryRoutes(app: App, doors: Doors): void {
       const fromVersion = versionOfTag(given);
       if (fromVersion === null) return await sendFaults(reply, [requestFaults.versionMissing(given ?? 'no If-Match')]);
       const document = request.body.document as EnquiryDocument;
-      const changed = await changeEnquiry(doors.desk(), { id: request.params.id, fromVersion, document });
+      const changed = await changeEnquiry(doors.desk(request), { id: request.params.id, fromVersion, document });
       if (!changed.ok) return await sendFaults(reply, changed.faults);
       return withTag(reply, changed.value).send(shown(changed.value));
     },
@@ -80,7 +80,7 @@ export function enquiryRoutes(app: App, doors: Doors): void {
     '/api/enquiries/:id/versions',
     { schema: { tags, summary: 'All that it ever said', params: idParams, response: { 200: historySchema } } },
     async (request, reply) => {
-      const found = await readEnquiryHistory(doors.desk(), request.params.id);
+      const found = await readEnquiryHistory(doors.desk(request), request.params.id);
       if (!found.ok) return await sendFaults(reply, found.faults);
       return reply.send({ versions: found.value.map((row) => ({ ...row, at: row.at.toISOString() })) });
     },
@@ -90,7 +90,7 @@ export function enquiryRoutes(app: App, doors: Doors): void {
     '/api/enquiries/:id/plans',
     { schema: { tags, summary: 'Answers kept with it', params: idParams, response: { 200: planResultsSchema } } },
     async (request, reply) => {
-      const found = await readPlanResults(doors.desk(), request.params.id);
+      const found = await readPlanResults(doors.desk(request), request.params.id);
       if (!found.ok) return await sendFaults(reply, found.faults);
       return reply.send({ results: found.value.map((row) => ({ ...row, at: row.at.toISOString() })) });
     },

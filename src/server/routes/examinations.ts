@@ -15,7 +15,7 @@ export function examinationRoutes(app: App, doors: Doors): void {
     '/api/animals/:id/examination',
     { schema: { tags, summary: 'Steps, draft and last look-over', params: animalParams, response: answers } },
     async (request, reply) => {
-      const read = await readExamination(doors.desk(), request.params.id);
+      const read = await readExamination(doors.desk(request), request.params.id);
       return read.ok ? reply.send(read.value) : await sendFaults(reply, read.faults);
     },
   );
@@ -31,7 +31,7 @@ export function examinationRoutes(app: App, doors: Doors): void {
       },
     },
     async (request, reply) => {
-      const saved = await saveExamination(doors.desk(), request.params.id, request.body);
+      const saved = await saveExamination(doors.desk(request), request.params.id, request.body);
       return saved.ok ? reply.send({}) : await sendFaults(reply, saved.faults);
     },
   );
@@ -47,14 +47,14 @@ export function examinationRoutes(app: App, doors: Doors): void {
       },
     },
     async (request, reply) => {
-      const done = await finishExamination(doors.desk(), request.params.id, request.body);
+      const done = await finishExamination(doors.desk(request), request.params.id, request.body);
       return done.ok ? reply.code(201).send(done.value) : await sendFaults(reply, done.faults);
     },
   );
   app.get(
     '/api/round',
     { schema: { tags, summary: 'Every enclosure of the branch today', response: answers } },
-    async () => readRound(doors.desk()),
+    async (request) => readRound(doors.desk(request)),
   );
   app.post(
     '/api/round',
@@ -66,7 +66,7 @@ export function examinationRoutes(app: App, doors: Doors): void {
         response: answers,
       },
     },
-    async (request) => ({ merged: await mergeRound(doors.desk(), request.body.checks) }),
+    async (request) => ({ merged: await mergeRound(doors.desk(request), request.body.checks) }),
   );
   app.get(
     '/api/triage',
@@ -77,7 +77,7 @@ export function examinationRoutes(app: App, doors: Doors): void {
     '/api/triage',
     { schema: { tags, summary: 'What first, when somebody calls', body: callBody, response: answers } },
     async (request, reply) => {
-      const taken = await takeCall(doors.desk(), request.body);
+      const taken = await takeCall(doors.desk(request), request.body);
       return taken.ok ? reply.send(taken.value) : await sendFaults(reply, taken.faults);
     },
   );

@@ -33,7 +33,7 @@ export function inspectionRoutes(app: App, doors: Doors): void {
       },
     },
     async (request) => {
-      const inspection = await inspectRegister(doors.desk(), choiceOf(request.query));
+      const inspection = await inspectRegister(doors.desk(request), choiceOf(request.query));
       return {
         ...inspection,
         animals: inspection.animals.map(({ record, headings, corrections, goneOn }) => ({
@@ -53,7 +53,7 @@ export function inspectionRoutes(app: App, doors: Doors): void {
     '/api/inspection.pdf',
     { schema: { tags, summary: 'The same as A4 pages', querystring: inspectionQuery } },
     async (request, reply) => {
-      const desk = doors.desk();
+      const desk = doors.desk(request);
       const inspection = await inspectRegister(desk, choiceOf(request.query));
       const pdf = inspectionPdf(inspection, request.query.language ?? 'en', desk.clock.now());
       return reply.type('application/pdf').header('content-disposition', 'inline; filename="register.pdf"').send(pdf);
@@ -63,7 +63,7 @@ export function inspectionRoutes(app: App, doors: Doors): void {
     '/api/inspection.csv',
     { schema: { tags, summary: 'The same as a table', querystring: inspectionQuery } },
     async (request, reply) => {
-      const inspection = await inspectRegister(doors.desk(), choiceOf(request.query));
+      const inspection = await inspectRegister(doors.desk(request), choiceOf(request.query));
       const csv = inspectionCsv(inspection, request.query.language ?? 'en');
       return reply
         .type('text/csv; charset=utf-8')

@@ -29,7 +29,7 @@ export function keeperRoutes(app: App, doors: Doors): void {
       schema: { tags, summary: 'What a keeper sees behind a link', params: secretParams, response: answers },
     },
     async (request, reply) => {
-      const { db, clock, actor } = doors.desk();
+      const { db, clock, actor } = doors.desk(request);
       const page = await openKeeperPage(db, clock, actor.branchId, request.params.secret);
       void reply.header('cache-control', 'no-store');
       return page.ok ? reply.send(page.value) : await sendFaults(reply, page.faults);
@@ -42,7 +42,7 @@ export function keeperRoutes(app: App, doors: Doors): void {
       schema: { tags, summary: 'Readings from a keeper', params: secretParams, body: sentBody, response: answers },
     },
     async (request, reply) => {
-      const { db, clock } = doors.desk();
+      const { db, clock } = doors.desk(request);
       const sent = await sendFromKeeper(db, clock, request.params.secret, request.body.readings as SentReading[]);
       return sent.ok ? reply.send(sent.value) : await sendFaults(reply, sent.faults);
     },
@@ -54,7 +54,7 @@ export function keeperRoutes(app: App, doors: Doors): void {
       schema: { tags, summary: 'Readings of a live source', params: secretParams, body: saidBody, response: answers },
     },
     async (request, reply) => {
-      const { db, clock } = doors.desk();
+      const { db, clock } = doors.desk(request);
       const body = request.body as SaidReading | { readings: SaidReading[] };
       const heard = await hearSource(db, clock, request.params.secret, 'readings' in body ? body.readings : [body]);
       return heard.ok ? reply.send(heard.value) : await sendFaults(reply, heard.faults);
@@ -72,7 +72,7 @@ export function keeperRoutes(app: App, doors: Doors): void {
       },
     },
     async (request, reply) => {
-      const states = await liveStates(doors.desk(), request.params.id);
+      const states = await liveStates(doors.desk(request), request.params.id);
       return states.ok ? reply.send({ sources: states.value }) : await sendFaults(reply, states.faults);
     },
   );
@@ -88,7 +88,7 @@ export function keeperRoutes(app: App, doors: Doors): void {
       },
     },
     async (request, reply) => {
-      const added = await addLiveSource(doors.desk(), request.params.id, request.body as NewSource);
+      const added = await addLiveSource(doors.desk(request), request.params.id, request.body as NewSource);
       return added.ok ? reply.code(201).send(added.value) : await sendFaults(reply, added.faults);
     },
   );
@@ -104,7 +104,7 @@ export function keeperRoutes(app: App, doors: Doors): void {
       },
     },
     async (request, reply) => {
-      const given = await giveKeeperLink(doors.desk(), request.params.id, request.body.days);
+      const given = await giveKeeperLink(doors.desk(request), request.params.id, request.body.days);
       return given.ok ? reply.code(201).send(given.value) : await sendFaults(reply, given.faults);
     },
   );
@@ -119,7 +119,7 @@ export function keeperRoutes(app: App, doors: Doors): void {
       },
     },
     async (request, reply) => {
-      const links = await listKeeperLinks(doors.desk(), request.params.id);
+      const links = await listKeeperLinks(doors.desk(request), request.params.id);
       return links.ok ? reply.send({ links: links.value }) : await sendFaults(reply, links.faults);
     },
   );
@@ -127,7 +127,7 @@ export function keeperRoutes(app: App, doors: Doors): void {
     '/api/enquiries/:id/keeper-links/:linkId/withdraw',
     { schema: { tags, summary: "Withdraw a keeper's link", params: linkParams, response: answers } },
     async (request, reply) => {
-      const done = await takeBackKeeperLink(doors.desk(), request.params.id, request.params.linkId);
+      const done = await takeBackKeeperLink(doors.desk(request), request.params.id, request.params.linkId);
       return done.ok ? reply.send(done.value) : await sendFaults(reply, done.faults);
     },
   );

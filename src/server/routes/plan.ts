@@ -17,7 +17,7 @@ export function planRoutes(app: App, doors: Doors): void {
     },
     async (request, reply) => {
       const { enclosure, members, seed, standardId, enquiryId } = request.body;
-      const planned = await planForDesk(doors.desk(), doors.planner, {
+      const planned = await planForDesk(doors.desk(request), doors.planner, {
         enclosure,
         ...(members === undefined ? {} : { members }),
         ...(seed === undefined ? {} : { seed }),

@@ -47,7 +47,7 @@ export function readingRoutes(app: App, doors: Doors): void {
     },
     async (request, reply) => {
       const chunks = request.body as AsyncIterable<Uint8Array>;
-      const taken = await takeReadingFile(doors.desk(), request.params.id, {
+      const taken = await takeReadingFile(doors.desk(request), request.params.id, {
         name: request.query.name ?? 'log',
         chunks,
         hints: {},
@@ -59,7 +59,7 @@ export function readingRoutes(app: App, doors: Doors): void {
     '/api/enquiries/:id/reading-files',
     { schema: { tags, summary: 'Files of a home, as they are understood', params: homeParams, response: answers } },
     async (request, reply) => {
-      const shown = await showFiles(doors.desk(), request.params.id);
+      const shown = await showFiles(doors.desk(request), request.params.id);
       return shown.ok ? reply.send({ files: shown.value }) : await sendFaults(reply, shown.faults);
     },
   );
@@ -76,7 +76,7 @@ export function readingRoutes(app: App, doors: Doors): void {
     },
     async (request, reply) => {
       const { id, fileId } = request.params;
-      const answered = await answerFile(doors.desk(), id, fileId, request.body as LogHints);
+      const answered = await answerFile(doors.desk(request), id, fileId, request.body as LogHints);
       return answered.ok ? reply.send(answered.value) : await sendFaults(reply, answered.faults);
     },
   );
@@ -93,7 +93,7 @@ export function readingRoutes(app: App, doors: Doors): void {
     },
     async (request, reply) => {
       const { id, fileId } = request.params;
-      const done = await setFileAside(doors.desk(), id, fileId, request.body.why);
+      const done = await setFileAside(doors.desk(request), id, fileId, request.body.why);
       return done.ok ? reply.send(done.value) : await sendFaults(reply, done.faults);
     },
   );
@@ -103,7 +103,7 @@ export function readingRoutes(app: App, doors: Doors): void {
       schema: { tags, summary: 'Type readings in at the desk', params: homeParams, body: sentBody, response: answers },
     },
     async (request, reply) => {
-      const done = await typeReadings(doors.desk(), request.params.id, request.body.readings as SentReading[]);
+      const done = await typeReadings(doors.desk(request), request.params.id, request.body.readings as SentReading[]);
       return done.ok ? reply.send(done.value) : await sendFaults(reply, done.faults);
     },
   );
@@ -121,7 +121,7 @@ export function readingRoutes(app: App, doors: Doors): void {
     async (request, reply) => {
       const { enclosure, ...rule } = request.body;
       const asked = { rule: rule as Partial<ProofRule>, ...(enclosure === undefined ? {} : { enclosure }) };
-      const proven = await proveEnquiry(doors.desk(), prover, request.params.id, asked);
+      const proven = await proveEnquiry(doors.desk(request), prover, request.params.id, asked);
       return proven.ok ? reply.send(proven.value) : await sendFaults(reply, proven.faults);
     },
   );
@@ -136,7 +136,7 @@ export function readingRoutes(app: App, doors: Doors): void {
       },
     },
     async (request, reply) => {
-      const shown = await showProof(doors.desk(), request.params.id);
+      const shown = await showProof(doors.desk(request), request.params.id);
       return shown.ok ? reply.send(shown.value) : await sendFaults(reply, shown.faults);
     },
   );
@@ -144,15 +144,15 @@ export function readingRoutes(app: App, doors: Doors): void {
     '/api/enquiries/:id/readings',
     { schema: { tags, summary: 'What was read, thinned to curves', params: homeParams, response: answers } },
     async (request, reply) => {
-      const curves = await showCurves(doors.desk(), request.params.id);
+      const curves = await showCurves(doors.desk(request), request.params.id);
       return curves.ok ? reply.send(curves.value) : await sendFaults(reply, curves.faults);
     },
   );
   app.get(
     '/api/instruments',
     { schema: { tags, summary: 'Instruments of the branch', response: answers } },
-    async () => ({
-      instruments: await listInstruments(doors.desk()),
+    async (request) => ({
+      instruments: await listInstruments(doors.desk(request)),
       steps: { ice: checkSteps('ice', true), salt: checkSteps('salt', true) },
     }),
   );
@@ -160,7 +160,7 @@ export function readingRoutes(app: App, doors: Doors): void {
     '/api/instruments',
     { schema: { tags, summary: 'Add an instrument', body: instrumentBody, response: { 201: anyAnswer } } },
     async (request, reply) => {
-      const added = await addInstrument(doors.desk(), request.body.name);
+      const added = await addInstrument(doors.desk(request), request.body.name);
       return added.ok ? reply.code(201).send(added.value) : await sendFaults(reply, added.faults);
     },
   );
@@ -176,7 +176,7 @@ export function readingRoutes(app: App, doors: Doors): void {
       },
     },
     async (request, reply) => {
-      const done = await checkInstrument(doors.desk(), request.params.id, request.body as CheckInput);
+      const done = await checkInstrument(doors.desk(request), request.params.id, request.body as CheckInput);
       return done.ok ? reply.send(done.value) : await sendFaults(reply, done.faults);
     },
   );

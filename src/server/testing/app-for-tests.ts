@@ -36,7 +36,7 @@ export async function appForTests(): Promise<AppForTests> {
       records,
       branch,
       planner,
-      desk: () => ({ actor: { name: 'tester', branchId: branch.branchId }, clock, db: records.db }),
+      desk: () => ({ actor: { name: 'tester', branchId: branch.branchId, role: 'owner' }, clock, db: records.db }),
     },
     { webFolder, hosts: [] },
   );

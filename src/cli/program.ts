@@ -11,6 +11,7 @@ import { messagesFor } from './messages/languages.ts';
 import { languageOf, languages, OptionReader, type RawOptions } from './options.ts';
 import { addProofCommand } from './proof-register.ts';
 import { type RunContext, refuse } from './run-context.ts';
+import { addShellCommands } from './shell-register.ts';
 import type { Terminal } from './terminal.ts';
 
 type Action = (file: string, options: RawOptions) => Promise<number>;
@@ -121,6 +122,7 @@ function programOf(
     language,
     run,
   );
+  addShellCommands(program, (made) => prepared(made, run), language, run);
   return program;
 }
 

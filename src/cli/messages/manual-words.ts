@@ -1,0 +1,117 @@
+// The sentences of the manual page and of completion, in English and German.
+import type { Language } from '../display.ts';
+import type { ManualWords } from '../manual.ts';
+
+interface ShellWords extends ManualWords {
+  readonly completionHelp: string;
+  readonly shellArgument: string;
+  readonly manualHelp: string;
+  readonly completionExamples: readonly string[];
+  readonly manualExamples: readonly string[];
+}
+
+const en: ShellWords = {
+  completionHelp: 'a script with which a shell finishes half-typed commands',
+  shellArgument: 'bash, zsh or fish',
+  manualHelp: 'the manual page, for man or a printer',
+  completionExamples: ['source <(warmstead completion bash)', 'warmstead completion fish | source'],
+  manualExamples: ['warmstead manual | man -l -', 'warmstead manual > warmstead.1'],
+  about: 'will this heated home work for this snake, in that room, in winter and in summer?',
+  name: 'Name',
+  synopsis: 'Synopsis',
+  description: 'Description',
+  commands: 'Commands',
+  exit: 'Exit codes',
+  environment: 'Environment',
+  files: 'Files',
+  examples: 'Examples',
+  cautions: 'Cautions',
+  long: [
+    'Warmstead computes the heat and the moisture of a heated enclosure from a description of its box, heaters, thermostats, furnishing and room, and holds the result against what the animal needs. A verdict is "holds", "fails" or "not known", always with its reasons.',
+    'Its answers are those of a model over many possible versions of the box: median and the interval that holds nine in ten of them. They are no measurement. Before an animal moves in, the home is run empty and proven by readings.',
+    'Every command works from files, without a database and without a network; those that keep or move the records of a shop say so.',
+  ],
+  exitRows: [
+    ['0', 'done; with plan: every need holds; with proof: proven'],
+    ['1', 'with plan: a need fails; with proof: failed'],
+    ['2', 'with plan: a need is not known; with proof: not proven'],
+    ['64', 'something is wrong with what was handed in; every fault is named at once'],
+    ['70', 'something failed on our side'],
+  ],
+  environmentRows: [
+    ['NO_COLOR', 'no colour when set to anything but nothing'],
+    ['FORCE_COLOR', 'colour even when standard output is no terminal; 0 for none'],
+    ['LC_ALL, LC_MESSAGES, LANG', 'language, when --lang is not given'],
+    ['COLUMNS', 'width when standard output is no terminal'],
+    ['WARMSTEAD_DEBUG', 'shows where in the program a failure on our side came from'],
+  ],
+  fileRows: [
+    ['data/examples/*.json', 'ready enclosure files to start from'],
+    ['docs/enclosure.schema.json', 'the form of an enclosure file, for editors'],
+    ['docs/formats.md', 'all file formats in words'],
+  ],
+  exampleRows: [
+    ['warmstead plan data/examples/wood-1200.json', 'Does this wooden vivarium work in its room?'],
+    ['warmstead plan box.json --faults --units us', 'What happens when something fails, in degrees Fahrenheit?'],
+    ['warmstead proof log.csv --enclosure box.json', 'What do the readings of a logger prove?'],
+    ['cat box.json | warmstead check - --json', 'Every fault of a file, for another program.'],
+  ],
+  cautionText: [
+    'Heat in an enclosure is mains electricity close to water and to what burns. Follow the local wiring rules; have an electrician do what they reserve for one. Every heater runs on a thermostat of a kind that may drive it.',
+    'Nothing here is a diagnosis. An animal that looks ill goes to a vet.',
+  ],
+};
+
+const de: ShellWords = {
+  completionHelp: 'ein Skript, mit dem eine Shell angefangene Befehle ergänzt',
+  shellArgument: 'bash, zsh oder fish',
+  manualHelp: 'die Handbuchseite, für man oder den Drucker',
+  completionExamples: en.completionExamples,
+  manualExamples: en.manualExamples,
+  about: 'bewährt sich dieses beheizte Zuhause für diese Schlange, in jenem Raum, im Winter und im Sommer?',
+  name: 'Name',
+  synopsis: 'Übersicht',
+  description: 'Beschreibung',
+  commands: 'Befehle',
+  exit: 'Rückgabewerte',
+  environment: 'Umgebung',
+  files: 'Dateien',
+  examples: 'Beispiele',
+  cautions: 'Vorsicht',
+  long: [
+    'Warmstead berechnet Wärme und Feuchte eines beheizten Behälters aus der Beschreibung von Kasten, Heizern, Thermostaten, Einrichtung und Raum und hält das Ergebnis gegen das, was das Tier braucht. Ein Urteil lautet „hält“, „hält nicht“ oder „nicht bekannt“, immer mit seinen Gründen.',
+    'Die Antworten sind die eines Modells über viele mögliche Fassungen des Kastens: Median und die Spanne, in der neun von zehn liegen. Sie sind keine Messung. Bevor ein Tier einzieht, läuft das Zuhause leer und wird durch Messwerte bewiesen.',
+    'Jeder Befehl arbeitet mit Dateien, ohne Datenbank und ohne Netz; die, welche die Aufzeichnungen eines Ladens sichern oder umziehen, sagen es.',
+  ],
+  exitRows: [
+    ['0', 'fertig; bei plan: alles Nötige hält; bei proof: bewiesen'],
+    ['1', 'bei plan: etwas hält nicht; bei proof: gescheitert'],
+    ['2', 'bei plan: etwas ist nicht bekannt; bei proof: nicht bewiesen'],
+    ['64', 'mit der Eingabe stimmt etwas nicht; alle Fehler werden auf einmal genannt'],
+    ['70', 'bei uns ist etwas fehlgeschlagen'],
+  ],
+  environmentRows: [
+    ['NO_COLOR', 'keine Farbe, wenn gesetzt und nicht leer'],
+    ['FORCE_COLOR', 'Farbe auch dann, wenn die Ausgabe kein Terminal ist; 0 für keine'],
+    ['LC_ALL, LC_MESSAGES, LANG', 'Sprache, wenn --lang fehlt'],
+    ['COLUMNS', 'Breite, wenn die Ausgabe kein Terminal ist'],
+    ['WARMSTEAD_DEBUG', 'zeigt, woher im Programm ein Fehlschlag auf unserer Seite kam'],
+  ],
+  fileRows: [
+    ['data/examples/*.json', 'fertige Behälterdateien zum Anfangen'],
+    ['docs/enclosure.schema.json', 'die Form einer Behälterdatei, für Editoren'],
+    ['docs/formats.md', 'alle Dateiformate in Worten'],
+  ],
+  exampleRows: [
+    ['warmstead plan data/examples/wood-1200.json', 'Bewährt sich dieses Holzterrarium in seinem Raum?'],
+    ['warmstead plan box.json --faults --lang de', 'Was geschieht, wenn etwas ausfällt?'],
+    ['warmstead proof log.csv --enclosure box.json', 'Was beweisen die Messwerte eines Loggers?'],
+    ['cat box.json | warmstead check - --json', 'Alle Fehler einer Datei, für ein anderes Programm.'],
+  ],
+  cautionText: [
+    'Wärme im Behälter ist Netzstrom neben Wasser und neben dem, was brennt. Es gelten die örtlichen Vorschriften; was sie der Elektrofachkraft vorbehalten, macht die Elektrofachkraft. Jeder Heizer läuft an einem Thermostat, das für ihn geeignet ist.',
+    'Nichts hiervon ist eine Diagnose. Ein Tier, das krank aussieht, gehört zum Tierarzt.',
+  ],
+};
+
+export const shellWords = (language: Language): ShellWords => (language === 'de' ? de : en);

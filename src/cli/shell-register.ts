@@ -1,0 +1,46 @@
+// The commands that help the shell: completion and the manual page.
+import { Argument, type Command } from 'commander';
+import { dataFile, dataFolder } from '../records/data-files.ts';
+import { versions } from '../records/versions.ts';
+import { commandTree, type OptionWords } from './command-tree.ts';
+import { completionScript, type Shell, shells } from './completion.ts';
+import type { Language } from './display.ts';
+import { manualPage } from './manual.ts';
+import { shellWords } from './messages/manual-words.ts';
+import { languages, unitSystems } from './options.ts';
+import type { RunContext } from './run-context.ts';
+
+/** Words that may follow an option with a fixed choice. */
+function optionWords(): OptionWords {
+  return {
+    lang: languages,
+    units: unitSystems,
+    map: ['winter', 'summer', 'both', 'none'],
+    day: ['winter', 'summer'],
+    stage: ['hatchling', 'young', 'adult'],
+    species: Object.keys(dataFolder('species')),
+    standard: [...(dataFile('standards.json') as readonly { id: string }[]).map((one) => one.id), 'none'],
+    dates: ['dmy', 'mdy', 'ymd'],
+    'temp-unit': ['C', 'F'],
+  };
+}
+
+export function addShellCommands(
+  program: Command,
+  prepared: (command: Command) => Command,
+  language: Language,
+  run: RunContext,
+): void {
+  const words = shellWords(language);
+  const examples = (lines: readonly string[]) => `\n${run.messages.help.examples}\n  ${lines.join('\n  ')}`;
+  prepared(program.command('completion'))
+    .description(words.completionHelp)
+    .addArgument(new Argument('<SHELL>', words.shellArgument).choices(shells))
+    .addHelpText('after', examples(words.completionExamples))
+    .action((shell: Shell) => run.terminal.out(completionScript(shell, commandTree(program, optionWords()))));
+  prepared(program.command('manual'))
+    .description(words.manualHelp)
+    .option('--lang <LANG>', run.messages.help.lang)
+    .addHelpText('after', examples(words.manualExamples))
+    .action(() => run.terminal.out(manualPage(commandTree(program, optionWords()), words, versions().program)));
+}

@@ -4,7 +4,7 @@ import { type AppForTests, appForTests } from './testing/app-for-tests.ts';
 let running: AppForTests;
 beforeAll(async () => {
   running = await appForTests();
-  running.app.get('/api/broken', async () => {
+  running.app.get('/api/broken', { config: { who: 'anyone' } }, async () => {
     throw new Error('password=secret in table enquiry');
   });
 });

@@ -21,6 +21,7 @@ import { planRoutes } from './routes/plan.ts';
 import { readingRoutes } from './routes/readings.ts';
 import { addSecurity } from './security.ts';
 import type { App, Doors } from './types.ts';
+import { requireWho } from './who.ts';
 
 export interface AppChoice {
   /** Folder of the built pages; left out when it does not exist. */
@@ -41,6 +42,7 @@ export async function buildApp(doors: Doors, choice: AppChoice): Promise<App> {
     ajv: { customOptions: { allErrors: true, coerceTypes: false, removeAdditional: false } },
   }).withTypeProvider<TypeBoxTypeProvider>();
   handleErrors(app as never);
+  requireWho(app as never);
   await addSecurity(app as never, { hosts: choice.hosts });
   await app.register(swagger, {
     openapi: { openapi: '3.1.0', info: { title: 'Warmstead', version: versions().program } },
@@ -57,7 +59,7 @@ export async function buildApp(doors: Doors, choice: AppChoice): Promise<App> {
     readingRoutes(inside, doors);
     keeperRoutes(inside, doors);
   });
-  app.get('/api/openapi.json', { schema: { hide: true } }, async () => app.swagger());
+  app.get('/api/openapi.json', { config: { who: 'self' }, schema: { hide: true } }, async () => app.swagger());
   await addPages(app, choice.webFolder);
   return app;
 }

@@ -24,7 +24,7 @@ const response = { 200: anyAnswer };
 export function overlayRoutes(app: App, doors: Doors): void {
   app.get(
     '/api/reference',
-    { schema: { tags, summary: 'All species, standards, sources and shop values', response } },
+    { config: { who: 'self' }, schema: { tags, summary: 'All species, standards, sources and shop values', response } },
     async (request, reply) => {
       const read = await showFacts(doors.desk(request), null);
       return read.ok ? reply.send(read.value) : await sendFaults(reply, read.faults);
@@ -33,6 +33,7 @@ export function overlayRoutes(app: App, doors: Doors): void {
   app.get(
     '/api/reference/:speciesId',
     {
+      config: { who: 'self' },
       schema: {
         tags,
         summary: 'One species with sources, standards and shop values',
@@ -47,7 +48,10 @@ export function overlayRoutes(app: App, doors: Doors): void {
   );
   app.post(
     '/api/overlays',
-    { schema: { tags, summary: 'The shop overrules a value', body: overlayBody, response: { 201: anyAnswer } } },
+    {
+      config: { who: 'manager' },
+      schema: { tags, summary: 'The shop overrules a value', body: overlayBody, response: { 201: anyAnswer } },
+    },
     async (request, reply) => {
       const set = await setOverlay(doors.desk(request), request.body);
       return set.ok ? reply.code(201).send(set.value) : await sendFaults(reply, set.faults);
@@ -56,6 +60,7 @@ export function overlayRoutes(app: App, doors: Doors): void {
   app.post(
     '/api/overlays/:id/withdrawal',
     {
+      config: { who: 'manager' },
       schema: {
         tags,
         summary: 'Back to the shipped value',

@@ -28,17 +28,23 @@ const answers = { 200: anyAnswer };
 export function animalRoutes(app: App, doors: Doors): void {
   app.get(
     '/api/animals',
-    { schema: { tags, summary: 'Animals of the branch', querystring: listQuery, response: answers } },
+    {
+      config: { who: 'register' },
+      schema: { tags, summary: 'Animals of the branch', querystring: listQuery, response: answers },
+    },
     async (request) => listAnimals(doors.desk(request), { all: request.query.all === 'yes' }),
   );
   app.get(
     '/api/prey',
-    { schema: { tags, summary: 'Prey needed', querystring: daysQuery, response: answers } },
+    { config: { who: 'desk' }, schema: { tags, summary: 'Prey needed', querystring: daysQuery, response: answers } },
     async (request) => preyForDays(doors.desk(request), Math.max(1, Number(request.query.days ?? 28))),
   );
   app.post(
     '/api/animals',
-    { schema: { tags, summary: 'Take an animal in', body: takeInBody, response: { 201: anyAnswer } } },
+    {
+      config: { who: 'desk' },
+      schema: { tags, summary: 'Take an animal in', body: takeInBody, response: { 201: anyAnswer } },
+    },
     async (request, reply) => {
       const { values, enclosure, quarantine } = request.body;
       const taken = await takeInAnimal(doors.desk(request), { values, enclosure, quarantine });
@@ -47,7 +53,10 @@ export function animalRoutes(app: App, doors: Doors): void {
   );
   app.get(
     '/api/animals/:id',
-    { schema: { tags, summary: 'One animal on one sheet', params: animalParams, response: answers } },
+    {
+      config: { who: 'register' },
+      schema: { tags, summary: 'One animal on one sheet', params: animalParams, response: answers },
+    },
     async (request, reply) => {
       const shown = await showAnimal(doors.desk(request), request.params.id);
       return shown.ok ? reply.send(shown.value) : await sendFaults(reply, shown.faults);
@@ -56,6 +65,7 @@ export function animalRoutes(app: App, doors: Doors): void {
   app.get(
     '/api/animals/:id/move-up',
     {
+      config: { who: 'desk' },
       schema: {
         tags,
         summary: 'When it outgrows a box',
@@ -73,6 +83,7 @@ export function animalRoutes(app: App, doors: Doors): void {
   app.put(
     '/api/animals/:id/register',
     {
+      config: { who: 'desk' },
       schema: {
         tags,
         summary: 'Say or correct what the register holds',
@@ -93,6 +104,7 @@ function entryRoutes(app: App, doors: Doors): void {
   app.post(
     '/api/animals/:id/entries',
     {
+      config: { who: 'desk' },
       schema: {
         tags,
         summary: 'Write an entry; a client key makes sending it twice safe',
@@ -109,6 +121,7 @@ function entryRoutes(app: App, doors: Doors): void {
   app.post(
     '/api/animals/:id/entries/:entryId/correction',
     {
+      config: { who: 'desk' },
       schema: {
         tags,
         summary: 'Correct or withdraw an entry; the old one stays',
@@ -126,6 +139,7 @@ function entryRoutes(app: App, doors: Doors): void {
   app.post(
     '/api/animals/:id/photos',
     {
+      config: { who: 'desk' },
       schema: {
         tags,
         summary: 'Keep a photograph',
@@ -141,7 +155,7 @@ function entryRoutes(app: App, doors: Doors): void {
   );
   app.get(
     '/api/animals/:id/photos/:photoId',
-    { schema: { tags, summary: 'A photograph', params: photoParams } },
+    { config: { who: 'register' }, schema: { tags, summary: 'A photograph', params: photoParams } },
     async (request, reply) => {
       const photo = await readPhoto(doors.desk(request), request.params.id, request.params.photoId);
       if (!photo.ok) return await sendFaults(reply, photo.faults);

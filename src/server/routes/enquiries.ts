@@ -27,7 +27,10 @@ const tags = ['enquiries'];
 export function enquiryRoutes(app: App, doors: Doors): void {
   app.post(
     '/api/enquiries',
-    { schema: { tags, summary: 'Open an enquiry', body: enquiryBody, response: { 201: enquirySchema } } },
+    {
+      config: { who: 'desk' },
+      schema: { tags, summary: 'Open an enquiry', body: enquiryBody, response: { 201: enquirySchema } },
+    },
     async (request, reply) => {
       const opened = await openEnquiry(doors.desk(request), request.body.document as EnquiryDocument);
       if (!opened.ok) return await sendFaults(reply, opened.faults);
@@ -37,7 +40,10 @@ export function enquiryRoutes(app: App, doors: Doors): void {
 
   app.get(
     '/api/enquiries',
-    { schema: { tags, summary: 'Enquiries of this branch, newest first', response: { 200: enquiryListSchema } } },
+    {
+      config: { who: 'desk' },
+      schema: { tags, summary: 'Enquiries of this branch, newest first', response: { 200: enquiryListSchema } },
+    },
     async (request) => {
       const rows = await listEnquiries(doors.desk(request));
       return { enquiries: rows.map((row) => shown(row)) };
@@ -46,7 +52,10 @@ export function enquiryRoutes(app: App, doors: Doors): void {
 
   app.get(
     '/api/enquiries/:id',
-    { schema: { tags, summary: 'One enquiry', params: idParams, response: { 200: enquirySchema } } },
+    {
+      config: { who: 'desk' },
+      schema: { tags, summary: 'One enquiry', params: idParams, response: { 200: enquirySchema } },
+    },
     async (request, reply) => {
       const found = await readEnquiry(doors.desk(request), request.params.id);
       if (!found.ok) return await sendFaults(reply, found.faults);
@@ -57,6 +66,7 @@ export function enquiryRoutes(app: App, doors: Doors): void {
   app.put(
     '/api/enquiries/:id',
     {
+      config: { who: 'desk' },
       schema: {
         tags,
         summary: 'Go on with an enquiry; If-Match names the version that the change was made from',
@@ -78,7 +88,10 @@ export function enquiryRoutes(app: App, doors: Doors): void {
 
   app.get(
     '/api/enquiries/:id/versions',
-    { schema: { tags, summary: 'All that it ever said', params: idParams, response: { 200: historySchema } } },
+    {
+      config: { who: 'desk' },
+      schema: { tags, summary: 'All that it ever said', params: idParams, response: { 200: historySchema } },
+    },
     async (request, reply) => {
       const found = await readEnquiryHistory(doors.desk(request), request.params.id);
       if (!found.ok) return await sendFaults(reply, found.faults);
@@ -88,7 +101,10 @@ export function enquiryRoutes(app: App, doors: Doors): void {
 
   app.get(
     '/api/enquiries/:id/plans',
-    { schema: { tags, summary: 'Answers kept with it', params: idParams, response: { 200: planResultsSchema } } },
+    {
+      config: { who: 'desk' },
+      schema: { tags, summary: 'Answers kept with it', params: idParams, response: { 200: planResultsSchema } },
+    },
     async (request, reply) => {
       const found = await readPlanResults(doors.desk(request), request.params.id);
       if (!found.ok) return await sendFaults(reply, found.faults);

@@ -13,7 +13,10 @@ const answers = { 200: anyAnswer };
 export function examinationRoutes(app: App, doors: Doors): void {
   app.get(
     '/api/animals/:id/examination',
-    { schema: { tags, summary: 'Steps, draft and last look-over', params: animalParams, response: answers } },
+    {
+      config: { who: 'desk' },
+      schema: { tags, summary: 'Steps, draft and last look-over', params: animalParams, response: answers },
+    },
     async (request, reply) => {
       const read = await readExamination(doors.desk(request), request.params.id);
       return read.ok ? reply.send(read.value) : await sendFaults(reply, read.faults);
@@ -22,6 +25,7 @@ export function examinationRoutes(app: App, doors: Doors): void {
   app.put(
     '/api/animals/:id/examination',
     {
+      config: { who: 'desk' },
       schema: {
         tags,
         summary: 'Keep a look-over that is half done',
@@ -38,6 +42,7 @@ export function examinationRoutes(app: App, doors: Doors): void {
   app.post(
     '/api/animals/:id/examination',
     {
+      config: { who: 'desk' },
       schema: {
         tags,
         summary: 'Finish the look-over',
@@ -53,12 +58,13 @@ export function examinationRoutes(app: App, doors: Doors): void {
   );
   app.get(
     '/api/round',
-    { schema: { tags, summary: 'Every enclosure of the branch today', response: answers } },
+    { config: { who: 'desk' }, schema: { tags, summary: 'Every enclosure of the branch today', response: answers } },
     async (request) => readRound(doors.desk(request)),
   );
   app.post(
     '/api/round',
     {
+      config: { who: 'desk' },
       schema: {
         tags,
         summary: 'Checks of the round, also late ones; sent twice they are written once',
@@ -70,12 +76,18 @@ export function examinationRoutes(app: App, doors: Doors): void {
   );
   app.get(
     '/api/triage',
-    { schema: { tags, summary: 'Complaints, questions and red flags of a call', response: answers } },
+    {
+      config: { who: 'desk' },
+      schema: { tags, summary: 'Complaints, questions and red flags of a call', response: answers },
+    },
     async () => allFacts().care.triage,
   );
   app.post(
     '/api/triage',
-    { schema: { tags, summary: 'What first, when somebody calls', body: callBody, response: answers } },
+    {
+      config: { who: 'desk' },
+      schema: { tags, summary: 'What first, when somebody calls', body: callBody, response: answers },
+    },
     async (request, reply) => {
       const taken = await takeCall(doors.desk(request), request.body);
       return taken.ok ? reply.send(taken.value) : await sendFaults(reply, taken.faults);

@@ -15,23 +15,35 @@ export function factRoutes(app: App, doors: Doors): void {
 
   app.get(
     '/api/species',
-    { schema: { tags, summary: 'Species', response: { 200: rowsSchema('species', 'A file of data/species.') } } },
+    {
+      config: { who: 'self' },
+      schema: { tags, summary: 'Species', response: { 200: rowsSchema('species', 'A file of data/species.') } },
+    },
     async () => ({ species }),
   );
   app.get(
     '/api/examples',
-    { schema: { tags, summary: 'Ready enclosures', response: { 200: rowsSchema('examples', 'id and enclosure.') } } },
+    {
+      config: { who: 'self' },
+      schema: { tags, summary: 'Ready enclosures', response: { 200: rowsSchema('examples', 'id and enclosure.') } },
+    },
     async () => ({ examples }),
   );
   app.get(
     '/api/materials',
-    { schema: { tags, summary: 'Materials', response: { 200: rowsSchema('materials', 'A material.') } } },
+    {
+      config: { who: 'self' },
+      schema: { tags, summary: 'Materials', response: { 200: rowsSchema('materials', 'A material.') } },
+    },
     async () => ({ materials }),
   );
 
   app.get(
     '/api/health',
-    { schema: { tags: ['program'], summary: 'Is everything there', response: { 200: healthSchema } } },
+    {
+      config: { who: 'anyone' },
+      schema: { tags: ['program'], summary: 'Is everything there', response: { 200: healthSchema } },
+    },
     async () => {
       await sql`select 1`.execute(doors.records.db);
       const { program, model, data } = versions();

@@ -25,6 +25,7 @@ export function inspectionRoutes(app: App, doors: Doors): void {
   app.get(
     '/api/inspection',
     {
+      config: { who: 'register' },
       schema: {
         tags,
         summary: 'Register, what is missing, corrections',
@@ -51,7 +52,7 @@ export function inspectionRoutes(app: App, doors: Doors): void {
   );
   app.get(
     '/api/inspection.pdf',
-    { schema: { tags, summary: 'The same as A4 pages', querystring: inspectionQuery } },
+    { config: { who: 'register' }, schema: { tags, summary: 'The same as A4 pages', querystring: inspectionQuery } },
     async (request, reply) => {
       const desk = doors.desk(request);
       const inspection = await inspectRegister(desk, choiceOf(request.query));
@@ -61,7 +62,7 @@ export function inspectionRoutes(app: App, doors: Doors): void {
   );
   app.get(
     '/api/inspection.csv',
-    { schema: { tags, summary: 'The same as a table', querystring: inspectionQuery } },
+    { config: { who: 'register' }, schema: { tags, summary: 'The same as a table', querystring: inspectionQuery } },
     async (request, reply) => {
       const inspection = await inspectRegister(doors.desk(request), choiceOf(request.query));
       const csv = inspectionCsv(inspection, request.query.language ?? 'en');

@@ -25,6 +25,7 @@ export function keeperRoutes(app: App, doors: Doors): void {
   app.get(
     '/api/keeper/:secret',
     {
+      config: { who: 'link' },
       onRequest: calm,
       schema: { tags, summary: 'What a keeper sees behind a link', params: secretParams, response: answers },
     },
@@ -38,6 +39,7 @@ export function keeperRoutes(app: App, doors: Doors): void {
   app.post(
     '/api/keeper/:secret/readings',
     {
+      config: { who: 'link' },
       onRequest: calm,
       schema: { tags, summary: 'Readings from a keeper', params: secretParams, body: sentBody, response: answers },
     },
@@ -50,6 +52,7 @@ export function keeperRoutes(app: App, doors: Doors): void {
   app.post(
     '/api/live/:secret',
     {
+      config: { who: 'link' },
       onRequest: quick,
       schema: { tags, summary: 'Readings of a live source', params: secretParams, body: saidBody, response: answers },
     },
@@ -64,6 +67,7 @@ export function keeperRoutes(app: App, doors: Doors): void {
   app.get(
     '/api/enquiries/:id/live',
     {
+      config: { who: 'desk' },
       schema: {
         tags,
         summary: 'What each live source says now; a silent one is unknown',
@@ -79,6 +83,7 @@ export function keeperRoutes(app: App, doors: Doors): void {
   app.post(
     '/api/enquiries/:id/live-sources',
     {
+      config: { who: 'desk' },
       schema: {
         tags,
         summary: 'Connect a live source; its secret is told once',
@@ -95,6 +100,7 @@ export function keeperRoutes(app: App, doors: Doors): void {
   app.post(
     '/api/enquiries/:id/keeper-links',
     {
+      config: { who: 'desk' },
       schema: {
         tags,
         summary: "Give out a keeper's link; its secret is told once",
@@ -111,6 +117,7 @@ export function keeperRoutes(app: App, doors: Doors): void {
   app.get(
     '/api/enquiries/:id/keeper-links',
     {
+      config: { who: 'desk' },
       schema: {
         tags,
         summary: "Keepers' links of a home, without their secrets",
@@ -125,7 +132,10 @@ export function keeperRoutes(app: App, doors: Doors): void {
   );
   app.post(
     '/api/enquiries/:id/keeper-links/:linkId/withdraw',
-    { schema: { tags, summary: "Withdraw a keeper's link", params: linkParams, response: answers } },
+    {
+      config: { who: 'desk' },
+      schema: { tags, summary: "Withdraw a keeper's link", params: linkParams, response: answers },
+    },
     async (request, reply) => {
       const done = await takeBackKeeperLink(doors.desk(request), request.params.id, request.params.linkId);
       return done.ok ? reply.send(done.value) : await sendFaults(reply, done.faults);

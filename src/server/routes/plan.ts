@@ -8,6 +8,7 @@ export function planRoutes(app: App, doors: Doors): void {
   app.post(
     '/api/plan',
     {
+      config: { who: 'desk' },
       schema: {
         tags: ['plan'],
         summary: 'Will this home work? Verdict on every need, coldest night and hottest day',

@@ -37,6 +37,7 @@ export function readingRoutes(app: App, doors: Doors): void {
   app.post(
     '/api/enquiries/:id/reading-files',
     {
+      config: { who: 'desk' },
       schema: {
         tags,
         summary: 'Take a logger file in; the body is the file',
@@ -57,7 +58,10 @@ export function readingRoutes(app: App, doors: Doors): void {
   );
   app.get(
     '/api/enquiries/:id/reading-files',
-    { schema: { tags, summary: 'Files of a home, as they are understood', params: homeParams, response: answers } },
+    {
+      config: { who: 'desk' },
+      schema: { tags, summary: 'Files of a home, as they are understood', params: homeParams, response: answers },
+    },
     async (request, reply) => {
       const shown = await showFiles(doors.desk(request), request.params.id);
       return shown.ok ? reply.send({ files: shown.value }) : await sendFaults(reply, shown.faults);
@@ -66,6 +70,7 @@ export function readingRoutes(app: App, doors: Doors): void {
   app.put(
     '/api/enquiries/:id/reading-files/:fileId/answers',
     {
+      config: { who: 'desk' },
       schema: {
         tags,
         summary: 'Answer what a file leaves open',
@@ -83,6 +88,7 @@ export function readingRoutes(app: App, doors: Doors): void {
   app.post(
     '/api/enquiries/:id/reading-files/:fileId/aside',
     {
+      config: { who: 'desk' },
       schema: {
         tags,
         summary: 'Set a file aside; it is kept but no longer counts',
@@ -100,6 +106,7 @@ export function readingRoutes(app: App, doors: Doors): void {
   app.post(
     '/api/enquiries/:id/hand-readings',
     {
+      config: { who: 'desk' },
       schema: { tags, summary: 'Type readings in at the desk', params: homeParams, body: sentBody, response: answers },
     },
     async (request, reply) => {
@@ -110,6 +117,7 @@ export function readingRoutes(app: App, doors: Doors): void {
   app.post(
     '/api/enquiries/:id/proof',
     {
+      config: { who: 'desk' },
       schema: {
         tags,
         summary: 'Prove the home by its readings',
@@ -128,6 +136,7 @@ export function readingRoutes(app: App, doors: Doors): void {
   app.get(
     '/api/enquiries/:id/proof',
     {
+      config: { who: 'desk' },
       schema: {
         tags,
         summary: 'The newest proof, and whether it is of the home as it stands',
@@ -142,7 +151,10 @@ export function readingRoutes(app: App, doors: Doors): void {
   );
   app.get(
     '/api/enquiries/:id/readings',
-    { schema: { tags, summary: 'What was read, thinned to curves', params: homeParams, response: answers } },
+    {
+      config: { who: 'desk' },
+      schema: { tags, summary: 'What was read, thinned to curves', params: homeParams, response: answers },
+    },
     async (request, reply) => {
       const curves = await showCurves(doors.desk(request), request.params.id);
       return curves.ok ? reply.send(curves.value) : await sendFaults(reply, curves.faults);
@@ -150,7 +162,7 @@ export function readingRoutes(app: App, doors: Doors): void {
   );
   app.get(
     '/api/instruments',
-    { schema: { tags, summary: 'Instruments of the branch', response: answers } },
+    { config: { who: 'desk' }, schema: { tags, summary: 'Instruments of the branch', response: answers } },
     async (request) => ({
       instruments: await listInstruments(doors.desk(request)),
       steps: { ice: checkSteps('ice', true), salt: checkSteps('salt', true) },
@@ -158,7 +170,10 @@ export function readingRoutes(app: App, doors: Doors): void {
   );
   app.post(
     '/api/instruments',
-    { schema: { tags, summary: 'Add an instrument', body: instrumentBody, response: { 201: anyAnswer } } },
+    {
+      config: { who: 'desk' },
+      schema: { tags, summary: 'Add an instrument', body: instrumentBody, response: { 201: anyAnswer } },
+    },
     async (request, reply) => {
       const added = await addInstrument(doors.desk(request), request.body.name);
       return added.ok ? reply.code(201).send(added.value) : await sendFaults(reply, added.faults);
@@ -167,6 +182,7 @@ export function readingRoutes(app: App, doors: Doors): void {
   app.post(
     '/api/instruments/:id/checks',
     {
+      config: { who: 'desk' },
       schema: {
         tags,
         summary: 'Check an instrument at a known point',

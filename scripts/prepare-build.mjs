@@ -3,6 +3,7 @@
 import { createHash } from 'node:crypto';
 import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { brotliCompressSync, constants, gzipSync } from 'node:zlib';
 import { root, runQuietly } from './prepare-run.mjs';
 
 const sources = ['src', 'data', 'vite.config.ts', 'rolldown.config.ts', 'tsconfig.json', 'package-lock.json'];
@@ -19,6 +20,7 @@ export async function ensureBuilt() {
     rmSync(join(root, 'dist', part), { recursive: true, force: true });
   const bin = (path) => join(root, 'node_modules', path);
   await runQuietly(process.execPath, [bin('vite/bin/vite.js'), 'build'], 'The pages could not be built.');
+  compressPages(join(root, 'dist', 'web'));
   await runQuietly(
     process.execPath,
     [bin('rolldown/bin/cli.mjs'), '-c', 'rolldown.config.ts'],
@@ -26,6 +28,17 @@ export async function ensureBuilt() {
   );
   mkdirSync(join(root, 'dist'), { recursive: true });
   writeFileSync(fingerprintFile(), now);
+}
+
+/** Beside every text file its brotli and gzip form, so that the server compresses nothing while it answers. */
+function compressPages(folder) {
+  for (const name of readdirSync(folder, { recursive: true })) {
+    if (!/\.(js|css|html|svg|wasm)$/.test(name)) continue;
+    const content = readFileSync(join(folder, name));
+    const params = { [constants.BROTLI_PARAM_QUALITY]: 9, [constants.BROTLI_PARAM_SIZE_HINT]: content.length };
+    writeFileSync(join(folder, `${name}.br`), brotliCompressSync(content, { params }));
+    writeFileSync(join(folder, `${name}.gz`), gzipSync(content, { level: 9 }));
+  }
 }
 
 /** True when dist/ was made from the sources as they are now. */

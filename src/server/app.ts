@@ -68,7 +68,12 @@ export async function buildApp(doors: Doors, choice: AppChoice): Promise<App> {
 async function addPages(app: App, webFolder: string): Promise<void> {
   const hasPages = existsSync(join(webFolder, 'index.html'));
   if (hasPages) {
-    await app.register(fastifyStatic, { root: webFolder, cacheControl: false, setHeaders: cacheHeaders });
+    await app.register(fastifyStatic, {
+      root: webFolder,
+      cacheControl: false,
+      setHeaders: cacheHeaders,
+      preCompressed: true,
+    });
   }
   app.setNotFoundHandler(async (request, reply) => {
     const wantsPage = request.method === 'GET' && (request.headers.accept ?? '').includes('text/html');

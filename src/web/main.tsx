@@ -9,8 +9,11 @@ import './styles/pages.css';
 import './styles/print.css';
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
+import { loadBook } from './messages/translate.ts';
+import { loadSettings } from './settings/settings.ts';
 import { App } from './shell/app.tsx';
 
+await loadBook(loadSettings().book);
 const root = document.getElementById('root');
 if (!root) throw new Error('index.html has no #root');
 createRoot(root).render(

@@ -1,5 +1,6 @@
 // One field of an entry: a choice, a number or a line of text, with its label.
 import { isMessageKey } from '../messages/translate.ts';
+import { shownFromStored, storedFromShown } from '../settings/measure.ts';
 import { useSheet } from '../settings/settings-context.tsx';
 import type { ShapeField } from './entry-shape.ts';
 import { useSaying } from './say.ts';
@@ -13,7 +14,12 @@ interface EntryFieldProps {
 }
 
 export function EntryField({ field, value, onChange, within = 'entry' }: EntryFieldProps) {
-  const { t, measure } = useSheet();
+  const { t, measure, settings } = useSheet();
+  const isMass = field.name === 'massG';
+  const shown = (one: number): number =>
+    isMass && settings.mass === 'oz' ? Number(shownFromStored('mass', one, settings).toFixed(3)) : one;
+  const stored = (one: number): number =>
+    isMass && settings.mass === 'oz' ? Number(storedFromShown('mass', one, settings).toFixed(2)) : one;
   const say = useSaying();
   const id = `${within}-${field.name}`;
   const key = `field.${field.name}`;
@@ -30,7 +36,7 @@ export function EntryField({ field, value, onChange, within = 'entry' }: EntryFi
     <>
       <label className="field-label" htmlFor={id}>
         {label}
-        {field.name === 'massG' && `, ${measure.write('mass', 0).unit}`}
+        {isMass && `, ${measure.write('mass', 0).unit}`}
       </label>
       {words ? (
         <select
@@ -52,8 +58,8 @@ export function EntryField({ field, value, onChange, within = 'entry' }: EntryFi
           type="number"
           inputMode="decimal"
           step="any"
-          value={value === null ? '' : String(value)}
-          onChange={(event) => onChange(event.target.value === '' ? null : Number(event.target.value))}
+          value={value === null ? '' : String(shown(Number(value)))}
+          onChange={(event) => onChange(event.target.value === '' ? null : stored(Number(event.target.value)))}
         />
       ) : (
         <input

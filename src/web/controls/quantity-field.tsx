@@ -23,7 +23,8 @@ const tidy = (value: number): number => Number(value.toFixed(4));
 
 export function QuantityField(props: QuantityFieldProps) {
   const { settings, t } = useSheet();
-  const { kind, value, digits = 1 } = props;
+  const { kind, value } = props;
+  const digits = kind === 'mass' && settings.mass === 'oz' ? 2 : (props.digits ?? 1);
   const shown = (stored: number) => Number(shownFromStored(kind, stored, settings).toFixed(digits));
   const unit = unitText(kind, settings);
   return (

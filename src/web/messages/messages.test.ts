@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { de } from './de.ts';
 import { en, type MessageKey } from './en.ts';
-import { filled } from './translate.ts';
+import { bookCodes, bookOf, filled, languageName } from './translate.ts';
 
 const blanksOf = (message: string): readonly string[] =>
   [...message.matchAll(/\{(\w+)\}/g)].map((m) => m[1] ?? '').sort();
@@ -40,5 +40,22 @@ describe('filled', () => {
   it('fills every blank and leaves an unknown one visible', () => {
     expect(filled('{a} and {b} and {a}', { a: 1, b: 'two' })).toBe('1 and two and 1');
     expect(filled('{a} and {c}', { a: 1 })).toBe('1 and {c}');
+  });
+});
+
+describe('a further language', () => {
+  it('is one file named by its code', () => {
+    const files = readdirSync(import.meta.dirname).filter((name) => /^[a-z]{2}\.ts$/.test(name));
+    expect(bookCodes).toEqual(files.map((name) => name.slice(0, 2)).sort());
+    expect(bookCodes.map(languageName)).toEqual(['Deutsch', 'English']);
+  });
+
+  it('says in English what it leaves open', async () => {
+    const book = await bookOf('fr', {
+      './en.ts': async () => ({ en }),
+      './fr.ts': async () => ({ fr: { 'tool.undo': 'Annuler' } }),
+    });
+    expect(book['tool.undo']).toBe('Annuler');
+    expect(book['tool.redo']).toBe(en['tool.redo']);
   });
 });

@@ -1,7 +1,7 @@
 // Are the sentences of a proof said in the reader's language and units, and are older answers still shown?
-import { expect, it } from 'vitest';
+import { beforeAll, expect, it } from 'vitest';
 import type { ProofAnswer } from '../../proving/verdict/proof-answer.ts';
-import { translateFor } from '../messages/translate.ts';
+import { loadBook, translateFor } from '../messages/translate.ts';
 import { measureFor } from '../settings/measure.ts';
 import { firstSettings } from '../settings/settings.ts';
 import { nextWords, reasonWords } from './proof-words.ts';
@@ -19,13 +19,18 @@ const basking = {
   error: 1,
   checked: false,
 } as const;
+beforeAll(async () => {
+  await loadBook('en');
+  await loadBook('de');
+});
+
 const answer = {
   needs: [basking],
   next: { id: 'turn-dial', say: 'There is no dial to turn at 20 °C.', how: { by: 'no-dial' } },
 } as unknown as ProofAnswer;
 const german = (of: ProofAnswer = answer) => ({
   t: translateFor('de'),
-  measure: measureFor({ ...firstSettings('en-GB'), language: 'de', temperature: 'C' }),
+  measure: measureFor({ ...firstSettings('en-GB'), book: 'de', language: 'de', temperature: 'C' }),
   answer: of,
 });
 

@@ -3,7 +3,7 @@ import { expect, it } from 'vitest';
 import { measureFor, type QuantityKind, shownFromStored, storedFromShown } from './measure.ts';
 import type { Settings } from './settings.ts';
 
-const us: Settings = { language: 'en', temperature: 'F', length: 'in', sheet: 'auto' };
+const us: Settings = { book: 'en', language: 'en', temperature: 'F', length: 'in', mass: 'oz', sheet: 'auto' };
 const kinds: readonly QuantityKind[] = ['temperature', 'difference', 'length', 'power', 'mass', 'percent'];
 
 it('comes back from the shown unit to what was stored', () => {
@@ -18,10 +18,12 @@ it('knows fixed points', () => {
   expect(shownFromStored('temperature', 100, us)).toBe(212);
   expect(shownFromStored('difference', 10, us)).toBe(18);
   expect(shownFromStored('length', 0.0254, us)).toBe(1);
+  expect(shownFromStored('mass', 453.59237, us)).toBe(16);
+  expect(measureFor(us).text('mass', 100)).toBe('3.53\u00a0oz');
 });
 
 it('writes numbers and clock times as the language does', () => {
-  const german = measureFor({ language: 'de', temperature: 'C', length: 'cm', sheet: 'auto' });
+  const german = measureFor({ book: 'de', language: 'de', temperature: 'C', length: 'cm', mass: 'g', sheet: 'auto' });
   expect(german.text('temperature', 28.44)).toBe('28,4\u00a0°C');
   expect(german.text('temperature', -0.01)).toBe('0,0\u00a0°C');
   expect(german.text('temperature', -2)).toBe('−2,0\u00a0°C');

@@ -11,12 +11,15 @@ export interface Written {
 export type QuantityKind = 'temperature' | 'difference' | 'length' | 'power' | 'mass' | 'percent' | 'hour';
 
 const inchM = 0.0254;
+/** Ounce avoirdupois [g]; exact by its definition (international yard and pound, 1959). */
+const ounceG = 28.349523125;
 
-/** Stored value to the shown unit: °C→°C/°F, K→K/°F, m→cm/in; others unchanged. */
+/** Stored value to the shown unit: °C→°C/°F, K→K/°F, m→cm/in, g→g/oz; others unchanged. */
 export function shownFromStored(kind: QuantityKind, value: number, settings: Settings): number {
   if (kind === 'temperature') return settings.temperature === 'F' ? value * 1.8 + 32 : value;
   if (kind === 'difference') return settings.temperature === 'F' ? value * 1.8 : value;
   if (kind === 'length') return settings.length === 'in' ? value / inchM : value * 100;
+  if (kind === 'mass') return settings.mass === 'oz' ? value / ounceG : value;
   return value;
 }
 
@@ -25,6 +28,7 @@ export function storedFromShown(kind: QuantityKind, shown: number, settings: Set
   if (kind === 'temperature') return settings.temperature === 'F' ? (shown - 32) / 1.8 : shown;
   if (kind === 'difference') return settings.temperature === 'F' ? shown / 1.8 : shown;
   if (kind === 'length') return settings.length === 'in' ? shown * inchM : shown / 100;
+  if (kind === 'mass') return settings.mass === 'oz' ? shown * ounceG : shown;
   return shown;
 }
 
@@ -39,7 +43,7 @@ export function unitText(kind: QuantityKind, settings: Settings): string {
     case 'power':
       return 'W';
     case 'mass':
-      return 'g';
+      return settings.mass;
     case 'percent':
       return '%';
     case 'hour':
@@ -47,9 +51,10 @@ export function unitText(kind: QuantityKind, settings: Settings): string {
   }
 }
 
-/** The Intl locale: German, or English with the date and number order of the units chosen. */
+/** The Intl locale: that of the language, or English with the date and number order of the units chosen. */
 export function localeOf(settings: Settings): string {
-  if (settings.language === 'de') return 'de-DE';
+  if (settings.book === 'de') return 'de-DE';
+  if (settings.book !== 'en') return settings.book;
   return settings.length === 'in' ? 'en-US' : 'en-GB';
 }
 
@@ -87,8 +92,11 @@ export function measureFor(settings: Settings): Measure {
     const rounded = Number(value.toFixed(digits));
     return format.format(rounded === 0 ? 0 : rounded).replace('-', '−');
   };
+  // A hundredth of an ounce is about a quarter of a gram.
+  const digitsOf = (kind: QuantityKind, digits: number): number =>
+    kind === 'mass' && settings.mass === 'oz' ? 2 : digits;
   const write = (kind: QuantityKind, value: number, digits = usualDigits[kind]): Written => ({
-    num: number(shownFromStored(kind, value, settings), digits),
+    num: number(shownFromStored(kind, value, settings), digitsOf(kind, digits)),
     unit: unitText(kind, settings),
   });
   const clockFormat = new Intl.DateTimeFormat(locale, {

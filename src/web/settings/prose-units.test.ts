@@ -3,7 +3,7 @@ import { measureFor } from './measure.ts';
 import { proseInUnits } from './prose-units.ts';
 import type { Settings } from './settings.ts';
 
-const metric: Settings = { language: 'en', temperature: 'C', length: 'cm', sheet: 'auto' };
+const metric: Settings = { book: 'en', language: 'en', temperature: 'C', length: 'cm', mass: 'g', sheet: 'auto' };
 const us = measureFor({ ...metric, temperature: 'F', length: 'in' });
 
 it('leaves metric sentences alone', () => {

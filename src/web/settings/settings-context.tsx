@@ -1,8 +1,8 @@
 // Hands every component this person's settings, the way quantities are written and the words.
 import { createContext, type ReactNode, useContext, useEffect, useMemo, useState } from 'react';
-import { type Translate, translateFor } from '../messages/translate.ts';
+import { isLoaded, loadBook, type Translate, translateFor } from '../messages/translate.ts';
 import { type Measure, measureFor } from './measure.ts';
-import { loadSettings, type Settings, saveSettings } from './settings.ts';
+import { languageOfBook, loadSettings, type Settings, saveSettings } from './settings.ts';
 
 interface SheetContext {
   readonly settings: Settings;
@@ -17,15 +17,24 @@ export function SettingsProvider({ children }: { readonly children: ReactNode })
   const [settings, setSettings] = useState(loadSettings);
   useEffect(() => {
     saveSettings(settings);
-    document.documentElement.lang = settings.language;
+    document.documentElement.lang = settings.book;
     document.documentElement.dataset.sheet = settings.sheet;
   }, [settings]);
   const value = useMemo<SheetContext>(
     () => ({
       settings,
-      change: (part) => setSettings((now) => ({ ...now, ...part })),
+      change: (part) => {
+        const set = () =>
+          setSettings((now) => {
+            const next = { ...now, ...part };
+            return { ...next, language: languageOfBook(next.book) };
+          });
+        // The sheet stays in the old language until the words of the new one are here.
+        if (part.book === undefined || isLoaded(part.book)) set();
+        else void loadBook(part.book).then(set, () => {});
+      },
       measure: measureFor(settings),
-      t: translateFor(settings.language),
+      t: translateFor(settings.book),
     }),
     [settings],
   );

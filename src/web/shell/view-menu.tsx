@@ -1,58 +1,32 @@
-// Language, units, light or dark: a small sheet of choices behind one button.
-import { Button, Dialog, DialogTrigger, Popover } from 'react-aria-components';
-import { Choice } from '../controls/choice.tsx';
+// The button for language, units, light or dark. What is behind it is fetched when it is first pressed.
+import { lazy, Suspense, useRef, useState } from 'react';
+import { Button } from 'react-aria-components';
 import { useSheet } from '../settings/settings-context.tsx';
 
+const ViewChoices = lazy(async () => ({ default: (await import('./view-choices.tsx')).ViewChoices }));
+
 export function ViewMenu() {
-  const { t, settings, change } = useSheet();
+  const { t, settings } = useSheet();
+  const [open, setOpen] = useState(false);
+  const button = useRef<HTMLButtonElement>(null);
   const temperature = settings.temperature === 'F' ? '°F' : '°C';
   return (
-    <DialogTrigger>
-      <Button className="tool tool-view">
+    <>
+      <Button
+        ref={button}
+        className="tool tool-view"
+        aria-haspopup="dialog"
+        aria-expanded={open}
+        onPress={() => setOpen(true)}
+      >
         <span className="visually-hidden">{t('view.open')} </span>
-        {temperature} · {settings.length} · {settings.language.toUpperCase()}
+        {temperature} · {settings.length} · {settings.book.toUpperCase()}
       </Button>
-      <Popover className="popover view-popover" placement="bottom end">
-        <Dialog className="view-dialog" aria-label={t('view.open')}>
-          <Choice
-            label={t('view.temperature')}
-            value={settings.temperature}
-            onChange={(value) => change({ temperature: value })}
-            options={[
-              { value: 'C', text: '°C' },
-              { value: 'F', text: '°F' },
-            ]}
-          />
-          <Choice
-            label={t('view.length')}
-            value={settings.length}
-            onChange={(value) => change({ length: value })}
-            options={[
-              { value: 'cm', text: 'cm' },
-              { value: 'in', text: 'in' },
-            ]}
-          />
-          <Choice
-            label={t('view.language')}
-            value={settings.language}
-            onChange={(value) => change({ language: value })}
-            options={[
-              { value: 'en', text: t('view.en') },
-              { value: 'de', text: t('view.de') },
-            ]}
-          />
-          <Choice
-            label={t('view.sheet')}
-            value={settings.sheet}
-            onChange={(value) => change({ sheet: value })}
-            options={[
-              { value: 'auto', text: t('view.auto') },
-              { value: 'light', text: t('view.light') },
-              { value: 'dark', text: t('view.dark') },
-            ]}
-          />
-        </Dialog>
-      </Popover>
-    </DialogTrigger>
+      {open && (
+        <Suspense>
+          <ViewChoices anchor={button} onClose={() => setOpen(false)} />
+        </Suspense>
+      )}
+    </>
   );
 }

@@ -4,7 +4,6 @@ import type { RunState, StepContext, Tried } from './heat-step.ts';
 import type { BoxModel } from './model.ts';
 import { type Moisture, moistureStep } from './moisture.ts';
 import type { Network } from './network.ts';
-import { storedJ } from './solve-network.ts';
 import { roomRatioOf } from './steady.ts';
 
 export interface RunTally {
@@ -42,14 +41,13 @@ export const startTally = (model: BoxModel): RunTally => ({
 });
 
 /** Enter one step of heat. */
-export function settleAccounts(ctx: StepContext, state: RunState, tried: Tried, tally: RunTally): void {
+export function settleAccounts(ctx: StepContext, tried: Tried, tally: RunTally): void {
   const { model } = ctx;
   const h = ctx.options.stepS;
   const sunJ = ctx.sunW * h;
   const sunKeptJ = model.sunShares.reduce((s, v) => s + v, 0) * sunJ;
   const power = tried.powerW.reduce((s, w) => s + w, 0) * h;
   const { latentJ } = tried;
-  const storedChange = storedJ(model, tried.box) - storedJ(model, state.box);
   tally.heatInJ += power + sunJ;
   tally.heatOutJ += tried.outJ;
   tally.latentJ += latentJ;
@@ -57,9 +55,9 @@ export function settleAccounts(ctx: StepContext, state: RunState, tried: Tried, 
   tried.powerW.forEach((w, i) => {
     tally.heaterJ[i] = tally.heaterJ[i]! + w * h;
   });
-  const miss = tried.keptJ + sunKeptJ + latentJ - tried.outJ - storedChange;
+  const miss = tried.keptJ + sunKeptJ + latentJ - tried.outJ - tried.storedJ;
   tally.heatMissJ += Math.abs(miss);
-  tally.storedJ += storedChange + tried.bodyJ;
+  tally.storedJ += tried.storedJ + tried.bodyJ;
 }
 
 /** Water after some time at the conditions of its end; entered in the books. */

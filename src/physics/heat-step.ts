@@ -3,11 +3,12 @@
 
 import { probeLagS } from './control.ts';
 import { bodyOutput, bodyTemperature, keptW, surroundOf } from './heater-body.ts';
+import { stepInKernel } from './kernel/step.ts';
 import type { BoxModel } from './model.ts';
 import { latentW, type Moisture } from './moisture.ts';
-import type { BoxState, Factored, Network } from './network.ts';
+import { type BoxState, copyState, type Factored, type Network } from './network.ts';
 import { type HeaterNow, probeReading } from './places.ts';
-import { heatOutW, noSources, type Sources, solveNetwork } from './solve-network.ts';
+import { heatOutW, noSources, type Sources, solveNetwork, storedBetweenJ } from './solve-network.ts';
 import { addHeater, ambientSources, ratedW } from './steady.ts';
 
 export interface RunOptions {
@@ -44,7 +45,18 @@ export interface Workspace {
   readonly trial: BoxState;
   readonly mid: BoxState;
   readonly scratch: Float64Array;
+  /** Heat given to the box besides its heaters, and the water and sun it was worked out for. */
+  ambient: { readonly moisture: Moisture; readonly sunW: number; readonly sources: Sources } | null;
 }
+
+export const workFor = (box: BoxState): Workspace => ({
+  stage: copyState(box),
+  from: copyState(box),
+  trial: copyState(box),
+  mid: copyState(box),
+  scratch: new Float64Array(box.airC.length + box.surfaceC.length),
+  ambient: null,
+});
 
 export interface StepContext {
   readonly model: BoxModel;
@@ -62,11 +74,13 @@ export interface Tried {
   readonly box: BoxState;
   readonly bodyC: number[];
   readonly now: HeaterNow[];
-  readonly powerW: number[];
+  readonly powerW: readonly number[];
   readonly outJ: number;
   readonly latentJ: number;
   readonly keptJ: number;
+  /** Heat that the heaters' bodies took up, and air and panels [J]. */
   readonly bodyJ: number;
+  readonly storedJ: number;
 }
 
 /** Electrical power of each heater during the step [W]. */
@@ -80,12 +94,54 @@ function stepPower(ctx: StepContext, duty: readonly number[]): number[] {
   });
 }
 
-/** The two implicit stages. Each heater's body is stepped on its own with the surroundings of the stage's start. */
+/** The two implicit stages: in the kernel, or in plain arithmetic where there is none. */
 export function heatStep(ctx: StepContext, state: RunState, duty: readonly number[]): Tried {
   const { model, net, factored, roomC, work } = ctx;
-  const h = ctx.options.stepS;
+  const { moisture } = state;
   const powerW = stepPower(ctx, duty);
-  const sunlit = ambientSources(model, ctx.sunW, state.moisture);
+  const ambient = ambientNow(ctx, moisture);
+  const fast = stepInKernel(
+    { model, net, factored, roomC, ambient, moisture, powerW },
+    state.box.row,
+    state.bodyC,
+    gamma,
+    work.trial.row,
+  );
+  if (!fast) return plainStep(ctx, state, powerW);
+  const h = ctx.options.stepS;
+  return {
+    box: work.trial,
+    bodyC: fast.bodyC,
+    now: fast.now,
+    powerW,
+    outJ: h * fast.outW,
+    latentJ: h * fast.latentW,
+    keptJ: h * fast.keptW,
+    bodyJ: bodiesJ(model, state.bodyC, fast.bodyC),
+    storedJ: fast.storedJ,
+  };
+}
+
+/** Heat given to the box besides its heaters; the same object until water or sun change. */
+function ambientNow({ model, sunW, work }: StepContext, moisture: Moisture): Sources {
+  if (work.ambient?.moisture !== moisture || work.ambient.sunW !== sunW)
+    work.ambient = { moisture, sunW, sources: ambientSources(model, sunW, moisture) };
+  return work.ambient.sources;
+}
+
+function bodiesJ(model: BoxModel, fromC: readonly number[], toC: readonly number[]): number {
+  let joules = 0;
+  model.heaters.forEach((p, i) => {
+    if (p.body.form === 'body') joules += p.body.heatCapacity * (toC[i]! - fromC[i]!);
+  });
+  return joules;
+}
+
+/** The same in plain arithmetic. Each heater's body is stepped on its own with the surroundings of the stage's start. */
+export function plainStep(ctx: StepContext, state: RunState, powerW: readonly number[]): Tried {
+  const { model, net, factored, roomC, work } = ctx;
+  const h = ctx.options.stepS;
+  const sunlit = ambientNow(ctx, state.moisture);
   const one = heaterStage(ctx, state.box, state.bodyC, state.bodyC, powerW, 1 / (gamma * h), sunlit);
   solveNetwork(model, net, factored, one.sources, state.box, roomC, work.stage, work.scratch);
   // second stage starts from T_n + h (1 - gamma) f(stage one) = T_n + ((1 - gamma)/gamma)(stage one - T_n)
@@ -97,10 +153,6 @@ export function heatStep(ctx: StepContext, state: RunState, duty: readonly numbe
   const outJ = h * ((1 - gamma) * heatOutW(net, work.stage, roomC) + gamma * heatOutW(net, work.trial, roomC));
   const latentJ = h * ((1 - gamma) * latentW(state.moisture, work.stage) + gamma * latentW(state.moisture, work.trial));
   const kept = (now: readonly HeaterNow[]) => now.reduce((s, v, i) => s + keptW(model, i, v), 0);
-  let bodyJ = 0;
-  model.heaters.forEach((p, i) => {
-    if (p.body.form === 'body') bodyJ += p.body.heatCapacity * (two.bodyC[i]! - state.bodyC[i]!);
-  });
   return {
     box: work.trial,
     bodyC: two.bodyC,
@@ -109,7 +161,8 @@ export function heatStep(ctx: StepContext, state: RunState, duty: readonly numbe
     outJ,
     latentJ,
     keptJ: h * ((1 - gamma) * kept(one.now) + gamma * kept(two.now)),
-    bodyJ,
+    bodyJ: bodiesJ(model, state.bodyC, two.bodyC),
+    storedJ: storedBetweenJ(model, state.box, work.trial),
   };
 }
 

@@ -12,7 +12,7 @@ import {
   type StepContext,
   type Tried,
   unitRise,
-  type Workspace,
+  workFor,
 } from './heat-step.ts';
 import { bodyOutput, surroundOf } from './heater-body.ts';
 import type { BoxModel } from './model.ts';
@@ -86,14 +86,7 @@ export function runBox(
 ): RunState {
   const h = options.stepS;
   const steps = Math.round(((toH - fromH) * 3600) / h);
-  const size = start.box.airC.length + start.box.surfaceC.length;
-  const work: Workspace = {
-    stage: copyState(start.box),
-    from: copyState(start.box),
-    trial: copyState(start.box),
-    mid: copyState(start.box),
-    scratch: new Float64Array(size),
-  };
+  const work = workFor(start.box);
   let state = start;
   let net: Network | null = null;
   let factored: Factored | null = null;
@@ -190,7 +183,7 @@ function controlledStep(
     const above = state.cutOpen[i] ? t.cutOutC - cutOutDifferentialK : t.cutOutC;
     return outcome.probeC[i]! > above;
   });
-  settleAccounts(ctx, state, tried, tally);
+  settleAccounts(ctx, tried, tally);
   return {
     state: {
       box: copyState(tried.box),

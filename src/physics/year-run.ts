@@ -2,11 +2,11 @@
 // is sought so that the reading at the step's end asks for just that power. Leaves out switching, the lag of the probe
 // (a minute) and cut-outs.
 import { type RunTally, settleAccounts, waterAfter } from './accounts.ts';
-import { gamma, heatStep, type RunState, type StepContext, type Tried, type Workspace } from './heat-step.ts';
+import { gamma, heatStep, type RunState, type StepContext, type Tried, workFor } from './heat-step.ts';
 import { bodyOutput, surroundOf } from './heater-body.ts';
 import type { BoxModel } from './model.ts';
 import { addLatentSlopes } from './moisture.ts';
-import { type BoxState, copyState, type Factored, factorNetwork, type Network, networkAt } from './network.ts';
+import { copyState, type Factored, factorNetwork, type Network, networkAt } from './network.ts';
 import { type HeaterNow, probeReading } from './places.ts';
 import { isDayAt } from './room-day.ts';
 
@@ -65,7 +65,7 @@ export function runSlowly(
       work,
     };
     const tried = agreedStep(ctx, state, control);
-    settleAccounts(ctx, state, tried, tally);
+    settleAccounts(ctx, tried, tally);
     state = {
       ...state,
       box: copyState(tried.box),
@@ -76,14 +76,6 @@ export function runSlowly(
     each({ state, now: tried.now });
   }
 }
-
-const workFor = (box: BoxState): Workspace => ({
-  stage: copyState(box),
-  from: copyState(box),
-  trial: copyState(box),
-  mid: copyState(box),
-  scratch: new Float64Array(box.airC.length + box.surfaceC.length),
-});
 
 function roomBetween(hourlyC: ArrayLike<number>, hour: number): number {
   const last = hourlyC.length - 1;

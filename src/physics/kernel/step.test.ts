@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import { anyEnclosure, testMaterials } from '../../../checks/box/random-enclosure.ts';
-import { gamma, heatStep } from '../heat-step.ts';
+import { gamma, plainStep, workFor } from '../heat-step.ts';
 import { addLatentSlopes } from '../moisture.ts';
-import { copyState, factorNetwork, networkAt } from '../network.ts';
+import { factorNetwork, networkAt } from '../network.ts';
 import { runStateFrom } from '../run.ts';
 import { buildModel, settleBox } from '../simulate.ts';
 import { storedBetweenJ } from '../solve-network.ts';
@@ -24,9 +24,8 @@ it('a step in the kernel is the plain step to rounding', {
       const net = networkAt(model, state.box, roomC, 20);
       addLatentSlopes(net, state.moisture);
       const factored = factorNetwork(model, net, 1 / (gamma * stepS));
-      const blank = () => copyState(state.box);
       const sources = ambientSources(model, 0, state.moisture);
-      const work = { stage: blank(), from: blank(), trial: blank(), mid: blank(), scratch: new Float64Array(net.size) };
+      const work = workFor(state.box);
       const ctx = {
         model,
         net,
@@ -38,14 +37,11 @@ it('a step in the kernel is the plain step to rounding', {
         sunW: 0,
         work,
       };
-      const plain = heatStep(
-        ctx as Parameters<typeof heatStep>[0],
-        state,
-        model.enclosure.thermostats.map(() => duty),
-      );
+      const powerW = model.heaters.map((path) => duty * path.heater.powerW);
+      const plain = plainStep(ctx, state, powerW);
       const row = new Float64Array(state.box.row.length);
       const fast = stepInKernel(
-        { model, net, factored, roomC, ambient: sources, moisture: state.moisture, powerW: plain.powerW },
+        { model, net, factored, roomC, ambient: sources, moisture: state.moisture, powerW },
         state.box.row,
         state.bodyC,
         gamma,

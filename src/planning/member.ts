@@ -9,6 +9,7 @@ import { isDayAt, roomAt, sunAt } from '../physics/room-day.ts';
 import { type BoxModel, type SettledBox, type SteadyConditions, settleBox } from '../physics/simulate.ts';
 import { mainThermostat } from '../physics/steady.ts';
 import { steadyAnswer } from '../physics/steady-answer.ts';
+import { dialForReading, meanBandK } from './dial/dial-setting.ts';
 
 export interface Moments {
   readonly winterNight: SteadyConditions;
@@ -78,6 +79,15 @@ export function keeperTrims(enclosure: Enclosure): boolean {
 export const baskingAimC = (climate: ClimateNeeds): number =>
   (climate.baskingSurfaceC.low + climate.baskingSurfaceC.high) / 2;
 
+/** Dial at which the box would rest as it does here, by itself [degC]. */
+function dialOf(model: BoxModel, held: SettledBox, t: number): number {
+  const { enclosure, parameters } = model;
+  const thermostat = enclosure.thermostats[t]!;
+  const main = mainHeater(enclosure);
+  const ratedW = enclosure.heaters[main]!.powerW * parameters.heaterPower;
+  return dialForReading(meanBandK(thermostat), held.probeC[t]!, held.now[main]!.powerW / ratedW);
+}
+
 export function memberAnswer(
   model: BoxModel,
   moments: Moments,
@@ -95,7 +105,7 @@ export function memberAnswer(
   const t = mainThermostat(model);
   if (keeperTrims(enclosure)) {
     trimmed = settleBox(model, { ...moments.winterDay, holdBaskingC: baskingAimC(climate) }, day);
-    dialC = trimmed.probeC[t]!;
+    dialC = dialOf(model, trimmed, t);
   }
   // Who can trim does so in every season: by day the basking surface is held; by night the night set point stands,
   // never above the trimmed dial. A box too weak to reach the aim has no dial to trim to, and simply runs flat out.

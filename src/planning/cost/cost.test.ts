@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { searchInputOf } from '../../../bench/search.ts';
 import { buildModel, simulateDay } from '../../physics/simulate.ts';
+import { kitPowers } from '../search/judge-kit.ts';
 import { behaviourOf } from '../search/kit-search.ts';
 import { prepareSearch } from '../search/prepare-search.ts';
 import { burningHoursPerYear, replacements, replacementYears } from './lamp-life.ts';
@@ -64,16 +65,16 @@ it('the power of a year lies near that of simulated days', () => {
   const kit = prepared.candidates.kits[index]!.find(
     (k) => k.heater.powerW === 150 && k.thermostat.control === 'pulse',
   )!;
-  const b = behaviourOf(kit, 22);
+  const b = { ...behaviourOf(kit, surface, input.climate), setNightC: 22 };
   const year = yearlyEnergy(surface, b, arrangement.enclosure);
-  const dialC = 26.9;
+  const { dialC } = kitPowers(surface, b);
   const enclosure = {
     ...arrangement.enclosure,
     heaters: arrangement.enclosure.heaters.map((h) => ({ ...h, powerW: 150 })),
     thermostats: arrangement.enclosure.thermostats.map((t) => ({
       ...t,
       control: 'pulse' as const,
-      bandK: 0.1,
+      bandK: b.bandK,
       setDayC: dialC,
       setNightC: 22,
     })),

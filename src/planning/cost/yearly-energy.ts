@@ -6,9 +6,6 @@ import { isDayAt, roomAt } from '../../physics/room-day.ts';
 import { type Behaviour, kitPowers } from '../search/judge-kit.ts';
 import { heldPowerW, type MemberSurface, type WattLine } from '../search/surface.ts';
 
-/** Day trimming holds the dial as it is read; no band is added to it [K]. */
-const trimmedBandK = 0.02;
-
 export interface YearlyEnergy {
   readonly kWhDay: number;
   readonly kWhNight: number;
@@ -32,7 +29,7 @@ export function yearlyEnergy(surface: MemberSurface, b: Behaviour, enclosure: En
     const isDay = isDayAt(enclosure.day, hour);
     if (isDay) dayHours++;
     for (const [share, roomC] of yearRooms(winter, summer, hour)) {
-      if (isDay) dayWh += share * heldPowerW(inRoom(surface.day, roomC), dialC, trimmedBandK, ratedW);
+      if (isDay) dayWh += share * heldPowerW(inRoom(surface.day, roomC), dialC, b.bandK, ratedW);
       else nightWh += share * heldPowerW(inRoom(surface.night, roomC), setC, b.nightBandK, nightRatedW);
     }
   }

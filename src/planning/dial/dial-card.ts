@@ -5,6 +5,7 @@ import { intervalOf } from '../interval.ts';
 import type { Interval } from '../plan-answer.ts';
 import { type Behaviour, kitPowers } from '../search/judge-kit.ts';
 import { heldPowerW, type LineQuantity, type MemberSurface, onLine, type WattLine } from '../search/surface.ts';
+import { dialForReading } from './dial-setting.ts';
 
 export interface DialExpectation {
   readonly setC: number;
@@ -43,9 +44,7 @@ export function dialCard(
   probes: readonly Thermostat['probe'][],
 ): DialCard {
   const powers = surfaces.map((s) => kitPowers(s, b));
-  // A proportional thermostat settles beside its dial: half a band below it at full power, half a band above at none.
-  const beside = powers.map((p, i) => b.bandK * (p.dayW / Math.max(1e-9, b.powerW * surfaces[i]!.heaterPower) - 0.5));
-  const dayDialC = intervalOf(powers.map((p, i) => p.dialC + beside[i]!));
+  const dayDialC = intervalOf(powers.map((p) => p.dialC));
   const setDayC = Math.round(dayDialC.median * 2) / 2;
   const setNightC = b.twoHeaters ? b.setNightC : Math.min(b.setNightC, setDayC);
   const rated = (s: MemberSurface, night: boolean) => (night ? b.nightPowerW : b.powerW) * s.heaterPower;
@@ -69,7 +68,10 @@ export function dialCard(
   const places = (['probeC', 'otherProbe0C', 'otherProbe1C'] as const).flatMap((quantity, i) => {
     const probe = probes[i];
     if (!probe) return [];
-    const values = surfaces.map((s, k) => onLine(s.day, quantity, powers[k]!.dayW) + beside[k]!);
+    const values = surfaces.map((s, k) => {
+      const { dayW } = powers[k]!;
+      return dialForReading(b.bandK, onLine(s.day, quantity, dayW), dayW / rated(s, false));
+    });
     return values.some(Number.isNaN) ? [] : [{ probe, dialC: intervalOf(values), chosen: i === 0 }];
   });
   return {

@@ -3,12 +3,14 @@
 import type { ClimateNeeds } from '../../husbandry/climate.ts';
 import type { PlaceId } from '../../physics/answer.ts';
 import { summerAllowanceK } from '../climate-verdicts.ts';
+import { dialForReading } from '../dial/dial-setting.ts';
 import type { JudgedMember, JudgedMoment } from '../judged-member.ts';
 import { heldPowerW, linePlaces, type MemberSurface, onLine, type WattLine } from './surface.ts';
 
 /** All of a kit that its temperatures depend on. Kits that agree in it are judged together. */
 export interface Behaviour {
   readonly powerW: number;
+  /** From meanBandK, as nightBandK. */
   readonly bandK: number;
   /** Heater that works at night; the same as by day when there is only one. */
   readonly nightPowerW: number;
@@ -49,13 +51,10 @@ export const winterNeeds: readonly KitNeed[] = [
 ];
 export const summerNeeds: readonly KitNeed[] = ['cool-end-summer', 'hottest-reachable', 'humidity-summer'];
 
-/** On/off switching holds its set point on average [K]. */
-export const onOffMeanBandK = 0.02;
-
 export function kitPowers(surface: MemberSurface, b: Behaviour): KitPowers {
   const ratedW = b.powerW * surface.heaterPower;
   const dayW = Math.min(surface.day.highW, ratedW);
-  const dialC = onLine(surface.day, 'probeC', dayW);
+  const dialC = dialForReading(b.bandK, onLine(surface.day, 'probeC', dayW), ratedW > 0 ? dayW / ratedW : 0);
   const nightRatedW = b.nightPowerW * surface.heaterPower;
   const reaches = canTrim(surface, ratedW);
   const setC = b.twoHeaters || !reaches ? b.setNightC : Math.min(b.setNightC, dialC);

@@ -5,11 +5,12 @@
 // Leaves out: threads and clocks (whoever drives it), and the wording of the answer (search-answer.ts).
 import type { ClimateNeeds } from '../../husbandry/climate.ts';
 import type { Parameters } from '../../physics/parameters.ts';
+import { meanBandK } from '../dial/dial-setting.ts';
 import { openLidFrac } from '../kit/box-variant.ts';
 import type { Arrangement, Kit } from '../kit/kit.ts';
 import type { Candidates } from '../kit/kit-candidates.ts';
 import { type Moments, momentsOf } from '../member.ts';
-import { type Behaviour, kitPowers, needMargins, onOffMeanBandK } from './judge-kit.ts';
+import { type Behaviour, kitPowers, needMargins } from './judge-kit.ts';
 import { chooseNightDial } from './night-dial.ts';
 import { compareKeys, type RankKey, rankKey } from './rank.ts';
 import { type MemberSurface, onLine } from './surface.ts';
@@ -252,10 +253,9 @@ function dropNeedless(
 
 /** Groups the kits by behaviour and works out what each costs, from the best-estimate version. */
 function start(s: ArrangementState, best: MemberSurface, setting: SearchSetting): void {
-  const setNightC = chooseNightDial(best, setting.climate, s.arrangement.nightKind !== null);
   const groups = new Map<string, { behaviour: Behaviour; kits: Kit[] }>();
   for (const kit of s.kits) {
-    const behaviour = behaviourOf(kit, setNightC);
+    const behaviour = behaviourOf(kit, best, setting.climate);
     const key = Object.values(behaviour).join(' ');
     const group = groups.get(key) ?? { behaviour, kits: [] };
     group.kits.push(kit);
@@ -266,17 +266,17 @@ function start(s: ArrangementState, best: MemberSurface, setting: SearchSetting)
   s.groups = [...groups.values()].map((g) => ({ ...g, tally: emptyTally(open ? 2 : 1) }));
 }
 
-export function behaviourOf(kit: Kit, setNightC: number): Behaviour {
-  const band = (t: Kit['thermostat']) => (t.control === 'on-off' ? onOffMeanBandK : t.bandK);
-  const bandK = band(kit.thermostat);
-  return {
+/** @param best the best-estimate version, which the night dial comes from */
+export function behaviourOf(kit: Kit, best: MemberSurface, climate: ClimateNeeds): Behaviour {
+  const bandK = meanBandK(kit.thermostat);
+  const b = {
     powerW: kit.heater.powerW,
     bandK,
     nightPowerW: (kit.nightHeater ?? kit.heater).powerW,
-    nightBandK: kit.nightThermostat ? band(kit.nightThermostat) : bandK,
-    setNightC,
+    nightBandK: kit.nightThermostat ? meanBandK(kit.nightThermostat) : bandK,
     twoHeaters: kit.nightHeater !== null,
   };
+  return { ...b, setNightC: chooseNightDial(best, climate, b) };
 }
 
 function bestKit(s: ArrangementState, of: number, how: 'best' | 'estimate', certain: boolean): Ranked {

@@ -1,6 +1,8 @@
 // Where should the dial stand at night? So that the warm hide keeps the upper end of what the animal needs by night.
 // Leaves out: the day dial, which is trimmed by a thermometer at the basking site.
 import type { ClimateNeeds } from '../../husbandry/climate.ts';
+import { dialForReading } from '../dial/dial-setting.ts';
+import { type Behaviour, kitPowers } from './judge-kit.ts';
 import { type MemberSurface, onLine, perWatt } from './surface.ts';
 
 /** The warm place is aimed this far above the least it may be, so that doubt about the box does not bring it below;
@@ -13,15 +15,18 @@ const stepC = 0.5;
 export const nightAimC = (climate: ClimateNeeds): number =>
   Math.max(climate.nightMinC.high, climate.nightMinC.low + nightReserveK);
 
-/** @param best the best-estimate version   @returns set point for the night [degC], on the dial's half degrees */
-export function chooseNightDial(best: MemberSurface, climate: ClimateNeeds, ownHeater: boolean): number {
-  const { night, day } = best;
+/** @param best the best-estimate version   @param b the kit; its own night dial is not looked at
+ *  @returns set point for the night [degC], on the dial's half degrees */
+export function chooseNightDial(best: MemberSurface, climate: ClimateNeeds, b: Omit<Behaviour, 'setNightC'>): number {
+  const { night } = best;
   const place = Number.isNaN(night.low[1] ?? Number.NaN) ? 'warm-air' : 'warm-hide';
   const aimC = nightAimC(climate);
   const atNight = night.lowW + (aimC - onLine(night, place, night.lowW)) / perWatt(night, place);
+  const ratedW = b.nightPowerW * best.heaterPower;
   const powerW = Math.max(0, atNight);
-  const probeC = onLine(night, 'probeC', powerW);
-  const dayDialC = onLine(day, 'probeC', day.highW);
-  const wanted = ownHeater ? probeC : Math.min(probeC, dayDialC);
+  const nightDialC = dialForReading(b.nightBandK, onLine(night, 'probeC', powerW), powerW / ratedW);
+  const wanted = b.twoHeaters
+    ? nightDialC
+    : Math.min(nightDialC, kitPowers(best, { ...b, setNightC: nightDialC }).dialC);
   return Math.ceil(wanted / stepC - 1e-9) * stepC;
 }

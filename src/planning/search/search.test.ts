@@ -1,14 +1,14 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { searchInputOf } from '../../../bench/search.ts';
-import type { Thermostat } from '../../physics/enclosure.ts';
 import { boxGeometry, modelFrom } from '../../physics/simulate.ts';
 import { climateVerdicts } from '../climate-verdicts.ts';
+import { meanBandK } from '../dial/dial-setting.ts';
 import { drawMembers } from '../ensemble.ts';
 import type { Candidates } from '../kit/kit-candidates.ts';
 import { restDialC } from '../kit/kit-enclosure.ts';
 import { memberAnswer } from '../member.ts';
-import { judgedMember, kitNeeds, needMargins, onOffMeanBandK } from './judge-kit.ts';
+import { judgedMember, kitNeeds, needMargins } from './judge-kit.ts';
 import { behaviourOf, createKitSearch, type KitSearch, wantedChoices } from './kit-search.ts';
 import { prepareSearch } from './prepare-search.ts';
 import type { MemberSurface } from './surface.ts';
@@ -26,8 +26,6 @@ const solved = candidates.arrangements.flatMap((arrangement, index) =>
     : [],
 );
 
-const bandOf = (t: Thermostat) => (t.control === 'on-off' ? onOffMeanBandK : t.bandK);
-
 describe('kits read off lines', () => {
   it('agree with the home solved as it stands, where the heater is strong enough and where it is not', () => {
     for (const { index, arrangement, surfaces } of solved.slice(0, 3)) {
@@ -41,10 +39,10 @@ describe('kits read off lines', () => {
         const nightW = arrangement.nightKind ? arrangement.mostNightW : powerW;
         if (arrangement.nightKind && nightW > powerW) continue;
         const geometry = boxGeometry(enclosure, input.facts.materials);
-        const nightBandK = bandOf(enclosure.thermostats[arrangement.nightKind ? 1 : 0]!);
+        const nightBandK = meanBandK(enclosure.thermostats[arrangement.nightKind ? 1 : 0]!);
         const b = {
           powerW,
-          bandK: bandOf(t),
+          bandK: meanBandK(t),
           nightPowerW: nightW,
           nightBandK,
           setNightC: t.setNightC,
@@ -75,7 +73,7 @@ describe('kits read off lines', () => {
     for (const { index, arrangement, surfaces } of solved) {
       const state = prepared.search.states[index]!;
       for (const kit of candidates.kits[index]!.slice(0, 12)) {
-        const b = behaviourOf(kit, 21);
+        const b = behaviourOf(kit, surfaces[0]!, input.climate);
         const margins = surfaces.map((s) => needMargins(s, b, input.climate));
         const verdicts = climateVerdicts(
           arrangement.enclosure,

@@ -1,7 +1,9 @@
 // Where should the dial stand for the basking temperature that this animal wants? For each possible box: the setting at
 // which its basking surface comes out right on the coldest day. Leaves out night set points.
+import { mainHeater } from '../../physics/grid.ts';
 import { modelFrom, settleBox } from '../../physics/simulate.ts';
 import { mainThermostat } from '../../physics/steady.ts';
+import { dialForReading, meanBandK } from '../../planning/dial/dial-setting.ts';
 import { type Spread, spreadOf } from '../../shared/interval.ts';
 import type { Fit } from './fit.ts';
 import type { Forecast } from './forecast.ts';
@@ -35,11 +37,18 @@ export function dialFor(fit: Fit, forecast: Forecast, aimC: number): ProvenDial 
     // the simulator's value at which the true surface stands at the aim
     const off = box.truth('tempC', 'basking-surface', true, aimC, moment.roomC, awayK) - aimC;
     const held = settleBox(model, { ...moment, holdBaskingC: aimC - off });
-    const full = held.now.every(
-      (h, i) => h.powerW >= 0.98 * plan.geometry.enclosure.heaters[i]!.powerW * model.parameters.heaterPower,
+    const dutyFrac = held.now.map(
+      (h, i) => h.powerW / (plan.geometry.enclosure.heaters[i]!.powerW * model.parameters.heaterPower),
     );
-    if (full) weak++;
-    else dials.push(held.probeC[main]!);
+    if (dutyFrac.every((d) => d >= 0.98)) weak++;
+    else
+      dials.push(
+        dialForReading(
+          meanBandK(thermostats[main]!),
+          held.probeC[main]!,
+          dutyFrac[mainHeater(plan.geometry.enclosure)]!,
+        ),
+      );
   }
   const t = thermostats[main]!;
   return { thermostatId: t.id, nowC: t.setDayC, adviceC: spreadOf(dials), aimC, tooWeakShare: weak / boxes.length };

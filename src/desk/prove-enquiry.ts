@@ -2,7 +2,13 @@
 import type { ProofAnswer } from '../proving/verdict/proof-answer.ts';
 import type { ProofRule } from '../proving/verdict/rule.ts';
 import { instrumentsOf } from '../records/instruments.ts';
-import { insertProofResult, newestProof, type ProofResultRow, readingsChangedAt } from '../records/readings.ts';
+import {
+  insertProofResult,
+  newestProof,
+  type ProofResultRow,
+  readingsChangedAt,
+  readingsState,
+} from '../records/readings.ts';
 import { versions } from '../records/versions.ts';
 import { good, type Result } from '../shared/result.ts';
 import type { DeskContext } from './desk-context.ts';
@@ -36,6 +42,8 @@ export async function proveEnquiry(
   if (!enquiry.ok) return enquiry;
   const home = homeOf(enquiry.value);
   if (!home.ok) return home;
+  // Taken first: what comes in while the proof is computed makes it an old one.
+  const state = await readingsState(desk.db, enquiryId);
   const read = await readingsOfHome(desk, enquiryId);
   if (!read.ok) return read;
   const { log, questions } = read.value;
@@ -54,7 +62,7 @@ export async function proveEnquiry(
   });
   if (!proof.ok) return proof;
   const { model, data } = versions();
-  const inputs = { ...read.value.inputs, enclosure };
+  const inputs = { ...read.value.inputs, enclosure, readingsState: state };
   const versionsOfIt = { enquiryVersion: enquiry.value.version, modelVersion: model, dataVersion: data };
   const resultId = await insertProofResult(
     desk.db,
@@ -78,6 +86,9 @@ export async function isCurrent(
   proof: ProofResultRow | undefined,
 ): Promise<boolean> {
   if (proof === undefined || proof.enquiryVersion !== enquiry.version) return false;
+  if (proof.inputs.readingsState !== undefined) {
+    return proof.inputs.readingsState === (await readingsState(desk.db, enquiry.id));
+  }
   const changed = await readingsChangedAt(desk.db, enquiry.id);
   return changed === null || changed <= proof.at;
 }

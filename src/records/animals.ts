@@ -49,7 +49,7 @@ export async function registerEntries(db: Rows, ids: readonly string[]): Promise
     .where('animal_id', 'in', [...ids])
     .orderBy('animal_id')
     .orderBy('field')
-    .orderBy('at', 'desc')
+    // Never by the clock: one that was set back must not bring an old value back.
     .orderBy('seq', 'desc')
     .execute();
   for (const row of rows) {
@@ -73,7 +73,6 @@ export async function factHistory(db: Rows, animalId: string): Promise<readonly 
     .selectFrom('animal_fact')
     .select(['field', 'value', 'reason', 'at', 'by'])
     .where('animal_id', '=', animalId)
-    .orderBy('at')
     .orderBy('seq')
     .execute();
 }

@@ -52,6 +52,6 @@ export async function planResultsOf(db: Db, enquiryId: string): Promise<PlanResu
       'answer',
     ])
     .where('enquiry_id', '=', enquiryId)
-    .orderBy('at', 'desc')
+    .orderBy('seq', 'desc')
     .execute();
 }

@@ -65,5 +65,6 @@ export interface ReadingTables {
     inputs: Json;
     model_version: Fixed<string>;
     data_version: Fixed<string>;
+    seq: Generated<string>;
   };
 }

@@ -159,6 +159,19 @@ export async function readingsChangedAt(db: Db, enquiryId: string): Promise<Date
   return newest.rows[0]?.at ?? null;
 }
 
+/** What of a home's readings there is: changes with every file, answer, file set aside and typed reading, and never by
+ *  a clock. Live readings come all the time and are left out. */
+export async function readingsState(db: Db, enquiryId: string): Promise<string> {
+  const counted = await sql<{ state: string }>`
+    select concat_ws('/',
+      (select coalesce(max(a.seq), 0) from reading_file_answer a join reading_file f on f.id = a.file_id
+        where f.enquiry_id = ${enquiryId}),
+      (select count(*) from reading_file_withdrawal w join reading_file f on f.id = w.file_id
+        where f.enquiry_id = ${enquiryId}),
+      (select count(*) from hand_reading where enquiry_id = ${enquiryId})) as state`.execute(db);
+  return counted.rows[0]?.state ?? '';
+}
+
 export interface NewProofResult {
   readonly enquiryId: string;
   readonly enquiryVersion: number;
@@ -212,8 +225,7 @@ export async function newestProof(db: Db, enquiryId: string): Promise<ProofResul
       'by',
     ])
     .where('enquiry_id', '=', enquiryId)
-    .orderBy('at', 'desc')
-    .orderBy(sql`id`)
+    .orderBy('seq', 'desc')
     .limit(1)
     .executeTakeFirst();
 }

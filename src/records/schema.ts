@@ -44,6 +44,7 @@ export interface Tables extends AnimalTables, OverlayTables, PlacementTables, Re
     data_version: Fixed<string>;
     at: Fixed<Date>;
     by: Fixed<string>;
+    seq: Generated<string>;
   };
 }
 

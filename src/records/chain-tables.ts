@@ -1,0 +1,34 @@
+// Which tables are in the chain (migrations/0070-chain.sql), and which kept tables are not, with the reason.
+// The list stands here too, so that a row taken out of the database's own list does not go unnoticed.
+
+export const chainedTables = [
+  'animal',
+  'animal_event',
+  'animal_fact',
+  'animal_photo',
+  'enquiry_version',
+  'hand_reading',
+  'instrument',
+  'instrument_check',
+  'overlay',
+  'overlay_withdrawal',
+  'placement',
+  'placement_event',
+  'plan_result',
+  'proof_result',
+  'reading_file',
+  'reading_file_answer',
+  'reading_file_withdrawal',
+] as const;
+
+/** Tables that are only added to and still stand outside the chain. */
+export const unchainedTables: Readonly<Record<string, string>> = {
+  chain_link: 'it is the chain',
+  keeper_link: 'says who may look, not what was done for an animal',
+  keeper_link_withdrawal: 'says who may look, not what was done for an animal',
+  live_reading: 'too many rows; what a proof made of them is kept with the proof',
+  live_source: 'says where readings come from, not what was done for an animal',
+};
+
+/** Tables that hold a file, which is in the chain by its hash. */
+export const tablesWithFiles: readonly string[] = ['animal_photo', 'reading_file'];

@@ -60,19 +60,19 @@ export function runPlanJob(job: PlanJob, shipped = loadedFacts()): Result<PlanAn
   );
 }
 
-const rowOf = <Row>(table: Readonly<Record<string, Row>>, id: string): Row | undefined =>
+export const rowOf = <Row>(table: Readonly<Record<string, Row>>, id: string): Row | undefined =>
   Object.hasOwn(table, id) ? table[id] : undefined;
 
 let loaded: Facts | undefined;
 
-function loadedFacts(): Facts {
+export function loadedFacts(): Facts {
   loaded ??= loadFacts(join(programRoot(), 'data')).facts;
   return loaded;
 }
 
 let priors: Priors | undefined;
 
-function priorsOfProgram(): Priors {
+export function priorsOfProgram(): Priors {
   priors ??= dataFile('priors.json') as unknown as Priors;
   return priors;
 }

@@ -9,19 +9,22 @@ import type { PlanAnswer } from '../planning/plan-answer.ts';
 import { programRoot } from '../records/root.ts';
 import type { Fault } from '../shared/fault.ts';
 import { bad, type Result } from '../shared/result.ts';
+import type { PackFigures, PackJob } from './pack/pack-job.ts';
 import type { PlanJob } from './plan-job.ts';
 
 export interface Planner {
   readonly plan: (job: PlanJob) => Promise<Result<PlanAnswer>>;
+  /** The figures of a pack: the plan, and what a power cut, a heat wave and a cold snap do to this very box. */
+  readonly pack: (job: PackJob) => Promise<Result<PackFigures>>;
   readonly close: () => Promise<void>;
 }
 
 /** What a worker sends back; "failed" is a fault of the program, not of the input. */
-export type PlanReply = { readonly result: Result<PlanAnswer> } | { readonly failed: string };
+export type PlanReply = { readonly result: Result<PlanAnswer | PackFigures> } | { readonly failed: string };
 
 interface Waiting {
-  readonly job: PlanJob;
-  readonly done: (result: Result<PlanAnswer>) => void;
+  readonly job: PlanJob | PackJob;
+  readonly done: (result: Result<PlanAnswer | PackFigures>) => void;
   readonly fail: (error: Error) => void;
 }
 
@@ -76,14 +79,17 @@ export function startPlanner(workers = usualWorkers): Planner {
     next();
   };
 
+  const work = (job: PlanJob | PackJob): Promise<Result<PlanAnswer | PackFigures>> => {
+    if (closed || queue.length >= longestQueue) return Promise.resolve(bad([busy(queue.length)]));
+    return new Promise((done, fail) => {
+      queue.push({ job, done, fail });
+      next();
+    });
+  };
+
   return {
-    plan: (job) => {
-      if (closed || queue.length >= longestQueue) return Promise.resolve(bad([busy(queue.length)]));
-      return new Promise((done, fail) => {
-        queue.push({ job, done, fail });
-        next();
-      });
-    },
+    plan: async (job) => (await work(job)) as Result<PlanAnswer>,
+    pack: async (job) => (await work(job)) as Result<PackFigures>,
     close: async () => {
       closed = true;
       for (const waiting of queue.splice(0)) waiting.done(bad([busy(0)]));

@@ -30,7 +30,7 @@ const answer = {
 } as unknown as ProofAnswer;
 const german = (of: ProofAnswer = answer) => ({
   t: translateFor('de'),
-  measure: measureFor({ ...firstSettings('en-GB'), book: 'de', language: 'de', temperature: 'C' }),
+  measure: measureFor({ ...firstSettings('en-GB'), book: 'de', temperature: 'C' }),
   answer: of,
 });
 
@@ -42,7 +42,7 @@ it('says a failed need in German with German decimals, and marks no other langua
 });
 
 it('says it in Fahrenheit to who reads that', () => {
-  const measure = measureFor({ ...firstSettings('en-GB'), language: 'en', temperature: 'F' });
+  const measure = measureFor({ ...firstSettings('en-GB'), temperature: 'F' });
   const said = reasonWords(
     { t: translateFor('en'), measure, answer },
     { about: 'need', id: 'basking-surface' },

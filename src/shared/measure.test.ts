@@ -1,9 +1,8 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
-import { measureFor, type QuantityKind, shownFromStored, storedFromShown } from './measure.ts';
-import type { Settings } from './settings.ts';
+import { measureFor, type QuantityKind, shownFromStored, storedFromShown, type UnitChoice } from './measure.ts';
 
-const us: Settings = { book: 'en', language: 'en', temperature: 'F', length: 'in', mass: 'oz', sheet: 'auto' };
+const us: UnitChoice = { book: 'en', temperature: 'F', length: 'in', mass: 'oz' };
 const kinds: readonly QuantityKind[] = ['temperature', 'difference', 'length', 'power', 'mass', 'percent'];
 
 it('comes back from the shown unit to what was stored', () => {
@@ -23,7 +22,7 @@ it('knows fixed points', () => {
 });
 
 it('writes numbers and clock times as the language does', () => {
-  const german = measureFor({ book: 'de', language: 'de', temperature: 'C', length: 'cm', mass: 'g', sheet: 'auto' });
+  const german = measureFor({ book: 'de', temperature: 'C', length: 'cm', mass: 'g' });
   expect(german.text('temperature', 28.44)).toBe('28,4\u00a0°C');
   expect(german.text('temperature', -0.01)).toBe('0,0\u00a0°C');
   expect(german.text('temperature', -2)).toBe('−2,0\u00a0°C');

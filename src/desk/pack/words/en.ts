@@ -1,0 +1,373 @@
+// The words of the pack in English. A further language is one more file of the same shape.
+// Figures of data and model come in already written in the reader's units; the few times of day and of rest that stand
+// here are common practice and are marked so where they are printed.
+
+type Days = { readonly from: string; readonly to?: string };
+
+export const en = {
+  title: 'Pack for the keeper',
+  lead: (shop: string, day: string) => `${shop} · ${day}`,
+  footer: (what: string, day: string) => `${what} · ${day}`,
+  none: 'none on record',
+  notSaid: 'not entered',
+  notKnown: 'not known',
+  more: (n: number) => `and ${n} more in the record`,
+  to: 'to',
+  range: (middle: string, low: string, high: string) => `${middle} (${low} to ${high})`,
+  from: (source: string) => source,
+  decides: (who: string) => `Ask: ${who}.`,
+  deciders: {
+    electrician: 'an electrician',
+    'fire service': 'the fire service',
+    doctor: 'a doctor',
+    vet: 'a vet',
+    council: 'the council',
+    police: 'the police',
+    maker: 'the maker',
+  } as Readonly<Record<string, string>>,
+  sections: {
+    animal: 'The animal',
+    home: 'Its home',
+    weeks: 'The first two weeks',
+    feeding: 'Feeding and weighing',
+    care: 'Cleaning, water and handling',
+    trouble: 'Power cut, heat wave, cold snap',
+    danger: 'Danger and hygiene',
+    signs: 'Signs, and whom to call',
+    decision: 'How it was decided',
+    records: 'Records',
+    signatures: 'Signatures',
+    sources: 'Sources',
+  },
+  stages: { hatchling: 'hatchling', young: 'young', adult: 'adult' },
+  species: {} as Readonly<Record<string, string>>,
+  substrates: {} as Readonly<Record<string, string>>,
+  heaters: {
+    'ceramic-emitter': 'ceramic emitter',
+    'infrared-projector': 'infrared projector',
+    'basking-lamp': 'basking lamp',
+    'halogen-lamp': 'halogen lamp',
+    'radiant-panel': 'radiant panel',
+    'heat-mat': 'heat mat',
+  },
+  controls: { 'on-off': 'on/off thermostat', pulse: 'pulse thermostat', dimming: 'dimming thermostat' },
+  places: {
+    'basking-surface': 'Basking site',
+    'warm-hide': 'Warm hide',
+    'warm-air': 'Warm-end air',
+    'cool-hide': 'Cool hide',
+    'cool-air': 'Cool-end air',
+    'cool-floor': 'Cool-end floor',
+    probe: 'Probe',
+    'hottest-reachable': 'Hottest in reach',
+  } as Readonly<Record<string, string>>,
+
+  animal: {
+    species: 'Species',
+    stage: 'Life stage',
+    name: 'Name or number',
+    register: 'Register number',
+    sex: 'Sex',
+    born: 'Hatched or born',
+    form: 'Colour form',
+    bred: 'Bred or wild',
+    origin: 'Country of origin',
+    supplier: 'Comes from',
+    came: 'Came to us',
+    mark: 'Chip or mark',
+    papers: 'Trade papers',
+    annex: (annex: string) => `Annex ${annex}: keep the papers with the animal`,
+    mass: 'Mass',
+    length: 'Length',
+    on: (value: string, day: string) => `${value} on ${day}`,
+    meals: 'Last meals',
+    meal: (day: string, prey: string, outcome: string) => `${day} ${prey}, ${outcome}`,
+    outcomes: { taken: 'eaten', refused: 'refused', regurgitated: 'brought up' },
+    slough: 'Last slough',
+    sloughs: { complete: 'in one piece', pieces: 'in pieces', cloudy: 'eyes cloudy', clear: 'eyes clear again' },
+    treatments: 'Treatments',
+    steps: { start: 'begun', given: 'given', end: 'ended' },
+    examined: 'Examined',
+    fitness: { fit: 'fit', hold: 'hold', vet: 'to the vet' },
+    life: 'Life expectancy',
+    lifeIs: (years: string) => `longest life on record ${years} years; plan for decades`,
+    lifeUnknown: 'not known for this species; plan for many years',
+    adult: 'Grown length',
+    seller: 'Seller',
+    keeper: 'Keeper (by hand; not kept by this program)',
+  },
+
+  home: {
+    dialTitle: 'Set the dial',
+    dial: (kind: string, heater: string, day: string, night: string) =>
+      `${kind} of the ${heater}: ${day} by day, ${night} by night.`,
+    dialSame: (kind: string, heater: string, day: string) => `${kind} of the ${heater}: ${day} day and night.`,
+    dialDayOnly: (kind: string, heater: string, day: string) =>
+      `${kind} of the ${heater}: ${day} by day, off at night.`,
+    dayIs: (from: string, to: string) => `Day is from ${from} to ${to}.`,
+    expect: (basking: string) => `Expect ${basking} at the basking site on a winter day.`,
+    notBasking: 'The dial is not the temperature of the basking site. Trim it by a thermometer at the basking site.',
+    likely: (low: string, high: string, aim: string) =>
+      `For ${aim} at the basking site the dial may end up anywhere from ${low} to ${high}.`,
+    proofDial: (low: string, high: string) => `Your own readings put it at ${low} to ${high}.`,
+    noThermostat: (heater: string) =>
+      `The ${heater} has no thermostat. Do not switch it on before one of the right kind drives it.`,
+    probe: (x: string, z: string, where: string) => `Probe: ${x} from the left wall, ${z} above the base, ${where}.`,
+    probeAt: {
+      air: 'hanging in the air',
+      wall: 'fixed to the wall',
+      floor: 'on the floor',
+      mat: 'between heat mat and base',
+    },
+    probeFix: 'Fix it so that the animal cannot pull it away or lie on it.',
+    section: (dial: string) => `Front view. With the dial at ${dial}, expect:`,
+    sectionBare: 'Front view. Expect:',
+    sectionAlt: (box: string, list: string) => `Front view of the ${box}. ${list}`,
+    day: 'day',
+    night: 'night',
+    wanted: 'wanted',
+    plan: 'Floor plan',
+    planAlt: (box: string) => `Floor plan of the ${box} with hides, bowl, heater and probe.`,
+    map: 'Floor through a winter day',
+    mapAlt: (share: string) =>
+      `The floor from end to end across, the 24 hours down. ${share} of it is as warm as this animal wants.`,
+    mapKey: 'hatched = too cold · dots = too warm · plain = as wanted',
+    warmEnd: 'warm end',
+    coolEnd: 'cool end',
+    front: 'front',
+    outline: 'today',
+    outlineGrown: 'grown',
+    table: ['Place', 'Wanted', 'Winter night', 'Winter day', 'Hottest day'],
+    tableRoom: 'Room',
+    tableRead: 'Read by you',
+    humidity: 'Humidity, cool end',
+    best: (value: string) => `about ${value}`,
+    model: (n: string) =>
+      `Figures are the model’s: the middle of ${n} likely versions of this box, in brackets the span that holds nine of ten. Only a thermometer tells what your box does.`,
+    modelFitted: (day: string) =>
+      `The home was proven by readings on ${day}. Figures are the model’s, fitted to those readings, in brackets the span that holds nine of ten; the last column was measured.`,
+    proof: {
+      none: 'Not proven yet: nobody has read this box. Run it empty and read it before the animal moves in.',
+      old: (day: string) =>
+        `The proof of ${day} no longer counts: home or readings have changed since. Read and prove again.`,
+      'not-proven': (day: string) => `Read until ${day}, but not proven yet. More readings are needed.`,
+      failed: (day: string) => `Failed by the readings on ${day}: this home does not hold yet.`,
+      proven: (day: string) => `Proven by readings on ${day}.`,
+    },
+    verdict: {
+      holds: 'The plan holds in winter and summer.',
+      fails: (n: number) => `The plan fails ${n === 1 ? 'one need' : `${n} needs`}.`,
+      'not-known': (n: number) =>
+        `The plan leaves ${n === 1 ? 'one need' : `${n} needs`} not known; readings settle it.`,
+    },
+    box: 'Box inside',
+    boxIs: (l: string, d: string, h: string) => `${l} long, ${d} deep, ${h} high`,
+    kit: 'Heat',
+    kitIs: (heater: string, watts: string, guard: string) => `${heater} ${watts}, ${guard}`,
+    guarded: 'behind a guard',
+    bare: 'WITHOUT A GUARD',
+    matGuarded: 'outside, under the base',
+    floor: 'Floor',
+    floorIs: (what: string, depth: string) => `${what}, ${depth} deep`,
+    room: 'Room reckoned with',
+    roomIs: (low: string, high: string) => `${low} on a winter night to ${high} on the hottest day`,
+    mist: 'Misting',
+    mistIs: (grams: string, at: string) => `${grams} of water a day at ${at}`,
+    energy: 'Electricity',
+    energyIs: (low: string, high: string) => `${low} to ${high} kWh a year (model)`,
+  },
+
+  weeks: {
+    head: ['Day', 'What to do'],
+    day: ({ from, to }: Days) => (to === undefined ? `Day ${from}` : `Days ${from} to ${to}`),
+    dated: (day: string, date: string) => `${day} (${date})`,
+    zero: 'Straight home in a closed, padded box, neither cold nor hot. Box already warm. Let it go in by itself, dim the light, water in, close and lock. No handling. Read the thermometers in the evening.',
+    first: 'Look, do not touch. Read morning and evening. Write it down on the last page.',
+    call: 'We call: readings, water, droppings, where it lies.',
+    firstMeal: (prey: string) =>
+      `First meal at the earliest, a small one: ${prey}. Not while a reading is out of what is wanted.`,
+    afterMeal: (hours: string) =>
+      `No handling for ${hours} hours after every meal. We call again two days after the first one.`,
+    week: 'We call: has it eaten, droppings, water, slough, readings.',
+    settle: 'Leave it in peace. First short handling when it has eaten and kept the meal.',
+    weigh: 'Weigh it, take a photograph of the box, write both down.',
+    refused: (n: string) => `Refused ${n} times in a row: look at warmth, hides, peace and slough first, then call us.`,
+  },
+
+  feeding: {
+    next: 'Next meal',
+    nextIs: (from: string, to: string) => `between ${from} and ${to}`,
+    nextFrom: (from: string) => `not before ${from}`,
+    nextWait: 'wait: see what is written beside the animal in the record; ask us first',
+    nextUnknown: 'ask us; its life stage is not known',
+    everyIs: (low: string, high: string) => (low === high ? `every ${low} days` : `every ${low} to ${high} days`),
+    every: 'How often',
+    meal: 'How much',
+    mealIs: (low: string, high: string, share: string) => `${low} to ${high} a meal, ${share} of its mass`,
+    mealUnknown: 'ask us: it has no mass on record',
+    prey: 'Prey',
+    preyIs: (count: number, what: string) => (count === 1 ? what : `${count} × ${what}`),
+    widest: (mm: string) => `no wider than ${mm}`,
+    or: 'or',
+    how: 'How',
+    howIs:
+      'dead, thawed through and warmed; never alive; with tongs, in the evening; take away what is left by morning',
+    up: 'Brought up',
+    upIs: (days: string) => `no food for ${days} days, water always, then half a meal; twice in a row: vet`,
+    weighing: 'Weigh',
+    weighIs: (days: string) => `every ${days} days, in a lidded box, on a scale kept for this alone`,
+    loss: 'Loss',
+    lossIs: (pct: string) => `${pct} of its best mass lost: vet`,
+  },
+
+  care: {
+    daily: 'Every day',
+    dailyIs: 'fresh water; droppings and wet spots out; both thermometers and the lock looked at',
+    full: 'Full clean',
+    fullIs: (low: string, high: string) =>
+      `every ${low} to ${high} days, sooner where the floor is damp: all out, wash, disinfect, rinse, dry, air`,
+    disinfect: 'Disinfectant',
+    disinfectIs: (bleach: string, water: string) =>
+      `${bleach} part household bleach to ${water} parts water, rinsed thoroughly; animal out until dry and aired; no alcohol near a humidity sensor`,
+    damp: 'Humidity',
+    dampIs: (range: string) => `${range} at the cool end`,
+    dampSlough: (range: string) => `${range} while its eyes are cloudy`,
+    handling: 'Handling',
+    handlingIs: (low: string, high: string, hours: string) =>
+      `none for ${low} to ${high} days after it comes home and ${hours} hours after a meal; then short, sitting, both hands; never in slough`,
+    company: 'Company',
+    companyIs: 'alone',
+    enrich: 'Things to do',
+    enrichIs: 'cover from end to end, two snug hides, something to climb over and under; move one thing at a time',
+    kit: 'Kit',
+    kitIs: 'test the safety switch monthly; look at cables and guard weekly; write down when a lamp was fitted',
+    year: 'Once a year',
+    yearIs: 'check the thermometers at melting ice; prove the home again; also when box, kit or room changes',
+  },
+
+  trouble: {
+    note: (n: string) =>
+      `Hours are the model’s for this very box (${n} versions, in brackets nine of ten). How long an animal bears it is not known: act before.`,
+    cut: 'Power cut',
+    cutIs: (room: string, line: string, hours: string) =>
+      `On the coldest night reckoned with (${room}) no place is warmer than ${line} ${hours}.`,
+    cutSome: (share: string) => `Only ${share} of the versions get there.`,
+    cutNever: (room: string, line: string) =>
+      `On the coldest night reckoned with (${room}) some place stays warmer than ${line} for a whole day.`,
+    foam: (thick: string, hours: string) => `With ${thick} of foam round it: ${hours}.`,
+    after: 'Hours without power',
+    warmest: 'Warmest place',
+    coolest: 'Coolest place',
+    cutDo:
+      'Keep it shut. Heaters off at the plug, blankets over all sides, a slit low and high for air. Then the warmest room of the house. Bottles of hand-warm water in a towel beside the box, never under. No flame, no gas. Power back: usual dial, no food for two days. Limp, or does not turn itself back: vet at once.',
+    heat: 'Heat wave',
+    heatIs: (room: string, line: string, hours: string) =>
+      `With ${room} in the room by day no place is cooler than ${line} ${hours}.`,
+    heatNever: (room: string, line: string) =>
+      `With ${room} in the room by day some place stays cooler than ${line} for three days.`,
+    heatDo:
+      'No heater can cool. Day heat off, night heat as set. Coolest room, glass shaded, never in the sun. Fresh water. No ice, no fan on the animal. Read at 15:00 and 21:00.',
+    cold: 'Cold snap',
+    coldIs: (kelvin: string, line: string, hours: string) =>
+      `With the room ${kelvin} colder than reckoned no place is warmer than ${line} ${hours}.`,
+    coldNever: (kelvin: string, line: string) =>
+      `With the room ${kelvin} colder than reckoned some place stays warmer than ${line}.`,
+    coldDo:
+      'Warm the room or move the box. Foam or blankets on back and sides, vents free. Never turn the dial far up at night: read first. No second heater without its own thermostat.',
+    stuck: 'Thermostat stuck on',
+    stuckIs: (line: string, hours: string) => `On the hottest day a surface in reach passes ${line} ${hours}.`,
+    stuckHot: (line: string, hours: string) => `On the hottest day no place is cooler than ${line} ${hours}.`,
+    stuckNever: (line: string) => `On the hottest day no surface in reach passes ${line}.`,
+    stuckGuard: 'A second cut-out with its own probe would help; an alarm thermometer tells.',
+    stuckDo:
+      'Pull the plug, open the front, take the animal out when it is too hot to lie on. Look at its belly for days: burns show late. Vet for any burn. New thermostat before it goes on again.',
+    none: 'this home has no such part',
+    hours: (value: string) => `after ${value} h`,
+    minutes: (value: string) => `after ${value} min`,
+    atOnce: 'at once',
+  },
+
+  danger: {
+    topics: {
+      'electric shock': 'Electricity',
+      fire: 'Fire',
+      burns: 'Burns',
+      Salmonella: 'Salmonella',
+      bites: 'Bites',
+      escape: 'Escape',
+      'animal illness': 'Illness',
+      law: 'Law',
+    } as Readonly<Record<string, string>>,
+    /** English is what data/cautions.json says; other languages stand here. */
+    cautions: {} as Readonly<Record<string, string>>,
+    household: 'Who lives in the home was spoken of and is not kept on record.',
+  },
+
+  signs: {
+    now: 'To the vet at once',
+    soon: 'Call us, and the vet soon',
+    vet: 'Vet',
+    emergency: 'Vet at night and on Sundays',
+    shop: 'Shop',
+    phone: 'telephone',
+    own: 'name and number, by hand',
+    order:
+      'Look at the enclosure first, then simple outside care, then the vet; straight to the vet for anything on the urgent list. This pack names no medicine and no disease: those are the vet’s.',
+    complaint: (title: string, vet: string) => `${title}: ${vet}`,
+  },
+
+  decision: {
+    states: {
+      open: 'Not released yet: this pack is a draft.',
+      released: (day: string, by: string) => `Released on ${day} by ${by}.`,
+      refused: (day: string, by: string) =>
+        `The sale was refused on ${day} by ${by}. This pack is not for handing over.`,
+    },
+    overridden: 'Released although not met',
+    override: (what: string, why: string, by: string, day: string) => `${what}: ${why} (${by}, ${day})`,
+    noOverride: 'Nothing was overridden.',
+    values: 'Values of this shop in place of the shipped ones',
+    value: (what: string, now: string, was: string, why: string, by: string, day: string) =>
+      `${what}: ${now} in place of ${was}; ${why} (${by}, ${day})`,
+    noValue: 'No value of its own was used.',
+    laws: (place: string) => `What ${place} asks to be given in writing`,
+    lawNone: (place: string) =>
+      `For ${place} no list of headings was read. The headings below are our choice; ask the council.`,
+    lawHead: ['Heading', 'Here'],
+    lawOn: (title: string, day: string) => `${title}, looked at on ${day}`,
+    part: (n: string) => `part ${n}`,
+    rights: 'Return, rights and what is kept of you: ask the shop for its own sheet.',
+  },
+  lawPlaces: {
+    england: 'England',
+    scotland: 'Scotland',
+    wales: 'Wales',
+    'northern-ireland': 'Northern Ireland',
+    ireland: 'Ireland',
+    eu: 'the European Union',
+    germany: 'Germany',
+    belgium: 'Belgium',
+    california: 'California',
+    colorado: 'Colorado',
+    florida: 'Florida',
+    'new-south-wales': 'New South Wales',
+    victoria: 'Victoria',
+  } as Readonly<Record<string, string>>,
+
+  records: {
+    readings: ['Date, time', 'Basking', 'Warm end', 'Cool end', 'Humid.', 'Note'],
+    keeping: ['Date', 'Mass', 'Prey offered', 'Eaten', 'Slough', 'Droppings, note'],
+  },
+  signatures: {
+    say: 'The keeper has been given this pack and told of the dangers in part 7. The animal was looked at together.',
+    seller: 'Seller: place, date, signature',
+    keeper: 'Keeper: place, date, signature',
+  },
+  sources: {
+    memory: 'from memory, not checked against a page',
+    checked: (day: string) => `looked at ${day}`,
+    note: 'Model figures: this program’s own model of the heated box; see its documentation. Numbers in brackets name the source.',
+  },
+};
+
+export type PackWords = typeof en;

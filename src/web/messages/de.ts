@@ -184,6 +184,14 @@ export const de: MessageBook = {
   'section.label': 'Das Terrarium von vorn, im Maßstab',
   'section.say':
     'Vorderansicht mit Maßen, Heizung, Fühler, Verstecken, Schale und Lüftung. Heizung und Fühler lassen sich mit den Pfeiltasten verschieben; alle Zahlen stehen in der Tabelle darunter.',
+  'turned.open': 'Kasten drehen',
+  'turned.label': 'Der Kasten in drei Richtungen',
+  'turned.found': 'Heizung und Fühler sind {apart} auseinander; der Fühler liegt {height} über der Bodenplatte',
+  'turned.say':
+    'Ziehen, oder mit den beiden Linien darunter. Wände und Boden sind gefärbt wie im Schnitt; punktierte Linien führen zum Boden.',
+  'turned.around': 'Herumgehen',
+  'turned.above': 'Von oben sehen',
+  'turned.back': 'Wie zuerst',
   'floor.label': 'Das Terrarium von oben, im Maßstab',
   'floor.say':
     'Grundriss mit Verstecken, Schale, Heizung, Fühler und dem ausgestreckten Tier. Alle Maße stehen in der Tabelle darunter.',

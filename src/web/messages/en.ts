@@ -186,6 +186,14 @@ export const en = {
   'section.label': 'The home from the front, to scale',
   'section.say':
     'Front view with dimensions, heater, probe, hides, bowl and vents. Heater and probe can be moved with the arrow keys; all numbers stand in the table below.',
+  'turned.open': 'Turn the box',
+  'turned.label': 'The box in three directions',
+  'turned.found': 'Heater and probe are {apart} apart; the probe is {height} above the floor panel',
+  'turned.say':
+    'Drag it, or use the two lines below. Walls and floor are coloured as in the section; dotted lines drop to the floor.',
+  'turned.around': 'Walk round it',
+  'turned.above': 'Look from above',
+  'turned.back': 'As at first',
   'floor.label': 'The home from above, to scale',
   'floor.say':
     'Floor plan with hides, bowl, heater, probe and the animal stretched out. All measures stand in the table below.',

@@ -26,6 +26,7 @@ import { HeldNeeds, OpenNeeds } from './needs-list.tsx';
 import { nextOnPlan } from './next-on-plan.ts';
 import { StandardChoice } from './standard-choice.tsx';
 import { HeaterControls, RoomControls, ThermostatControls } from './try-controls.tsx';
+import { TurnedPart } from './turned-part.tsx';
 import { useReadings } from './use-readings.ts';
 
 /** Shares of the window's height that the drawing and the map take on a wide screen, so that both are seen at once. */
@@ -141,6 +142,7 @@ export function PlanPage() {
           <StandardChoice facts={facts} />
         </section>
         {!wide && floor}
+        <TurnedPart enclosure={enclosure} climate={climate} readings={readings} />
         {plan && <DialAdviceList plan={plan} />}
         {plan && plan.needs.length > openCount && (
           <section className="sheet-part" aria-labelledby="held-title">

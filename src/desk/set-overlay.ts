@@ -9,6 +9,7 @@ import { bad, good, type Result } from '../shared/result.ts';
 import type { DeskContext } from './desk-context.ts';
 import { overlayFaults } from './overlay-faults.ts';
 import { proofPolicies, proofPolicyFaults } from './proof-policy.ts';
+import { releasePolicyAt, releasePolicyFaults, shippedPolicy } from './release-policy.ts';
 import { layOver, shopValues, standardPolicy, withShopValues } from './shop-values.ts';
 
 export interface NewShopValue {
@@ -88,6 +89,14 @@ export async function setOverlay(desk: DeskContext, change: NewShopValue): Promi
     if (faults.length > 0) return bad(faults);
     const was = { value: Number(defaultRule[proofPolicy.key]) };
     return good({ id: await insertOverlay(db, { ...change, why, was }, writer) });
+  }
+  const requirement = releasePolicyAt(change.path);
+  if (requirement !== null) {
+    const faults = [...releasePolicyFaults(requirement, change.value), ...noReason];
+    if (faults.length > 0) return bad(faults);
+    return good({
+      id: await insertOverlay(db, { ...change, why, was: { value: shippedPolicy(requirement) } }, writer),
+    });
   }
   const shipped = shippedAt(facts, change.path);
   if (shipped === null) return bad([overlayFaults.fact(change.path), ...noReason]);

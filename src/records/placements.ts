@@ -118,3 +118,14 @@ export async function addPlacementEvent(
     .execute();
   return { ok: true, id, again: false };
 }
+
+/** The placement of this animal to this home that stands open, if any. */
+export async function openPlacementOf(db: Db, enquiryId: string, animalId: string): Promise<string | undefined> {
+  const found = await rows(db)
+    .where('enquiry_id', '=', enquiryId)
+    .where('animal_id', '=', animalId)
+    .orderBy('at', 'desc')
+    .execute();
+  for (const { id } of found) if (placementState(await placementEvents(db, id)) === 'open') return id;
+  return undefined;
+}

@@ -17,6 +17,7 @@ import { examinationRoutes } from './routes/examinations.ts';
 import { factRoutes } from './routes/facts.ts';
 import { inspectionRoutes } from './routes/inspection.ts';
 import { keeperRoutes } from './routes/keeper.ts';
+import { placementRoutes } from './routes/placements.ts';
 import { planRoutes } from './routes/plan.ts';
 import { readingRoutes } from './routes/readings.ts';
 import { addSecurity } from './security.ts';
@@ -55,6 +56,7 @@ export async function buildApp(doors: Doors, choice: AppChoice): Promise<App> {
     animalRoutes(inside, doors);
     examinationRoutes(inside, doors);
     inspectionRoutes(inside, doors);
+    placementRoutes(inside, doors);
     overlayRoutes(inside, doors);
     readingRoutes(inside, doors);
     keeperRoutes(inside, doors);

@@ -1,6 +1,7 @@
 // One animal on one sheet: the drawing of its mass and length left; verdict, next steps, register and history right.
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
+import { PlacementLink } from '../placement/placement-link.tsx';
 import { useSheet } from '../settings/settings-context.tsx';
 import { go } from '../shell/router.ts';
 import { type AnimalSheet, readAnimal } from './animal-api.ts';
@@ -51,6 +52,7 @@ function Sheet({ sheet, again }: { readonly sheet: AnimalSheet; readonly again: 
             {t(sheet.examination.drafted ? 'sheet.lookOverGoOn' : 'sheet.lookOver')}
           </Button>
         )}
+        {!sheet.gone && <PlacementLink of="animal" id={sheet.id} />}
         <NextMeal sheet={sheet} />
         <EntryForm sheet={sheet} onWritten={again} />
         <TraceLength animalId={sheet.id} onWritten={again} />

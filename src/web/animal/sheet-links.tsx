@@ -1,22 +1,31 @@
 // The way between the sheets of the shop: a thin row of words, each a target for a wet thumb.
 import './sheet-links.css';
+import type { MessageKey } from '../messages/en.ts';
 import { useSheet } from '../settings/settings-context.tsx';
 import { go, usePath } from '../shell/router.ts';
 
-const sheets = [
+interface SheetLink {
+  readonly key: MessageKey;
+  readonly path: string;
+  /** Start of the addresses that belong to it, where that is another. */
+  readonly under?: string;
+}
+
+const sheets: readonly SheetLink[] = [
   { key: 'nav.enquiry', path: '/' },
+  { key: 'nav.placements', path: '/placements', under: '/placement' },
   { key: 'nav.animals', path: '/animals' },
   { key: 'nav.round', path: '/round' },
   { key: 'nav.species', path: '/species' },
   { key: 'nav.register', path: '/register' },
   { key: 'nav.call', path: '/call' },
-] as const;
+];
 
 export function SheetLinks() {
   const { t } = useSheet();
   const path = usePath();
   const here = sheets.findLast((sheet) =>
-    sheet.path === '/' ? path === '/' || path.startsWith('/plan') : path.startsWith(sheet.path),
+    sheet.path === '/' ? path === '/' || path.startsWith('/plan') : path.startsWith(sheet.under ?? sheet.path),
   );
   return (
     <nav className="sheet-links" aria-label={t('nav.label')}>

@@ -2,6 +2,7 @@
 import { animalDe } from './animal-de.ts';
 import { chooseDe } from './choose-de.ts';
 import type { MessageBook } from './en.ts';
+import { placementDe } from './placement-de.ts';
 import { proofDe } from './proof-de.ts';
 import { referenceDe } from './reference-de.ts';
 
@@ -10,6 +11,7 @@ export const de: MessageBook = {
   ...chooseDe,
   ...referenceDe,
   ...proofDe,
+  ...placementDe,
   'app.name': 'Warmstead',
   'app.colophon':
     'Zahlen aus dem Modell sind als solche bezeichnet. Sie ersetzen weder Messungen noch Tierarzt, Elektriker oder Feuerwehr.',

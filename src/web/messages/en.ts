@@ -3,6 +3,7 @@
 
 import { animalEn } from './animal-en.ts';
 import { chooseEn } from './choose-en.ts';
+import { placementEn } from './placement-en.ts';
 import { proofEn } from './proof-en.ts';
 import { referenceEn } from './reference-en.ts';
 
@@ -11,6 +12,7 @@ export const en = {
   ...chooseEn,
   ...referenceEn,
   ...proofEn,
+  ...placementEn,
   'app.name': 'Warmstead',
   'app.colophon':
     'A model’s numbers say they are a model’s. They never replace readings, a vet, an electrician or the fire service.',

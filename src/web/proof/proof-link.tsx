@@ -1,4 +1,5 @@
 // The way from a plan to its proof. Readings belong to an enquiry that is kept.
+import { PlacementLink } from '../placement/placement-link.tsx';
 import { useSheet } from '../settings/settings-context.tsx';
 import { go } from '../shell/router.ts';
 import { useDocument } from '../state/document-context.tsx';
@@ -19,7 +20,8 @@ export function ProofLink() {
         }}
       >
         {t('proof.open')}
-      </a>
+      </a>{' '}
+      <PlacementLink of="enquiry" id={savedAs.id} />
     </p>
   );
 }

@@ -22,6 +22,9 @@ const ReferencePages = lazy(async () => ({
 const ChoosePage = lazy(async () => ({ default: (await import('../choose/choose-page.tsx')).ChoosePage }));
 const ProofPage = lazy(async () => ({ default: (await import('../proof/proof-page.tsx')).ProofPage }));
 const KeeperPage = lazy(async () => ({ default: (await import('../keeper/keeper-page.tsx')).KeeperPage }));
+const PlacementPages = lazy(async () => ({
+  default: (await import('../placement/placement-pages.tsx')).PlacementPages,
+}));
 const PlanPage = lazy(async () => ({ default: (await import('../plan/plan-page.tsx')).PlanPage }));
 
 export function App() {
@@ -55,12 +58,12 @@ function SheetOf({ route }: { readonly route: Route }) {
         <KeeperPage key={route.secret} secret={route.secret} />
       </Suspense>
     );
-  if (route.page !== 'proof') return <Sheets />;
+  if (route.page !== 'proof' && route.page !== 'placement') return <Sheets />;
   return (
     <>
       <AnimalTopLine />
       <Suspense fallback={<main className="notice">{t('proof.waiting')}</main>}>
-        <ProofPage key={route.id} id={route.id} />
+        {route.page === 'proof' ? <ProofPage key={route.id} id={route.id} /> : <PlacementPages id={route.id} />}
       </Suspense>
       <footer className="colophon">{t('app.colophon')}</footer>
     </>

@@ -7,6 +7,7 @@ export type Route =
   | { readonly page: 'choose'; readonly id: string | null }
   | { readonly page: 'animal'; readonly path: string }
   | { readonly page: 'proof'; readonly id: string }
+  | { readonly page: 'placement'; readonly id: string | null }
   | { readonly page: 'keeper'; readonly secret: string }
   | { readonly page: 'reference'; readonly path: string };
 
@@ -17,6 +18,8 @@ export function routeFrom(path: string): Route {
   if (choose) return { page: 'choose', id: choose[1] ?? null };
   const proof = /^\/proof\/([0-9a-f-]{36})\/?$/.exec(path)?.[1];
   if (proof) return { page: 'proof', id: proof };
+  const placement = /^\/placement(?:s|\/([0-9a-f-]{36}))\/?$/.exec(path);
+  if (placement) return { page: 'placement', id: placement[1] ?? null };
   const keeper = /^\/k\/([A-Za-z0-9_-]{20,60})\/?$/.exec(path)?.[1];
   if (keeper) return { page: 'keeper', secret: keeper };
   const plan = /^\/plan(?:\/([0-9a-f-]+))?\/?$/.exec(path);

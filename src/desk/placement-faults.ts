@@ -1,0 +1,54 @@
+// What can be wrong with an action on a placement, said once for every action.
+import type { RequirementFinding } from '../proving/release/requirement.ts';
+import { sayReleaseReason, sayRequirement } from '../proving/release/words/say.ts';
+import type { PlacementState } from '../records/placements.ts';
+import type { Fault } from '../shared/fault.ts';
+
+export const placementFaults = {
+  unknown: (id: string): Fault => ({
+    code: 'PLACEMENT_UNKNOWN',
+    field: 'id',
+    got: id,
+    allowed: 'a placement of this branch',
+    say: 'There is no such placement here.',
+    fix: 'Open the list and choose one from there.',
+  }),
+  animalGone: (id: string): Fault => ({
+    code: 'PLACEMENT_ANIMAL_GONE',
+    field: 'animalId',
+    got: id,
+    allowed: 'an animal that is here',
+    say: 'This animal has left already.',
+    fix: 'Choose an animal that is here, or take this one back first.',
+  }),
+  state: (got: PlacementState, allowed: PlacementState): Fault => ({
+    code: 'PLACEMENT_STATE',
+    field: 'state',
+    got,
+    allowed,
+    say: `The placement is ${got}; this can only be done while it is ${allowed}.`,
+    fix: 'Load the placement again and see what happened meanwhile.',
+  }),
+  role: (got: string, allowed: string, what: string): Fault => ({
+    code: 'PLACEMENT_ROLE',
+    field: 'role',
+    got,
+    allowed,
+    say: `${what} is not for this role.`,
+    fix: `Ask somebody who is ${allowed}.`,
+  }),
+} as const;
+
+/** One fault for each requirement that does not stand, all at once. */
+export const shutFaults = (findings: readonly RequirementFinding[]): readonly Fault[] =>
+  findings
+    .filter((finding) => !finding.stands)
+    .map((finding) => ({
+      code: 'RELEASE_SHUT',
+      field: finding.id,
+      got: finding.answer,
+      allowed: finding.absolute === null ? 'met, or overridden by a manager with a reason' : 'met; no override helps',
+      say: `${sayRequirement(finding.id, 'en').title}: ${finding.reasons.map((why) => sayReleaseReason(why, 'en')).join(' ')}`,
+      fix: sayRequirement(finding.id, 'en').todo,
+      source: finding.source,
+    }));

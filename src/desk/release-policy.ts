@@ -1,0 +1,41 @@
+// Which requirements of a release does this branch hold absolute, and which may a manager override? Set as shop values
+// with who, when and why. What the program or a law holds absolute is not the shop's to open.
+import { isRequirementId, type RequirementId, type RequirementRow } from '../proving/release/requirement.ts';
+import { allRequirements } from '../records/release-facts.ts';
+import type { Fault } from '../shared/fault.ts';
+import { overlayFaults } from './overlay-faults.ts';
+import type { ShopValue } from './shop-values.ts';
+
+export type ReleasePolicy = Readonly<Partial<Record<RequirementId, 'absolute' | 'manager'>>>;
+
+const start = 'policy.release.';
+const wordsOf = (row: RequirementRow): readonly string[] =>
+  row.absolute === 'always' ? ['absolute'] : ['absolute', 'manager'];
+
+/** The requirement that a path of a shop value is about, or null. */
+export function releasePolicyAt(path: string): RequirementRow | null {
+  const id = path.startsWith(start) ? path.slice(start.length) : '';
+  return isRequirementId(id) ? (allRequirements().find((row) => row.id === id) ?? null) : null;
+}
+
+/** As shipped. */
+export const shippedPolicy = (row: RequirementRow): 'absolute' | 'manager' =>
+  row.absolute === 'no' ? 'manager' : 'absolute';
+
+/** Faults: "OVERLAY_WORD", "OVERLAY_PARTS"; none when the value may be kept. */
+export function releasePolicyFaults(row: RequirementRow, value: ShopValue['value']): readonly Fault[] {
+  const path = start + row.id;
+  const parts = Object.keys(value);
+  if (parts.join() !== 'value') return [overlayFaults.parts(path, parts, ['value'])];
+  const allowed = wordsOf(row);
+  const got = String(value.value);
+  return allowed.includes(got) ? [] : [overlayFaults.word(path, got, allowed)];
+}
+
+export const releasePolicy = (values: readonly ShopValue[]): ReleasePolicy =>
+  Object.fromEntries(
+    values.flatMap(({ path, value }) => {
+      const row = releasePolicyAt(path);
+      return row === null || (value.value !== 'absolute' && value.value !== 'manager') ? [] : [[row.id, value.value]];
+    }),
+  );

@@ -1,0 +1,231 @@
+// The words of a release in English: each requirement, what is said of it, and every reason. de.ts holds the same.
+import type { RequirementGroup, RequirementId } from '../requirement.ts';
+
+export interface RequirementWords {
+  readonly title: string;
+  /** What is asked of a person, where a person may answer. */
+  readonly ask?: string;
+  /** What the field for words is for. */
+  readonly text?: string;
+  /** What to do when it is not met. */
+  readonly todo: string;
+}
+
+const reasons = {
+  'home.none': 'No whole home is drawn in the enquiry.',
+  'home-fits.other': 'The enquiry was made for another kind of animal: {planned}.',
+  'home-fits.noSpecies': 'The enquiry does not say which kind of animal it is for.',
+  'home-fits.met': 'The home was drawn for this kind of animal.',
+  'home-proven.none': 'The home has not been judged by readings.',
+  'home-proven.old': 'Home or readings have changed since the last proof.',
+  'home-proven.failed': 'The readings say that this home does not work.',
+  'home-proven.not-proven': 'The readings do not yet settle it.',
+  'home-proven.met': 'Proven by readings.',
+  'thermostat.noHeater': 'No heater is drawn.',
+  'thermostat.none': '{heater} ({powerW} W) has no thermostat.',
+  'thermostat.wrong': '{heater} ({powerW} W): {control} does not suit it.',
+  'thermostat.unknown': '{heater} ({powerW} W): whether {control} suits it is not in the facts.',
+  'thermostat.suits': '{heater} ({powerW} W): {control} suits it.',
+  'guard.bare': '{heater} ({powerW} W) is bare and within reach.',
+  'guard.unknown': '{heater} ({powerW} W): how hot its surface grows has not been read.',
+  'guard.met': '{heater} ({powerW} W): nothing hot within reach.',
+  'two-hides.met': 'A hide at the warm end and one at the cool end.',
+  'two-hides.not-met': 'Not a hide at each end.',
+  'two-hides.not-known': 'No heater is drawn, so there is no warm end.',
+  'lock.met': 'It locks.',
+  'lock.not-met': 'The drawing shows no lock.',
+  'lock.not-known': 'Whether it locks is not known.',
+  'gap.not-met': 'A gap is wide enough for its head.',
+  'gap.not-known': 'The widest gap has not been measured, or may let its head pass.',
+  'thermometer.met': 'Read at the warm spot and at the cool end, apart from the thermostat.',
+  'thermometer.missing': 'Nothing sound reads the {where}.',
+  'heater-safe.met': 'Holder, load, light at night and place of the probe are in order.',
+  'night-light.not-met': 'A heater that gives light may work at night.',
+  'night-light.not-known': 'Whether a heater gives light at night is not known.',
+  'holder.not-met': 'A hot heater sits in a plastic holder.',
+  'holder.not-known': 'What the lampholder is made of has not been entered.',
+  'load.not-met': 'A thermostat carries more load than it should.',
+  'load.not-known': 'The load on a thermostat is not known.',
+  'probe-place.not-met': 'A probe is in the wrong place.',
+  'probe-place.not-known': 'Whether the probe is in the right place is not known.',
+  'probe-end.not-met': 'A probe is at the cool end.',
+  'probe-end.not-known': 'At which end the probe is, is not known.',
+  'seen.yes': 'Seen there: {text}.',
+  'seen.no': 'Seen not to be there: {text}.',
+  'animal.gone': 'This animal has left already.',
+  'animal.noFinding': 'Nothing is on record.',
+  'treatment.forbidden': 'Under treatment: the law of {place} forbids it to go.',
+  'treatment.vetWord': 'A vet says that it is fit to go, and the buyer was told: {text}.',
+  'register.met': 'Nothing is missing in the register.',
+  'register.missing': 'Missing in the register: {heading}.',
+  'home-place.open': 'Nobody has said where the home is.',
+  'home-place.same': 'The home is in {home}, as the desk is: one law.',
+  'home-place.other': 'The home is in {home}, the desk in {desk}: both laws hold.',
+  'buyer-age.open': 'Whether the buyer is {years} or older has not been asked.',
+  'buyer-age.met': 'The buyer is {years} or older.',
+  'buyer-age.not-met': 'The buyer is younger than {years}.',
+  'species-lawful.blocked': '{place}: {rule}. This species may not go there.',
+  'species-lawful.ask': '{place}: {rule}. Ask the authority named there.',
+  'species-lawful.asked': 'The authority was asked: {text}.',
+  'species-lawful.no': 'It may not be kept there: {text}.',
+  'species-lawful.met': 'No list of either place that was read names this species.',
+  'papers.blocked': '{place}: {rule}. The papers are missing.',
+  'papers.ask': '{place}: {rule}. No paper stands in the register.',
+  'papers.met': 'The papers are there, or none are needed.',
+  'licences.blocked': '{place}: {rule}. One side has no licence.',
+  'licences.ask': '{place}: {rule}. See both licences.',
+  'licences.met': 'Both sides hold the licence.',
+  'law.homeOpen': 'Known only when it is said where the home is.',
+  'law.noRule': 'No rule of either place was read that asks for it. The council decides.',
+  'cautions.open': 'The cautions have not been explained yet.',
+  'cautions.met': 'Explained.',
+  'cautions.not-met': 'Not explained.',
+  'household.open': 'The risks to people in the home have not been explained yet.',
+  'household.enquiry': 'Explained at the enquiry. Nothing about anybody is kept.',
+  'household.met': 'Explained. Nothing about anybody is kept.',
+  'household.not-met': 'Not explained.',
+  'vet.open': 'No practice is named yet.',
+  'vet.met': '{text}',
+  'vet.not-met': 'No practice was found: {text}',
+  'information.open': 'The written information has not been handed over yet.',
+  'information.met': 'Handed over. {text}',
+  'information.not-met': 'Not handed over. {text}',
+} as const;
+
+export type ReleaseReasonKey = keyof typeof reasons;
+
+export interface ReleaseWords {
+  readonly groups: Readonly<Record<RequirementGroup, string>>;
+  readonly requirements: Readonly<Record<RequirementId, RequirementWords>>;
+  readonly reasons: Readonly<Record<ReleaseReasonKey, string>>;
+  /** Words for blanks that begin with "#". */
+  readonly words: Readonly<Record<string, string>>;
+}
+
+export const en: ReleaseWords = {
+  groups: { home: 'The home', animal: 'The animal', law: 'The law', keeper: 'The keeper' },
+  reasons,
+  requirements: {
+    'home-fits': { title: 'A home for this animal', todo: 'Open the enquiry and draw the home for this animal.' },
+    'home-proven': { title: 'Home proven by readings', todo: 'Run it empty, read it, and have it judged.' },
+    thermostat: {
+      title: 'A thermostat that suits each heater',
+      todo: 'Change the thermostat in the plan and at home.',
+    },
+    guard: {
+      title: 'A guard on whatever is hot',
+      ask: 'Was a guard seen on every hot heater within reach?',
+      text: 'How it was seen: photograph, on the spot',
+      todo: 'Fit a guard that it can neither enter nor coil against.',
+    },
+    'two-hides': {
+      title: 'Two hides',
+      ask: 'Were a warm and a cool hide seen?',
+      text: 'How it was seen: photograph, on the spot',
+      todo: 'Put one hide at each end.',
+    },
+    lock: {
+      title: 'A lock, and no gap',
+      ask: 'Was a lock seen, and no gap that its head might pass?',
+      text: 'How it was seen: photograph, on the spot',
+      todo: 'Fit a lock; close gaps and cable holes.',
+    },
+    thermometer: {
+      title: 'Thermometers apart from the thermostat',
+      ask: 'Was a thermometer seen at the warm spot and at the cool end?',
+      text: 'How it was seen: photograph, on the spot',
+      todo: 'Put a digital probe at each end.',
+    },
+    'heater-safe': {
+      title: 'Holder, load, light and probe',
+      todo: 'Open the plan; the need there says what to change.',
+    },
+    examination: { title: 'Looked over nose to tail', todo: 'Look the animal over.' },
+    mass: { title: 'Holds its weight', todo: 'Weigh it; ask a vet when it keeps losing.' },
+    feeding: { title: 'Feeding record', todo: 'Wait for meals that it keeps.' },
+    slough: { title: 'Out of its slough', todo: 'Wait until the skin is off and it has had its rest.' },
+    quarantine: { title: 'Out of quarantine', todo: 'Wait, or end the quarantine when its terms are met.' },
+    mites: { title: 'Free of mites', todo: 'Wait until the watch is over.' },
+    treatment: {
+      title: 'Not under treatment',
+      ask: 'Has a vet said in writing that it is fit to go, and was the buyer told why?',
+      text: 'Vet and date of the writing',
+      todo: 'Wait until the treatment has ended, or ask the vet in writing where the law allows it.',
+    },
+    settled: { title: 'Here long enough to know it', todo: 'Wait, or enter the day on which it came.' },
+    register: { title: 'Register complete', todo: 'Fill in the headings that are missing.' },
+    'home-place': {
+      title: 'Where the home is',
+      ask: 'In which place is the home?',
+      todo: 'Ask where it will live.',
+    },
+    'buyer-age': {
+      title: 'Age of the buyer',
+      ask: 'Is the buyer {years} or older?',
+      text: 'How it was seen, e.g. proof of age; no date of birth',
+      todo: 'Ask for proof of age. An adult may buy instead and answer for the animal.',
+    },
+    'species-lawful': {
+      title: 'May be kept there',
+      ask: 'What did the authority say: may it be kept there?',
+      text: 'Who was asked, when, and what was said',
+      todo: 'Ask the authority that the rule names.',
+    },
+    papers: { title: 'Papers of a listed species', todo: 'Find the paper and enter its number in the register.' },
+    licences: {
+      title: 'Licences of both sides',
+      ask: 'Were both licences seen?',
+      text: 'Numbers of both licences',
+      todo: 'See both licences.',
+    },
+    cautions: {
+      title: 'Cautions explained',
+      ask: 'Were electric shock, fire, burns and escape explained?',
+      todo: 'Go through the cautions with the keeper.',
+    },
+    household: {
+      title: 'Risks to the household explained',
+      ask: 'Were Salmonella and the people most at risk explained? Only that is kept, nothing about anybody.',
+      todo: 'Explain: children under 5, people over 65, pregnancy, weak immunity. A doctor decides.',
+    },
+    vet: {
+      title: 'A vet named',
+      ask: 'Which practice will the keeper go to?',
+      text: 'Practice and telephone, as the keeper gave it',
+      todo: 'Let the keeper ask a practice: do you see snakes, who sees them, what about nights and weekends?',
+    },
+    information: {
+      title: 'Written information handed over',
+      ask: 'Was the written information handed over and gone through?',
+      text: 'Which, where it matters',
+      todo: 'Print the pack and go through it.',
+    },
+  },
+  words: {
+    'heater.ceramic-emitter': 'Ceramic emitter',
+    'heater.infrared-projector': 'Infrared projector',
+    'heater.basking-lamp': 'Basking lamp',
+    'heater.halogen-lamp': 'Halogen lamp',
+    'heater.radiant-panel': 'Radiant panel',
+    'heater.heat-mat': 'Heat mat',
+    'control.on-off': 'on/off thermostat',
+    'control.pulse': 'pulse thermostat',
+    'control.dimming': 'dimming thermostat',
+    'control.none': 'no thermostat',
+    'at.basking': 'warm spot',
+    'at.cool-end': 'cool end',
+    'place.england': 'England',
+    'place.scotland': 'Scotland',
+    'place.wales': 'Wales',
+    'place.northern-ireland': 'Northern Ireland',
+    'place.ireland': 'Ireland',
+    'place.eu': 'the European Union',
+    'place.germany': 'Germany',
+    'place.belgium': 'Belgium',
+    'place.california': 'California',
+    'place.colorado': 'Colorado',
+    'place.florida': 'Florida',
+    'place.new-south-wales': 'New South Wales',
+    'place.victoria': 'Victoria',
+  },
+};

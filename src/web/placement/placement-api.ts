@@ -1,0 +1,86 @@
+// The HTTP doors onto placements, and the shapes that come back.
+import type { FitnessAnswer } from '../../animal/fitness.ts';
+import type { HeadingFinding } from '../../animal/register.ts';
+import type { Place } from '../../husbandry/law-rule.ts';
+import type { Enclosure, LifeStage } from '../../physics/enclosure.ts';
+import type { PlaceLaw } from '../../proving/release/law-requirements.ts';
+import type { ReleaseAnswer } from '../../proving/release/requirements.ts';
+import type { ProofVerdict } from '../../proving/verdict/proof-answer.ts';
+import type { Verdict } from '../../shared/verdict.ts';
+import { ask } from '../animal/animal-api.ts';
+
+export type PlacementState = 'open' | 'released' | 'refused';
+
+export interface PlacementLine {
+  readonly id: string;
+  readonly state: PlacementState;
+  readonly at: string;
+  readonly changedAt: string;
+  readonly by: string;
+  readonly title: string;
+  readonly callName: string;
+  readonly speciesId: string;
+  readonly animalId: string;
+  readonly enquiryId: string;
+}
+
+export interface PlacementEvent {
+  readonly id: string;
+  readonly kind: 'statement' | 'override' | 'released' | 'refused' | 'reopened' | 'taken-back' | 'aftercare';
+  readonly body: Readonly<Record<string, unknown>>;
+  readonly at: string;
+  readonly by: string;
+}
+
+interface Kept<V> {
+  readonly id: string;
+  readonly verdict: V;
+  readonly current: boolean;
+  readonly at: string;
+  readonly by: string;
+}
+
+export interface PlacementSheet {
+  readonly id: string;
+  readonly state: PlacementState;
+  readonly at: string;
+  readonly by: string;
+  readonly today: string;
+  readonly deskPlace: Place;
+  readonly enquiry: {
+    readonly id: string;
+    readonly title: string;
+    readonly createdAt: string;
+    readonly updatedAt: string;
+    readonly by: string;
+    readonly document: unknown;
+  };
+  readonly enclosure: Enclosure | null;
+  readonly plan: Kept<Verdict> | null;
+  readonly proof: Kept<ProofVerdict> | null;
+  readonly animal: {
+    readonly id: string;
+    readonly callName: string;
+    readonly speciesId: string;
+    readonly stage: LifeStage | null;
+    readonly massG: number | null;
+    readonly totalLengthCm: number | null;
+    readonly enclosure: string;
+    readonly gone: boolean;
+    readonly lookedOver: { readonly on: string; readonly by: string } | null;
+  };
+  readonly fitness: FitnessAnswer;
+  readonly register: readonly HeadingFinding[];
+  readonly law: readonly PlaceLaw[];
+  readonly ageYears: number;
+  readonly release: ReleaseAnswer;
+  readonly events: readonly PlacementEvent[];
+  readonly mayOverride: boolean;
+}
+
+const at = (id: string): string => `/api/placements/${encodeURIComponent(id)}`;
+
+export const listPlacements = () => ask<{ readonly placements: readonly PlacementLine[] }>('/api/placements');
+export const readPlacement = (id: string) => ask<PlacementSheet>(at(id));
+export const openPlacement = (enquiryId: string, animalId: string) =>
+  ask<{ readonly id: string }>('/api/placements', 'POST', { enquiryId, animalId });

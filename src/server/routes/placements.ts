@@ -15,6 +15,7 @@ export function placementRoutes(app: App, doors: Doors): void {
   app.post(
     '/api/placements',
     {
+      config: { who: 'desk' },
       schema: {
         tags,
         summary: 'Open a placement: this animal for this home; the same one again while it stands open',
@@ -30,12 +31,18 @@ export function placementRoutes(app: App, doors: Doors): void {
   );
   app.get(
     '/api/placements',
-    { schema: { tags, summary: 'Placements of this branch, newest first', response: answers } },
+    {
+      config: { who: 'register' },
+      schema: { tags, summary: 'Placements of this branch, newest first', response: answers },
+    },
     async (request) => ({ placements: await listPlacements(doors.desk(request)) }),
   );
   app.get(
     '/api/placements/:id',
-    { schema: { tags, summary: 'One placement with its whole thread', params: placementParams, response: answers } },
+    {
+      config: { who: 'register' },
+      schema: { tags, summary: 'One placement with its whole thread', params: placementParams, response: answers },
+    },
     async (request, reply) => await showSheet(doors, request, request.params.id, reply),
   );
 }

@@ -40,24 +40,27 @@ export const startTally = (model: BoxModel): RunTally => ({
   heatMissJ: 0,
 });
 
-/** Enter one step of heat. */
-export function settleAccounts(ctx: StepContext, tried: Tried, tally: RunTally): void {
+/** Enter one step of heat; hands it on. */
+export function settleAccounts(ctx: StepContext, tried: Tried, tally: RunTally): Tried {
   const { model } = ctx;
   const h = ctx.options.stepS;
   const sunJ = ctx.sunW * h;
-  const sunKeptJ = model.sunShares.reduce((s, v) => s + v, 0) * sunJ;
-  const power = tried.powerW.reduce((s, w) => s + w, 0) * h;
+  const sunKeptJ = sunJ === 0 ? 0 : model.sunShares.reduce((s, v) => s + v, 0) * sunJ;
+  let power = 0;
+  for (let i = 0; i < tried.powerW.length; i++) {
+    const joules = tried.powerW[i]! * h;
+    power += joules;
+    tally.heaterJ[i] = tally.heaterJ[i]! + joules;
+  }
   const { latentJ } = tried;
   tally.heatInJ += power + sunJ;
   tally.heatOutJ += tried.outJ;
   tally.latentJ += latentJ;
   tally.directJ += power - tried.bodyJ - tried.keptJ + (sunJ - sunKeptJ);
-  tried.powerW.forEach((w, i) => {
-    tally.heaterJ[i] = tally.heaterJ[i]! + w * h;
-  });
   const miss = tried.keptJ + sunKeptJ + latentJ - tried.outJ - tried.storedJ;
   tally.heatMissJ += Math.abs(miss);
   tally.storedJ += tried.storedJ + tried.bodyJ;
+  return tried;
 }
 
 /** Water after some time at the conditions of its end; entered in the books. */

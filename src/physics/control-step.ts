@@ -35,40 +35,55 @@ export interface ControlOutcome {
 
 export function controlStep(step: ControlledStep): ControlOutcome {
   const { thermostats, setC, forced } = step;
-  let applied = thermostats.map(
-    (t, i) => forced[i] ?? (t.control === 'on-off' ? step.duty[i]! : proportionalDuty(t, setC[i]!, step.probeC[i]!)),
-  );
-  const readAfter = () => {
-    const end = step.tryStep(applied);
-    return thermostats.map((_, i) => laggedReading(step.probeC[i]!, step.settledC[i]!, end[i]!, step.stepS, step.lagS));
-  };
-  let probeC = readAfter();
-  const first = { applied, probeC };
-  const next = [...applied];
+  const first = firstDuties(step);
+  const firstC = readAfter(step, first);
+  let applied: readonly number[] = first;
+  let next = first;
   let switches = 0;
-  let again = false;
-  thermostats.forEach((t, i) => {
+  for (let i = 0; i < thermostats.length; i++) {
+    const t = thermostats[i]!;
+    const onOff = t.control === 'on-off';
     if (forced[i] !== null) {
-      next[i] = t.control === 'on-off' ? step.duty[i]! : applied[i]!;
-      return;
+      if (onOff) next = withOne(next, i, step.duty[i]!);
+      continue;
     }
-    const change =
-      t.control === 'on-off'
-        ? switchWithin(t, setC[i]!, step, i, probeC[i]!)
-        : agreeWith(t, setC[i]!, step, i, applied[i]!, probeC[i]!);
-    if (!change) return;
-    applied = applied.map((d, k) => (k === i ? change.applied : d));
-    next[i] = change.next;
+    const change = onOff
+      ? switchWithin(t, setC[i]!, step, i, firstC[i]!)
+      : agreeWith(t, setC[i]!, step, i, first[i]!, firstC[i]!);
+    if (!change) continue;
+    applied = withOne(applied, i, change.applied);
+    next = withOne(next, i, change.next);
     switches += change.switched ? 1 : 0;
-    again = true;
-  });
-  if (again) probeC = readAfter();
+  }
+  if (applied === first) return { applied, next, probeC: firstC, switches, unitRiseK: step.unitRiseK };
+  const probeC = readAfter(step, applied);
   const unitRiseK = step.unitRiseK.map((rise, i) => {
-    const change = applied[i]! - first.applied[i]!;
-    return Math.abs(change) > 0.01 ? Math.max(0, (probeC[i]! - first.probeC[i]!) / change) : rise;
+    const change = applied[i]! - first[i]!;
+    return Math.abs(change) > 0.01 ? Math.max(0, (probeC[i]! - firstC[i]!) / change) : rise;
   });
   return { applied, next, probeC, switches, unitRiseK };
 }
+
+/** Duties as things stand at the start of the step. */
+function firstDuties({ thermostats, setC, probeC, duty, forced }: ControlledStep): readonly number[] {
+  const duties: number[] = [];
+  for (let i = 0; i < thermostats.length; i++) {
+    const t = thermostats[i]!;
+    duties.push(forced[i] ?? (t.control === 'on-off' ? duty[i]! : proportionalDuty(t, setC[i]!, probeC[i]!)));
+  }
+  return duties;
+}
+
+/** What the probes read after the step at these duties. */
+function readAfter({ tryStep, probeC, settledC, stepS, lagS }: ControlledStep, duty: readonly number[]): number[] {
+  const end = tryStep(duty);
+  const readings: number[] = [];
+  for (let i = 0; i < end.length; i++) readings.push(laggedReading(probeC[i]!, settledC[i]!, end[i]!, stepS, lagS));
+  return readings;
+}
+
+const withOne = (list: readonly number[], at: number, value: number): readonly number[] =>
+  list.map((v, i) => (i === at ? value : v));
 
 interface Change {
   readonly applied: number;

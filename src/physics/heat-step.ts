@@ -42,20 +42,33 @@ export const gamma = 1 - Math.SQRT1_2;
 export interface Workspace {
   readonly stage: BoxState;
   readonly from: BoxState;
-  readonly trial: BoxState;
+  /** Gets the step's end; runs swap it with the box they come from, so that no step makes room for itself. */
+  trial: BoxState;
   readonly mid: BoxState;
   readonly scratch: Float64Array;
   /** Heat given to the box besides its heaters, and the water and sun it was worked out for. */
   ambient: { readonly moisture: Moisture; readonly sunW: number; readonly sources: Sources } | null;
+  /** Which thermostat drives each heater; -1 for none. */
+  readonly thermostatOf: readonly number[];
 }
 
-export const workFor = (box: BoxState): Workspace => ({
+/** The box after a step; the one before makes room for the next, unless it is where the run began. */
+export function takeOver(work: Workspace, before: BoxState, start: BoxState): BoxState {
+  const after = work.trial;
+  work.trial = before === start ? copyState(before) : before;
+  return after;
+}
+
+export const workFor = (model: BoxModel, box: BoxState): Workspace => ({
   stage: copyState(box),
   from: copyState(box),
   trial: copyState(box),
   mid: copyState(box),
   scratch: new Float64Array(box.airC.length + box.surfaceC.length),
   ambient: null,
+  thermostatOf: model.heaters.map(({ heater }) =>
+    model.enclosure.thermostats.findIndex((t) => t.id === heater.thermostatId),
+  ),
 });
 
 export interface StepContext {
@@ -85,13 +98,16 @@ export interface Tried {
 
 /** Electrical power of each heater during the step [W]. */
 function stepPower(ctx: StepContext, duty: readonly number[]): number[] {
-  const { model, options, hour } = ctx;
-  return model.heaters.map((path, h) => {
-    if (options.powerCut && hour >= options.powerCut.fromH - 1e-9 && hour < options.powerCut.toH - 1e-9) return 0;
-    if (options.dead && options.dead.heater === h && hour >= options.dead.fromH - 1e-9) return 0;
-    const t = model.enclosure.thermostats.findIndex((x) => x.id === path.heater.thermostatId);
-    return ratedW(model, h, ctx) * (t < 0 ? 1 : duty[t]!);
-  });
+  const { model, options, hour, work } = ctx;
+  const { powerCut, dead } = options;
+  const isCut = powerCut !== undefined && hour >= powerCut.fromH - 1e-9 && hour < powerCut.toH - 1e-9;
+  const watts: number[] = [];
+  for (let h = 0; h < model.heaters.length; h++) {
+    const isDead = isCut || (dead !== undefined && dead.heater === h && hour >= dead.fromH - 1e-9);
+    const t = work.thermostatOf[h]!;
+    watts.push(isDead ? 0 : ratedW(model, h, ctx) * (t < 0 ? 1 : duty[t]!));
+  }
+  return watts;
 }
 
 /** The two implicit stages: in the kernel, or in plain arithmetic where there is none. */
@@ -131,9 +147,10 @@ function ambientNow({ model, sunW, work }: StepContext, moisture: Moisture): Sou
 
 function bodiesJ(model: BoxModel, fromC: readonly number[], toC: readonly number[]): number {
   let joules = 0;
-  model.heaters.forEach((p, i) => {
-    if (p.body.form === 'body') joules += p.body.heatCapacity * (toC[i]! - fromC[i]!);
-  });
+  for (let h = 0; h < toC.length; h++) {
+    const { body } = model.heaters[h]!;
+    if (body.form === 'body') joules += body.heatCapacity * (toC[h]! - fromC[h]!);
+  }
   return joules;
 }
 
@@ -204,14 +221,7 @@ function heaterStage(
 }
 
 function blend(a: BoxState, b: BoxState, f: number, out: BoxState): void {
-  for (let i = 0; i < a.airC.length; i++) out.airC[i] = a.airC[i]! + f * (b.airC[i]! - a.airC[i]!);
-  for (let s = 0; s < a.surfaceC.length; s++) {
-    out.surfaceC[s] = a.surfaceC[s]! + f * (b.surfaceC[s]! - a.surfaceC[s]!);
-    const x = a.behindC[s]!;
-    const y = b.behindC[s]!;
-    const z = out.behindC[s]!;
-    for (let j = 0; j < x.length; j++) z[j] = x[j]! + f * (y[j]! - x[j]!);
-  }
+  for (let k = 0; k < out.row.length; k++) out.row[k] = a.row[k]! + f * (b.row[k]! - a.row[k]!);
 }
 
 /** Rise of each thermostat's reading by the step's end if its heaters go from off to full [K], for the proportional kinds. */

@@ -1,8 +1,6 @@
 // The hot lump of a lamp or emitter: how warm it gets and how its heat leaves, by air and by long-wave radiation.
 // Solved on its own, nonlinear, so that the box around it can stay linear. Leaves out gradients within the body.
-import { dryAir } from './formulas/dry-air.ts';
-import { nusseltSphereChurchill } from './formulas/nusselt-churchill-chu.ts';
-import { rayleighNumber } from './formulas/rayleigh.ts';
+import { filmSphere, keptShares } from './kernel/body-law.ts';
 import type { BoxModel, HeaterPath } from './model.ts';
 import type { BoxState } from './network.ts';
 
@@ -23,7 +21,8 @@ export function surroundOf(path: HeaterPath, state: BoxState, roomC: number): Su
     const w = path.longWave[s]!;
     if (w === 0) continue;
     sum += w;
-    const k2 = (state.surfaceC[s]! + 273.15) ** 2;
+    const k = state.surfaceC[s]! + 273.15;
+    const k2 = k * k;
     k4 += w * k2 * k2;
   }
   let airC = 0;
@@ -41,20 +40,18 @@ export function bodyOutput(
   const film = filmSphere(path.body.diameterM, Math.abs(delta), (bodyC + around.airC) / 2);
   const bodyK = bodyC + 273.15;
   const convectedW = film * path.areaM2 * delta;
-  const bodyK2 = bodyK * bodyK;
-  const radiatedW = path.body.emissivity * sigma * path.areaM2 * (bodyK2 * bodyK2 - around.seenK4);
   return {
     convectedW,
-    radiatedW,
-    slope: 1.25 * film * path.areaM2 + 4 * path.body.emissivity * sigma * path.areaM2 * bodyK2 * bodyK,
+    radiatedW: bodyRadiatedW(path, bodyC, around.seenK4),
+    slope: 1.25 * film * path.areaM2 + 4 * path.body.emissivity * sigma * path.areaM2 * bodyK * bodyK * bodyK,
   };
 }
 
-/** Natural-convection film of a sphere [W/m2K]. Source: CHURCHILL1983, check P-100. */
-function filmSphere(diameterM: number, delta: number, filmC: number): number {
-  const air = dryAir(Math.max(-40, Math.min(390, filmC)));
-  const rayleigh = rayleighNumber(air, Math.max(delta, 0.01), diameterM);
-  return (nusseltSphereChurchill(rayleigh, air.prandtl) * air.conductivityWPerMK) / diameterM;
+/** Radiated heat of the body at one temperature [W]. */
+export function bodyRadiatedW(path: HeaterPath, bodyC: number, seenK4: number): number {
+  const bodyK = bodyC + 273.15;
+  const bodyK2 = bodyK * bodyK;
+  return path.body.emissivity * sigma * path.areaM2 * (bodyK2 * bodyK2 - seenK4);
 }
 
 /** Temperature at which the body gives off `powerW`, with `perS` = 0; or after an implicit step from `beforeC`.
@@ -86,7 +83,6 @@ export function keptW(
 ): number {
   const path = model.heaters[h]!;
   if (path.body.form === 'area') return path.sheet.length > 0 ? now.powerW : 0;
-  const total = (v: Float64Array) => v.reduce((s, x) => s + x, 0);
-  const air = path.outside ? 0 : now.convectedW * (total(path.plumeAir) + total(path.plumePatch));
-  return air + now.radiatedW * total(path.longWave) + now.shortWaveW * total(path.shortWave);
+  const kept = keptShares(path);
+  return now.convectedW * kept.convected + now.radiatedW * kept.radiated + now.shortWaveW * kept.shortWave;
 }

@@ -132,6 +132,16 @@ export function networkAt(model: BoxModel, state: BoxState, roomC: number, conve
   return { size, airNodes, core, airToRoom, airToOut, outerLink, outsideC, film, ventilation };
 }
 
+/** The room has another temperature; conductances stay. A floor on another box keeps what is below it. */
+export function followRoom(model: BoxModel, { outsideC }: Network, roomC: number): void {
+  if (model.enclosure.box.base.kind !== 'stacked') {
+    outsideC.fill(roomC);
+    return;
+  }
+  const { facing } = layoutOf(model);
+  for (let s = 0; s < outsideC.length; s++) if (facing[s] !== isFloor) outsideC[s] = roomC;
+}
+
 function link(core: Float64Array, size: number, i: number, j: number, g: number): void {
   core[i * size + i] = core[i * size + i]! + g;
   core[j * size + j] = core[j * size + j]! + g;

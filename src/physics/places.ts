@@ -6,16 +6,20 @@ import type { BoxState } from './network.ts';
 import { readingValue } from './reading.ts';
 
 /** What each heater gives at the moment [W]. */
-export interface HeaterNow {
+export interface HeaterNow extends Shining {
   readonly powerW: number;
   readonly bodyC: number;
   readonly convectedW: number;
+}
+
+/** What of it shines on probes [W]. */
+export interface Shining {
   readonly radiatedW: number;
   readonly shortWaveW: number;
 }
 
 /** What the probe of a thermostat reads once settled, its own error included [degC]. */
-export const probeReading = (model: BoxModel, state: BoxState, now: readonly HeaterNow[], thermostat: number): number =>
+export const probeReading = (model: BoxModel, state: BoxState, now: readonly Shining[], thermostat: number): number =>
   readingValue(model.readings.probes[thermostat]!, state, now) + model.parameters.probeErrorK;
 
 /** Mean of the floor strip under the main heater [degC]. */

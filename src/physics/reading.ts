@@ -14,10 +14,10 @@ export interface Reading {
   readonly perShortWaveW: Float64Array;
 }
 
+/** Temperatures of a box in one row, and where air, surfaces and the nodes behind them lie in it. */
 export interface ReadableState {
-  readonly airC: Float64Array;
-  readonly surfaceC: Float64Array;
-  readonly behindC: readonly Float64Array[];
+  readonly row: Float64Array;
+  readonly layout: { readonly airNodes: number; readonly patches: number; readonly first: Int32Array };
 }
 
 export const emptyReading = (
@@ -37,10 +37,13 @@ export function readingValue(
   state: ReadableState,
   now: readonly { readonly radiatedW: number; readonly shortWaveW: number }[],
 ): number {
+  const { air, surface, behind } = r;
+  const { row, layout } = state;
+  const { airNodes, patches, first } = layout;
   let v = 0;
-  for (let a = 0; a < r.air.length; a++) v += r.air[a]! * state.airC[a]!;
-  for (let s = 0; s < r.surface.length; s++) v += r.surface[s]! * state.surfaceC[s]!;
-  for (const b of r.behind) v += b.weight * state.behindC[b.patch]![b.node]!;
+  for (let a = 0; a < airNodes; a++) v += air[a]! * row[a]!;
+  for (let s = 0; s < patches; s++) v += surface[s]! * row[airNodes + s]!;
+  for (const b of behind) v += b.weight * row[airNodes + patches + first[b.patch]! + b.node]!;
   for (let h = 0; h < now.length; h++)
     v += r.perRadiatedW[h]! * now[h]!.radiatedW + r.perShortWaveW[h]! * now[h]!.shortWaveW;
   return v;

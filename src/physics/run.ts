@@ -11,20 +11,30 @@ import {
   type RunState,
   type StepContext,
   type Tried,
+  takeOver,
   unitRise,
   workFor,
 } from './heat-step.ts';
-import { bodyOutput, surroundOf } from './heater-body.ts';
+import { bodyOutput, bodyRadiatedW, surroundOf } from './heater-body.ts';
 import type { BoxModel } from './model.ts';
 import { addLatentSlopes, dryStart } from './moisture.ts';
-import { type BoxState, copyState, type Factored, factorNetwork, type Network, networkAt } from './network.ts';
-import { type HeaterNow, probeReading } from './places.ts';
+import {
+  type BoxState,
+  copyState,
+  type Factored,
+  factorNetwork,
+  followRoom,
+  type Network,
+  networkAt,
+} from './network.ts';
+import { type HeaterNow, probeReading, type Shining } from './places.ts';
 import { isDayAt, roomAt, sunAt } from './room-day.ts';
 import { roomRatioOf, type SettledBox } from './steady.ts';
 
 export { type RunTally, startTally } from './accounts.ts';
 export type { RunOptions, RunState } from './heat-step.ts';
 
+/** A moment of a run; its box and heaters are the run's own and hold until the next step. */
 export interface Moment {
   readonly hour: number;
   readonly state: RunState;
@@ -86,7 +96,7 @@ export function runBox(
 ): RunState {
   const h = options.stepS;
   const steps = Math.round(((toH - fromH) * 3600) / h);
-  const work = workFor(start.box);
+  const work = workFor(model, start.box);
   let state = start;
   let net: Network | null = null;
   let factored: Factored | null = null;
@@ -118,10 +128,7 @@ export function runBox(
       renewedAt = n * h;
       renewedC = state.box.surfaceC.slice();
       dayWas = isDay;
-    } else
-      for (let s = 0; s < net.outsideC.length; s++)
-        if (!(model.enclosure.box.base.kind === 'stacked' && model.grid.patches[s]!.facing === 'floor'))
-          net.outsideC[s] = roomC;
+    } else followRoom(model, net, roomC);
     const ctx: StepContext = {
       model,
       net,
@@ -133,7 +140,7 @@ export function runBox(
       sunW: sunAt(roomDay, hour + h / 7200) * model.sunAreaM2 * model.sunThroughFrac,
       work,
     };
-    const step = controlledStep(ctx, state, unit, tally);
+    const step = controlledStep(ctx, state, start.box, unit, tally);
     state = step.state;
     unit = step.unit;
     each({ hour: hour + h / 3600, state, net, now: step.now, roomC });
@@ -154,48 +161,52 @@ function largestMove(a: Float64Array, b: Float64Array): number {
 function controlledStep(
   ctx: StepContext,
   state: RunState,
+  first: BoxState,
   unit: readonly number[],
   tally: RunTally,
-): { state: RunState; now: HeaterNow[]; unit: readonly number[] } {
+): { state: RunState; now: readonly HeaterNow[]; unit: readonly number[] } {
   const { thermostats } = ctx.model.enclosure;
-  const read = (box: BoxState, now: readonly HeaterNow[]) =>
-    thermostats.map((_, t) => ctx.options.probeOverride?.(t, box, ctx.roomC) ?? probeReading(ctx.model, box, now, t));
-  const holder: { tried: Tried | null } = { tried: null };
+  const setC: number[] = [];
+  const forced: (number | null)[] = [];
+  for (let t = 0; t < thermostats.length; t++) {
+    setC.push(ctx.isDay ? thermostats[t]!.setDayC : thermostats[t]!.setNightC);
+    forced.push(forcedDuty(ctx, state, t));
+  }
+  let tried: Tried | null = null;
   const outcome = controlStep({
     thermostats,
-    setC: thermostats.map((t) => (ctx.isDay ? t.setDayC : t.setNightC)),
+    setC,
     probeC: state.probeC,
     duty: state.duty,
-    forced: thermostats.map((_, t) => forcedDuty(ctx, state, t)),
+    forced,
     unitRiseK: unit,
     stepS: ctx.options.stepS,
     lagS: ctx.options.probeLagS ?? probeLagS,
-    settledC: read(state.box, bodiesNow(ctx, state)),
+    settledC: probesOf(ctx, state.box, bodiesNow(ctx, state)),
     tryStep: (duty) => {
-      holder.tried = heatStep(ctx, state, duty);
-      return read(holder.tried.box, holder.tried.now);
+      tried = heatStep(ctx, state, duty);
+      return probesOf(ctx, tried.box, tried.now);
     },
   });
-  const tried = holder.tried ?? heatStep(ctx, state, []);
+  const { bodyC, now } = settleAccounts(ctx, tried ?? heatStep(ctx, state, []), tally);
   tally.switches += outcome.switches;
-  const cutOpen = thermostats.map((t, i) => {
-    if (t.cutOutC === null) return false;
-    const above = state.cutOpen[i] ? t.cutOutC - cutOutDifferentialK : t.cutOutC;
-    return outcome.probeC[i]! > above;
-  });
-  settleAccounts(ctx, tried, tally);
-  return {
-    state: {
-      box: copyState(tried.box),
-      bodyC: tried.bodyC,
-      probeC: outcome.probeC,
-      duty: outcome.next,
-      cutOpen,
-      moisture: state.moisture,
-    },
-    now: tried.now,
-    unit: outcome.unitRiseK,
-  };
+  const { probeC, next: duty } = outcome;
+  const cutOpen = cutOutsAfter(ctx, state.cutOpen, probeC);
+  const box = takeOver(ctx.work, state.box, first);
+  return { state: { box, bodyC, probeC, duty, cutOpen, moisture: state.moisture }, now, unit: outcome.unitRiseK };
+}
+
+function probesOf({ model, options, roomC }: StepContext, box: BoxState, now: readonly Shining[]): number[] {
+  const readings: number[] = [];
+  for (let t = 0; t < model.enclosure.thermostats.length; t++)
+    readings.push(options.probeOverride?.(t, box, roomC) ?? probeReading(model, box, now, t));
+  return readings;
+}
+
+function cutOutsAfter(ctx: StepContext, open: readonly boolean[], probeC: readonly number[]): readonly boolean[] {
+  const { thermostats } = ctx.model.enclosure;
+  if (thermostats.every((t) => t.cutOutC === null)) return open;
+  return thermostats.map((t, i) => t.cutOutC !== null && probeC[i]! > t.cutOutC - (open[i] ? cutOutDifferentialK : 0));
 }
 
 /** A second cut-out closes again this much below its own threshold [K]; our choice. */
@@ -207,12 +218,14 @@ function forcedDuty(ctx: StepContext, state: RunState, t: number): number | null
   return s && s.thermostat === t && ctx.hour >= s.fromH - 1e-9 ? s.duty : null;
 }
 
-/** What each heater's body gives at the start of a step. */
-function bodiesNow(ctx: StepContext, state: RunState): HeaterNow[] {
-  return ctx.model.heaters.map((path, h) => {
-    const bodyC = state.bodyC[h]!;
-    if (path.body.form === 'area') return { powerW: 0, bodyC, convectedW: 0, radiatedW: 0, shortWaveW: 0 };
-    const o = bodyOutput(path, bodyC, surroundOf(path, state.box, ctx.roomC));
-    return { powerW: 0, bodyC, convectedW: o.convectedW, radiatedW: o.radiatedW, shortWaveW: 0 };
-  });
+/** What each heater's body sends to the probes at the start of a step. */
+function bodiesNow({ model, roomC }: StepContext, { bodyC, box }: RunState): Shining[] {
+  const shining: Shining[] = [];
+  for (let h = 0; h < model.heaters.length; h++) {
+    const path = model.heaters[h]!;
+    const isBody = path.body.form === 'body';
+    const radiatedW = isBody ? bodyRadiatedW(path, bodyC[h]!, surroundOf(path, box, roomC).seenK4) : 0;
+    shining.push({ radiatedW, shortWaveW: 0 });
+  }
+  return shining;
 }

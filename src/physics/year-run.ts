@@ -2,11 +2,11 @@
 // is sought so that the reading at the step's end asks for just that power. Leaves out switching, the lag of the probe
 // (a minute) and cut-outs.
 import { type RunTally, settleAccounts, waterAfter } from './accounts.ts';
-import { gamma, heatStep, type RunState, type StepContext, type Tried, workFor } from './heat-step.ts';
+import { gamma, heatStep, type RunState, type StepContext, type Tried, takeOver, workFor } from './heat-step.ts';
 import { bodyOutput, surroundOf } from './heater-body.ts';
 import type { BoxModel } from './model.ts';
 import { addLatentSlopes } from './moisture.ts';
-import { copyState, type Factored, factorNetwork, type Network, networkAt } from './network.ts';
+import { type Factored, factorNetwork, followRoom, type Network, networkAt } from './network.ts';
 import { type HeaterNow, probeReading } from './places.ts';
 import { isDayAt } from './room-day.ts';
 
@@ -38,7 +38,7 @@ export function runSlowly(
   each: (moment: SlowMoment) => void,
 ): void {
   const { stepS, renewS } = options;
-  const work = workFor(start.box);
+  const work = workFor(model, start.box);
   const control = startControl(model, start);
   let state = start;
   let held: { net: Network; factored: Factored; atS: number; isDay: boolean } | null = null;
@@ -68,7 +68,7 @@ export function runSlowly(
     settleAccounts(ctx, tried, tally);
     state = {
       ...state,
-      box: copyState(tried.box),
+      box: takeOver(work, state.box, start.box),
       bodyC: tried.bodyC,
       probeC: control.probeC,
       duty: control.duty.slice(),
@@ -81,12 +81,6 @@ function roomBetween(hourlyC: ArrayLike<number>, hour: number): number {
   const last = hourlyC.length - 1;
   const i = Math.min(last, Math.floor(hour));
   return hourlyC[i]! + (hour - i) * (hourlyC[Math.min(last, i + 1)]! - hourlyC[i]!);
-}
-
-function followRoom(model: BoxModel, net: Network, roomC: number): void {
-  const stacked = model.enclosure.box.base.kind === 'stacked';
-  for (let s = 0; s < net.outsideC.length; s++)
-    if (!(stacked && model.grid.patches[s]!.facing === 'floor')) net.outsideC[s] = roomC;
 }
 
 const convectedW = (model: BoxModel, state: RunState, roomC: number): number =>

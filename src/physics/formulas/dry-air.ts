@@ -29,8 +29,9 @@ export interface DryAir {
 export function dryAir(tempC: number, pressurePa = standardPressurePa): DryAir {
   const t = kelvinFromCelsius(tempC);
   const densityKgPerM3 = pressurePa / (dryAirGasConstantJPerKgK * t);
-  const viscosityPaS = (1.458e-6 * t ** 1.5) / (t + 110.4);
-  const conductivityWPerMK = (2.64638e-3 * t ** 1.5) / (t + 245.4 * 10 ** (-12 / t));
+  const threeHalves = t * Math.sqrt(t);
+  const viscosityPaS = (1.458e-6 * threeHalves) / (t + 110.4);
+  const conductivityWPerMK = (2.64638e-3 * threeHalves) / (t + 245.4 * Math.exp((-12 * Math.LN10) / t));
   return {
     densityKgPerM3,
     conductivityWPerMK,

@@ -99,7 +99,7 @@ export function bowlEvaporation(bowl: BowlAir): BowlEvaporation {
   };
   let low = Math.min(bowl.airC, bowl.surroundingsC) - 40;
   let high = Math.max(bowl.airC, bowl.surroundingsC) + 40;
-  for (let i = 0; i < 60; i++) {
+  while (high - low > 1e-10) {
     const middle = (low + high) / 2;
     if (surplusWPerM2(middle) > 0) low = middle;
     else high = middle;

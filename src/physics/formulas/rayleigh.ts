@@ -5,7 +5,7 @@ import type { DryAir } from './dry-air.ts';
 /** Rayleigh number. @param air properties at film temperature @param deltaK surface minus air, sign ignored [K]
  *  @param lengthM the law's own length [m] @returns [-]. Source: INCROPERA ch. 9. Checks: P-030, P-038. */
 export const rayleighNumber = (air: DryAir, deltaK: number, lengthM: number): number =>
-  (gravityMPerS2 * air.expansionPerK * Math.abs(deltaK) * lengthM ** 3) /
+  (gravityMPerS2 * air.expansionPerK * Math.abs(deltaK) * (lengthM * lengthM * lengthM)) /
   (air.kinematicViscosityM2PerS * air.diffusivityM2PerS);
 
 /** Film coefficient from a Nusselt number. @param lengthM the law's own length [m] @returns [W/m²K]. Checks: P-030. */

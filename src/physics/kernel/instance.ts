@@ -1,6 +1,5 @@
 // The compiled kernel, made once from its bytes. Where WebAssembly is missing or forbidden there is none, and plain
-// arithmetic does the work. The one law of physics that the kernel calls is handed to it.
-import { filmSphere } from './body-law.ts';
+// arithmetic does the work.
 import { kernelBase64 } from './kernel.generated.ts';
 
 export interface Kernel {
@@ -9,6 +8,10 @@ export interface Kernel {
   factorBox(table: number): number;
   solveBox(table: number, old: number, row: number, roomC: number, withRoom: number): void;
   heatStep(table: number, perS: number, weight: number, roomC: number): void;
+  /** First byte of the memory that the kernel does not need for itself. */
+  freeFrom(): number;
+  /** The film law of body-law.ts, as the kernel has it. */
+  filmSphere(diameterM: number, delta: number, filmC: number): number;
 }
 
 /** As much of WebAssembly as is used here; pure rooms know no surroundings. */
@@ -30,8 +33,7 @@ export function kernelInstance(): Kernel | null {
 function instantiate(): Kernel | null {
   if (typeof WebAssembly === 'undefined') return null;
   try {
-    return new WebAssembly.Instance(new WebAssembly.Module(bytesOf(kernelBase64)), { laws: { filmSphere } })
-      .exports as Kernel;
+    return new WebAssembly.Instance(new WebAssembly.Module(bytesOf(kernelBase64)), {}).exports as Kernel;
   } catch {
     return null; // forbidden by a page's policy, or too old for pairs of numbers
   }

@@ -165,7 +165,36 @@ function factorBand(a: usize, n: i32, w: i32): i32 {
   return 0;
 }
 
+/** Two places either side, as two layers of air give: what was found last stays at hand. */
+function solveNarrowBand(a: usize, n: i32, b: usize): void {
+  let row = a;
+  let back2: f64 = 0;
+  let back1 = at(b, 0);
+  // the places before the first and after the last row hold zeros
+  for (let i = 1; i < n; i++) {
+    row += 40;
+    const s = at(b, i) - at(row, 0) * back2 - at(row, 1) * back1;
+    put(b, i, s);
+    back2 = back1;
+    back1 = s;
+  }
+  back1 = 0;
+  back2 = 0;
+  for (let i = n - 1; i >= 0; i--) {
+    const pivot = at(row, 2);
+    const s = (at(b, i) - at(row, 4) * back2) * pivot - at(row, 3) * pivot * back1;
+    put(b, i, s);
+    back2 = back1;
+    back1 = s;
+    row -= 40;
+  }
+}
+
 function solveBand(a: usize, n: i32, w: i32, b: usize): void {
+  if (w == 2) {
+    solveNarrowBand(a, n, b);
+    return;
+  }
   const wide = 2 * w + 1;
   for (let i = 1; i < n; i++) {
     const row = i * wide + w;
@@ -180,6 +209,11 @@ function solveBand(a: usize, n: i32, w: i32, b: usize): void {
     for (let d = 1; d <= reach; d++) s -= at(a, row + d) * at(b, i + d);
     put(b, i, s * at(a, row));
   }
+}
+
+/** First byte that the kernel's own tables (of the exponential) leave free. */
+export function freeFrom(): usize {
+  return __heap_base;
 }
 
 // What a box consists of: whole numbers in one table whose first word lies at `box`. Lengths first, then places.
@@ -385,9 +419,25 @@ export function solveBox(box: usize, old: usize, row: usize, roomC: f64, withRoo
 // @ts-ignore: decorator
 @inline const SHARES: i32 = 18;
 
-/** The film law lives with the other laws of heaters: W/m2K of a sphere, its excess over the air, mean temperature. */
-@external("laws", "filmSphere")
-declare function filmSphere(diameterM: f64, delta: f64, filmC: f64): f64;
+/** Film of a sphere [W/m2K]: body-law.ts with its formulas, in one piece.
+ *  @param delta excess over the air, sign ignored [K]   @param filmC mean temperature */
+export function filmSphere(diameterM: f64, delta: f64, filmC: f64): f64 {
+  const t = max<f64>(-40, min<f64>(390, filmC)) + 273.15;
+  const threeHalves = t * Math.sqrt(t);
+  const density = 101325.0 / (287.042 * t);
+  const viscosity = (1.458e-6 * threeHalves) / (t + 110.4);
+  const conductivity = (2.64638e-3 * threeHalves) / (t + 245.4 * Math.exp((-12 * Math.LN10) / t));
+  const diffusivity = conductivity / (density * 1006);
+  const rayleigh =
+    (((9.81 / t) * max<f64>(Math.abs(delta), 0.01)) * (diameterM * diameterM * diameterM)) /
+    ((viscosity / density) * diffusivity);
+  const half = Math.sqrt((0.469 * conductivity) / (viscosity * 1006));
+  const ninth = Math.cbrt(Math.cbrt(1 + half * Math.sqrt(Math.sqrt(Math.sqrt(half)))));
+  const fourNinths = ninth * ninth * (ninth * ninth);
+  const laminar = (0.589 * Math.sqrt(Math.sqrt(rayleigh))) / fourNinths;
+  const turbulent = (7.44e-8 * rayleigh) / (fourNinths * fourNinths * (fourNinths * fourNinths));
+  return ((2 + laminar * Math.sqrt(Math.sqrt(Math.cbrt(1 + turbulent)))) * conductivity) / diameterM;
+}
 
 function kelvin4(c: f64): f64 {
   const k = c + 273.15;

@@ -8,9 +8,10 @@ import { factorBandInPlace, solveBandInPlace } from '../dense-band.ts';
 import { factorNetwork, networkAt, startState } from '../network.ts';
 import { buildModel } from '../simulate.ts';
 import { noSources } from '../solve-network.ts';
+import { filmSphere } from './body-law.ts';
 import { eliminated, factorPlain } from './factored.ts';
 import { kernelInstance } from './instance.ts';
-import { solveInKernel } from './resident.ts';
+import { solveInKernel, tableByte } from './resident.ts';
 import { solvePlain } from './solve-plain.ts';
 
 /** A matrix in which every row loses at least what it gains, and a right side. */
@@ -83,6 +84,21 @@ describe('the kernel', () => {
   it('is what its source compiles to', { timeout: 60_000 }, () => {
     const script = fileURLToPath(new URL('../../../scripts/build-kernel.mjs', import.meta.url));
     expect(execFileSync(process.execPath, [script, '--check'], { encoding: 'utf8' })).toContain('up to date');
+  });
+
+  it('has room for its own numbers below the box', () => {
+    expect(kernelInstance()!.freeFrom()).toBeLessThanOrEqual(tableByte);
+  });
+
+  it('has the film law of heaters', () => {
+    const length = fc.double({ min: 0.02, max: 0.3, noNaN: true });
+    const delta = fc.double({ min: 0, max: 600, noNaN: true });
+    fc.assert(
+      fc.property(length, delta, fc.double({ min: -60, max: 450, noNaN: true }), (diameterM, deltaK, filmC) => {
+        const law = filmSphere(diameterM, deltaK, filmC);
+        expect(Math.abs(kernelInstance()!.filmSphere(diameterM, deltaK, filmC) / law - 1)).toBeLessThan(1e-12);
+      }),
+    );
   });
 
   it('gives the plain answers to rounding, for every box', { timeout: 60_000 }, () => {

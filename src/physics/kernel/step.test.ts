@@ -25,7 +25,7 @@ it('a step in the kernel is the plain step to rounding', {
       addLatentSlopes(net, state.moisture);
       const factored = factorNetwork(model, net, 1 / (gamma * stepS));
       const sources = ambientSources(model, 0, state.moisture);
-      const work = workFor(state.box);
+      const work = workFor(model, state.box);
       const ctx = {
         model,
         net,

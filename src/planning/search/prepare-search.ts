@@ -3,7 +3,7 @@
 
 import type { Facts } from '../../husbandry/fact.ts';
 import type { Enclosure } from '../../physics/enclosure.ts';
-import { type BoxGeometry, boxGeometry, type SettledBox } from '../../physics/simulate.ts';
+import { type BoxGeometry, boxGeometry } from '../../physics/simulate.ts';
 import { burningHoursPerYear } from '../cost/lamp-life.ts';
 import { type LampCost, type WholeLifeCost, wholeLifeCost } from '../cost/whole-life-cost.ts';
 import { type YearlyEnergy, yearlyEnergy } from '../cost/yearly-energy.ts';
@@ -16,7 +16,7 @@ import { enclosureInBox } from '../kit/shelf-box.ts';
 import { itemsOf, type Shelf } from '../shelf/shelf.ts';
 import { createKitSearch, type KitSearch, type SearchTask } from './kit-search.ts';
 import type { SearchInput } from './search-input.ts';
-import { solveSurface } from './solve-surface.ts';
+import { type SettledStates, solveSurface } from './solve-surface.ts';
 import type { MemberSurface } from './surface.ts';
 
 export interface PreparedSearch {
@@ -47,7 +47,7 @@ export function prepareSearch(input: SearchInput): PreparedSearch {
     costOf: (kit, behaviour, surface, arrangement) =>
       kitCost(kit, yearlyEnergy(surface, behaviour, arrangement.enclosure), arrangement.enclosure, input).total,
   });
-  const geometries = new Map<number, { geometry: BoxGeometry; settled: SettledBox | undefined }>();
+  const geometries = new Map<number, { geometry: BoxGeometry; settled: SettledStates | undefined }>();
   const solve = (task: SearchTask): MemberSurface[] => {
     const state = search.states[task.arrangement]!;
     let known = geometries.get(task.arrangement);

@@ -2,6 +2,7 @@
 // five where another heater works at night.
 // This is the slow part of a search and runs in workers. Leaves out: judging (judge-kit.ts).
 import type { ClimateNeeds } from '../../husbandry/climate.ts';
+import { stateOn } from '../../physics/network.ts';
 import type { Parameters } from '../../physics/parameters.ts';
 import {
   type BoxGeometry,
@@ -23,28 +24,35 @@ const leastW = 1;
 
 /** @param geometry of the arrangement's enclosure: heater 0 the main one, heater 1 the night heater if there is one;
  *    thermostat 0 "main", then "night" if there is one, then spare probes
- *  @param warm a nearby solution to start from */
+ *  @param near the states of another version of the same arrangement, to start from */
 export function solveSurface(
   geometry: BoxGeometry,
   parameters: Parameters,
   moments: Moments,
   climate: ClimateNeeds,
-  warm?: SettledBox,
-): { readonly surface: MemberSurface; readonly settled: SettledBox } {
+  near?: SettledStates,
+): { readonly surface: MemberSurface; readonly settled: SettledStates } {
   const model = modelFrom(geometry, parameters);
-  const held = settleBox(model, dayHold(model, moments.winterDay, climate), warm);
+  const held = settleBox(model, dayHold(model, moments.winterDay, climate), near?.held);
   const heldW = held.now[0]?.powerW ?? 0;
   const dayW = Math.max(leastW, heldW);
   // within a thousandth of its power the heater is flat out
   const mostW = (model.enclosure.heaters[0]?.powerW ?? 0) * parameters.heaterPower;
   const reaches = heldW < mostW * 0.999;
-  const parts = { model, moments, held, dayW };
-  const { day, night } = model.enclosure.heaters.length > 1 ? twoHeaters(parts) : oneHeater(parts);
+  const parts = { model, moments, held, dayW, near };
+  const { day, night, states } = model.enclosure.heaters.length > 1 ? twoHeaters(parts) : oneHeater(parts);
   const summer = summerLine(parts, day, climate);
   const warmer = moments.summerNight.roomC;
   return {
-    surface: { heaterPower: parameters.heaterPower, reaches, day, night, summer, summerNight: inRoom(night, warmer) },
-    settled: held,
+    surface: {
+      heaterPower: parameters.heaterPower,
+      reaches,
+      day,
+      night,
+      summer: summer.line,
+      summerNight: inRoom(night, warmer),
+    },
+    settled: { held, others: [...states, summer.settled] },
   };
 }
 
@@ -53,12 +61,34 @@ interface Parts {
   readonly moments: Moments;
   readonly held: SettledBox;
   readonly dayW: number;
+  readonly near: SettledStates | undefined;
+}
+
+/** The settled boxes of one version: the winter day held, the others in the order in which they are solved. */
+export interface SettledStates {
+  readonly held: SettledBox;
+  readonly others: readonly SettledBox[];
+}
+
+/** Where to start looking for state `which`: as far from this version's day as it lay in the other version. */
+function startOf({ held, near }: Parts, which: number, fallback: SettledBox): SettledBox {
+  const like = near?.others[which];
+  if (!near || !like) return fallback;
+  const row = like.state.row.map((v, k) => v + held.state.row[k]! - near.held.state.row[k]!);
+  return { ...like, state: stateOn(like.state.layout, row) };
+}
+
+interface Lines {
+  readonly day: WattLine;
+  readonly night: WattLine;
+  readonly states: readonly SettledBox[];
 }
 
 /** One heater: the same two states serve day and night, moved with the room; the lower one is solved at night. */
-function oneHeater({ model, moments, held, dayW }: Parts): { day: WattLine; night: WattLine } {
+function oneHeater(parts: Parts): Lines {
+  const { model, moments, held, dayW } = parts;
   const lowW = shares.lower * dayW;
-  const night = settleBox(model, { ...moments.winterNight, fixedW: [lowW] }, held);
+  const night = settleBox(model, { ...moments.winterNight, fixedW: [lowW] }, startOf(parts, 0, held));
   const high = valuesOf(model, moments.winterDay, held, 0);
   const low = valuesOf(model, moments.winterNight, night, 0);
   const apart = moments.winterDay.roomC - moments.winterNight.roomC;
@@ -66,18 +96,20 @@ function oneHeater({ model, moments, held, dayW }: Parts): { day: WattLine; nigh
   return {
     day: { roomC: moments.winterDay.roomC, lowW, highW, low: raised(low, apart), high },
     night: { roomC: moments.winterNight.roomC, lowW, highW, low, high: raised(high, -apart) },
+    states: [night],
   };
 }
 
 /** A lamp by day and another heater by night: each has its own two states. */
-function twoHeaters({ model, moments, held, dayW }: Parts): { day: WattLine; night: WattLine } {
+function twoHeaters(parts: Parts): Lines {
+  const { model, moments, held, dayW } = parts;
   const mostW = (model.enclosure.heaters[1]?.powerW ?? 0) * model.parameters.heaterPower;
   const scaleW = Math.max(3 * leastW, Math.min(mostW, Math.max(dayW, 5)));
   const lowW = shares.lower * dayW;
-  const below = settleBox(model, { ...moments.winterDay, fixedW: [lowW, 0] }, held);
+  const below = settleBox(model, { ...moments.winterDay, fixedW: [lowW, 0] }, startOf(parts, 0, held));
   const nightAt = (w: number, from: SettledBox) => settleBox(model, { ...moments.winterNight, fixedW: [0, w] }, from);
-  const nightBelow = nightAt(shares.nightLow * scaleW, below);
-  const nightAbove = nightAt(shares.nightHigh * scaleW, nightBelow);
+  const nightBelow = nightAt(shares.nightLow * scaleW, startOf(parts, 1, below));
+  const nightAbove = nightAt(shares.nightHigh * scaleW, startOf(parts, 2, nightBelow));
   return {
     day: {
       roomC: moments.winterDay.roomC,
@@ -93,14 +125,22 @@ function twoHeaters({ model, moments, held, dayW }: Parts): { day: WattLine; nig
       low: valuesOf(model, moments.winterNight, nightBelow, 1),
       high: valuesOf(model, moments.winterNight, nightAbove, 1),
     },
+    states: [below, nightBelow, nightAbove],
   };
 }
 
 /** The hottest day with the basking surface held, solved; other powers by the winter day's slopes. */
-function summerLine({ model, moments, held }: Parts, day: WattLine, climate: ClimateNeeds): WattLine {
-  const now = settleBox(model, dayHold(model, moments.summerDay, climate), held);
+function summerLine(
+  parts: Parts,
+  day: WattLine,
+  climate: ClimateNeeds,
+): { readonly line: WattLine; readonly settled: SettledBox } {
+  const { model, moments, held } = parts;
+  const which = model.enclosure.heaters.length > 1 ? 3 : 1;
+  const now = settleBox(model, dayHold(model, moments.summerDay, climate), startOf(parts, which, held));
   const values = valuesOf(model, moments.summerDay, now, 0);
-  return shifted(day, values, now.now[0]?.powerW ?? 0, moments.summerDay.roomC);
+  const line = shifted(day, values, now.now[0]?.powerW ?? 0, moments.summerDay.roomC);
+  return { line, settled: now };
 }
 
 const dayHold = (model: BoxModel, moment: SteadyConditions, climate: ClimateNeeds): SteadyConditions => ({

@@ -1,9 +1,9 @@
 // A planned home is fitted with a kit of the shelf, its faults are played, and the boxes of the coming years are priced.
-import { readFileSync } from 'node:fs';
 import AxeBuilder from '@axe-core/playwright';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { describeInBrowser, launchBrowser } from './support/browser.ts';
+import { enquiryDraft } from './support/draft.ts';
 import { type RunningProgram, startProgram } from './support/program.ts';
 
 let program: RunningProgram;
@@ -30,32 +30,6 @@ const look = async (name: string) => {
   await page.setViewportSize({ width: 1200, height: 900 });
 };
 
-/** What a person has answered, as the device keeps it. */
-function draft(box: string): string {
-  const file = readFileSync(new URL(`../data/examples/${box}.json`, import.meta.url), 'utf8');
-  const enclosure = JSON.parse(file);
-  const { animal, room } = enclosure;
-  const answers = {
-    label: '',
-    speciesId: animal.speciesId,
-    stage: animal.stage,
-    totalLengthM: animal.totalLengthM,
-    massG: animal.massG,
-    winterLowC: room.winter.lowC,
-    winterHighC: room.winter.highC,
-    summerLowC: room.summer.lowC,
-    summerHighC: room.summer.highC,
-    rhPct: room.winter.rhPct,
-    summerRhPct: null,
-    rhMeasured: true,
-    sun: 'none',
-    startFrom: box,
-    cautionsExplained: true,
-    standardId: 'home-third',
-  };
-  return JSON.stringify({ document: { format: 'warmstead-enquiry', version: 1, answers, enclosure }, savedAs: null });
-}
-
 describeInBrowser('choosing, costing and breaking a home', () => {
   beforeAll(async () => {
     program = await startProgram({ WARMSTEAD_DEMO: 'yes' });
@@ -64,7 +38,7 @@ describeInBrowser('choosing, costing and breaking a home', () => {
     page = await context.newPage();
     await page.addInitScript((kept) => {
       if (!localStorage.getItem('warmstead-draft-1')) localStorage.setItem('warmstead-draft-1', kept);
-    }, draft('tub-mat-600'));
+    }, enquiryDraft('tub-mat-600'));
   });
   afterAll(async () => {
     await browser?.close();

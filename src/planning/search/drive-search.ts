@@ -7,6 +7,7 @@ import type { SearchAnswer, SearchProgress } from './search-answer.ts';
 import type { SearchInput } from './search-input.ts';
 import { progressOf } from './search-kits.ts';
 import type { MemberSurface } from './surface.ts';
+import { type SurfaceStore, surfaceKey } from './surface-store.ts';
 
 export interface SurfaceSolver {
   readonly solve: (task: SearchTask) => Promise<readonly MemberSurface[]>;
@@ -19,6 +20,8 @@ export interface DriveOptions {
   readonly cancelled?: () => boolean;
   /** The search already prepared, where a solver of this very thread shares it. */
   readonly prepared?: PreparedSearch;
+  /** Lines solved by earlier searches, and kept for later ones. */
+  readonly store?: SurfaceStore;
 }
 
 /** @param solvers at least one, each prepared with the same input   @returns null when cancelled */
@@ -29,6 +32,13 @@ export async function driveSearch(
 ): Promise<SearchAnswer | null> {
   const prepared = options.prepared ?? prepareSearch(input);
   const { search } = prepared;
+  const { store } = options;
+  const keys = new Map<number, string>();
+  const keyOf = ({ arrangement }: SearchTask): string => {
+    const key = keys.get(arrangement) ?? surfaceKey(search.states[arrangement]!.arrangement, input);
+    keys.set(arrangement, key);
+    return key;
+  };
   const waiting: (() => void)[] = [];
   const wakeAll = () => {
     for (const wake of waiting.splice(0)) wake();
@@ -58,10 +68,20 @@ export async function driveSearch(
         await new Promise<void>((wake) => waiting.push(wake));
         continue;
       }
+      const known = store?.known(keyOf(task), task);
+      if (known) {
+        take(task, known);
+        wakeAll();
+        continue;
+      }
       busy++;
       try {
         const surfaces = await solver.solve(task);
-        if (!stopped) take(task, surfaces);
+        // nobody solves for a search that has been stopped
+        stopped ||= options.cancelled?.() ?? false;
+        if (stopped) continue;
+        store?.keep(keyOf(task), task, surfaces);
+        take(task, surfaces);
       } catch (error) {
         stopped = true;
         throw error;

@@ -1,5 +1,5 @@
 // What the choosing sheet and its workers say to each other. Two workers share a search: one leads and solves too, the
-// other only solves; they talk over a channel of their own. Faults and stages run on the leading one.
+// other only solves; they talk over a channel of their own. Faults and stages run on one of their own.
 import type { Enclosure } from '../../physics/enclosure.ts';
 import type { FaultFinding, FaultRehearsal } from '../../planning/faults/fault-answer.ts';
 import type { SearchTask } from '../../planning/search/kit-search.ts';
@@ -19,8 +19,11 @@ export interface ChooseAsk {
 }
 
 export type ChooseRequest =
+  /** To the one that helps, and to the one that leads; each with its end of their channel. */
   | { readonly kind: 'help' }
-  | { readonly kind: 'search'; readonly ask: ChooseAsk; readonly helpers: number }
+  | { readonly kind: 'helper' }
+  | { readonly kind: 'search'; readonly run: number; readonly ask: ChooseAsk }
+  | { readonly kind: 'stop' }
   | { readonly kind: 'faults'; readonly ask: ChooseAsk }
   | { readonly kind: 'stages'; readonly ask: ChooseAsk };
 
@@ -33,6 +36,12 @@ export type ChooseReply =
   | { readonly kind: 'roads'; readonly roads: StageRoads }
   | { readonly kind: 'refused'; readonly faults: readonly Fault[] }
   | { readonly kind: 'failed'; readonly say: string };
+
+/** An answer and the question that it belongs to; 0 where a worker has only one. */
+export interface ChooseEnvelope {
+  readonly run: number;
+  readonly reply: ChooseReply;
+}
 
 /** Between the leading worker and its helper. */
 export type HelperRequest =

@@ -1,4 +1,4 @@
-// Searches, rehearses and looks years ahead, away from the page. Ended by the page when something newer is asked.
+// Searches, rehearses and looks years ahead, away from the page. A search ends when something newer is asked.
 /// <reference lib="webworker" />
 import priors from '../../../data/priors.json';
 import starter from '../../../data/shelf/starter.json';
@@ -11,16 +11,24 @@ import { settledMembers } from '../../planning/plan.ts';
 import { driveSearch, type SurfaceSolver } from '../../planning/search/drive-search.ts';
 import { prepareSearch } from '../../planning/search/prepare-search.ts';
 import type { SearchInput } from '../../planning/search/search-input.ts';
+import { surfaceStore } from '../../planning/search/surface-store.ts';
 import { whatHelps } from '../../planning/search/what-helps.ts';
 import { shelfFrom } from '../../planning/shelf/validate-shelf.ts';
 import { stageRoads } from '../../planning/stages/stage-road.ts';
 import { bad, good, type Result } from '../../shared/result.ts';
 import { facts } from '../worker/facts.ts';
-import type { ChooseAsk, ChooseReply, ChooseRequest, HelperReply, HelperRequest } from './choose-protocol.ts';
+import type {
+  ChooseAsk,
+  ChooseEnvelope,
+  ChooseReply,
+  ChooseRequest,
+  HelperReply,
+  HelperRequest,
+} from './choose-protocol.ts';
 
 declare const self: DedicatedWorkerGlobalScope;
 
-const tell = (reply: ChooseReply) => self.postMessage(reply);
+const tell = (reply: ChooseReply, run = 0) => self.postMessage({ run, reply } satisfies ChooseEnvelope);
 /** Seed of the draws, as everywhere else. */
 const seed = 1;
 /** Versions for each box of the road; a look ahead over years does not need more (our choice). */
@@ -71,50 +79,71 @@ function inputOf(ask: ChooseAsk): Result<SearchInput> {
 
 const rest = () => new Promise<void>((go) => setTimeout(go, 0));
 
-async function search(ask: ChooseAsk, ports: readonly MessagePort[]): Promise<void> {
+/** The question being worked on; a newer one, or a stop, makes an older one end at its next step. */
+let latest = 0;
+let helper: Helper | null = null;
+const store = surfaceStore();
+
+async function search(ask: ChooseAsk, run: number): Promise<void> {
+  latest = run;
+  const over = () => latest !== run;
   const input = inputOf(ask);
-  if (!input.ok) return tell({ kind: 'refused', faults: input.faults });
-  const remote = ports.map((port) => helperBehind(port, input.value));
+  if (!input.ok) return tell({ kind: 'refused', faults: input.faults }, run);
   const prepared = prepareSearch(input.value);
   const own: SurfaceSolver = {
     solve: async (task) => {
       await rest();
-      return prepared.solve(task);
+      return over() ? [] : prepared.solve(task);
     },
   };
-  const answer = await driveSearch(input.value, [...remote, own], {
+  const solvers = helper ? [helper.solverFor(input.value), own] : [own];
+  const answer = await driveSearch(input.value, solvers, {
     prepared,
+    store,
+    cancelled: over,
     onProgress: (p) => {
-      tell({ kind: 'progress', doneFrac: p.doneFrac });
-      if (p.answer) tell({ kind: 'answer', answer: p.answer });
+      tell({ kind: 'progress', doneFrac: p.doneFrac }, run);
+      if (p.answer) tell({ kind: 'answer', answer: p.answer }, run);
     },
   });
   if (!answer) return;
-  tell({ kind: 'answer', answer });
+  tell({ kind: 'answer', answer }, run);
   const first = answer.choices[0];
   if (!first || first.verdict === 'holds') return;
-  const run = whatHelps({ ...input.value, materials: facts.materials, enclosure: first.enclosure });
-  let step = run.next();
-  while (!step.done) step = run.next();
-  tell({ kind: 'helps', helps: step.value });
+  const steps = whatHelps({ ...input.value, materials: facts.materials, enclosure: first.enclosure });
+  let step = steps.next();
+  while (!step.done) {
+    await rest();
+    if (over()) return;
+    step = steps.next();
+  }
+  tell({ kind: 'helps', helps: step.value }, run);
 }
 
-/** A solver in the other worker, behind a port. */
-function helperBehind(port: MessagePort, input: SearchInput): SurfaceSolver {
+/** The other worker, behind a port, for one search after the other. */
+interface Helper {
+  readonly solverFor: (input: SearchInput) => SurfaceSolver;
+}
+
+function helperBehind(port: MessagePort): Helper {
   const waiting = new Map<number, (reply: HelperReply) => void>();
   let seq = 0;
   port.onmessage = ({ data }: MessageEvent<HelperReply>) => {
     waiting.get(data.seq)?.(data);
     waiting.delete(data.seq);
   };
-  port.postMessage({ kind: 'prepare', input } satisfies HelperRequest);
   return {
-    solve: (task) =>
-      new Promise((done) => {
-        seq++;
-        waiting.set(seq, (reply) => done(reply.surfaces));
-        port.postMessage({ kind: 'solve', seq, task } satisfies HelperRequest);
-      }),
+    solverFor: (input) => {
+      port.postMessage({ kind: 'prepare', input } satisfies HelperRequest);
+      return {
+        solve: (task) =>
+          new Promise((done) => {
+            seq++;
+            waiting.set(seq, (reply) => done(reply.surfaces));
+            port.postMessage({ kind: 'solve', seq, task } satisfies HelperRequest);
+          }),
+      };
+    },
   };
 }
 
@@ -167,11 +196,18 @@ self.onmessage = ({ data, ports }: MessageEvent<ChooseRequest>) => {
     if (data.kind === 'help') {
       const port = ports[0];
       if (port) help(port);
-    } else if (data.kind === 'search') await search(data.ask, ports);
+    } else if (data.kind === 'helper') {
+      const port = ports[0];
+      if (port) helper = helperBehind(port);
+    } else if (data.kind === 'stop') latest = 0;
+    else if (data.kind === 'search') await search(data.ask, data.run);
     else if (data.kind === 'faults') await faults(data.ask);
     else await stages(data.ask);
   };
   work().catch((error: unknown) =>
-    tell({ kind: 'failed', say: error instanceof Error ? error.message : String(error) }),
+    tell(
+      { kind: 'failed', say: error instanceof Error ? error.message : String(error) },
+      data.kind === 'search' ? data.run : 0,
+    ),
   );
 };

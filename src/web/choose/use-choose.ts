@@ -1,12 +1,13 @@
-// The search, the rehearsal or the road for the home as it is now. A newer question ends the workers at once; so does
-// leaving the sheet.
+// The search, the rehearsal or the road for the home as it is now. A newer question ends the one before; so does leaving
+// the sheet.
 import { useCallback, useEffect, useState } from 'react';
 import type { FaultFinding, FaultRehearsal } from '../../planning/faults/fault-answer.ts';
 import type { SearchAnswer } from '../../planning/search/search-answer.ts';
 import type { HelpingChange } from '../../planning/search/what-helps.ts';
 import type { StageRoads } from '../../planning/stages/stage-road.ts';
 import type { Fault } from '../../shared/fault.ts';
-import type { ChooseAsk, ChooseReply, ChooseRequest } from './choose-protocol.ts';
+import type { ChooseAsk, ChooseReply } from './choose-protocol.ts';
+import { closeSearchWorkers, readySearchWorkers, startAlone, startSearch } from './choose-workers.ts';
 
 export type ChoosePart = 'search' | 'faults' | 'stages';
 
@@ -37,28 +38,16 @@ const nothing: ChooseRun = {
 /** The hand rests when nothing has changed for this long [ms] (our choice). */
 const restMs = 300;
 
-const newWorker = () => new Worker(new URL('./choose-worker.ts', import.meta.url), { type: 'module' });
+/** The page's own clock, for whoever measures it (bench/search-browser.ts). */
+const mark = (name: 'asked' | 'first' | 'settled') => performance.mark(`choose-${name}`);
 
-/** Starts the work and gives the way to end it. */
 function started(part: ChoosePart, ask: ChooseAsk, tell: (reply: ChooseReply) => void): () => void {
-  const lead = newWorker();
-  lead.onmessage = ({ data }: MessageEvent<ChooseReply>) => tell(data);
-  lead.onerror = (event) => tell({ kind: 'failed', say: event.message });
-  if (part !== 'search') {
-    lead.postMessage({ kind: part, ask } satisfies ChooseRequest);
-    return () => lead.terminate();
-  }
-  // One helper: the second core. More would only warm the machine of a shop.
-  const cores = navigator.hardwareConcurrency || 1;
-  const helper = cores > 1 ? newWorker() : null;
-  const channel = new MessageChannel();
-  helper?.postMessage({ kind: 'help' } satisfies ChooseRequest, [channel.port1]);
-  const request: ChooseRequest = { kind: 'search', ask, helpers: helper ? 1 : 0 };
-  lead.postMessage(request, helper ? [channel.port2] : []);
-  return () => {
-    lead.terminate();
-    helper?.terminate();
-  };
+  if (part !== 'search') return startAlone(part, ask, tell);
+  mark('asked');
+  return startSearch(ask, (reply) => {
+    if (reply.kind === 'answer') mark(reply.answer.settled ? 'settled' : 'first');
+    tell(reply);
+  });
 }
 
 function after(now: ChooseRun, reply: ChooseReply): ChooseRun {
@@ -91,6 +80,10 @@ export interface Choosing {
 export function useChoose(part: ChoosePart, ask: ChooseAsk | null): Choosing {
   const [run, setRun] = useState<ChooseRun>(nothing);
   const [stopped, setStopped] = useState<ChooseAsk | null>(null);
+  useEffect(() => {
+    readySearchWorkers();
+    return closeSearchWorkers;
+  }, []);
   useEffect(() => {
     if (!ask || stopped === ask) return;
     setRun({ ...nothing, working: true });

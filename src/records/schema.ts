@@ -4,13 +4,14 @@ import type { AnimalTables } from './animal-schema.ts';
 import type { OverlayTables } from './overlay-schema.ts';
 import type { PlacementTables } from './placement-schema.ts';
 import type { ReadingTables } from './reading-schema.ts';
+import type { ShelfTables } from './shelf-schema.ts';
 
 /** Set once, never changed. */
 type Fixed<T> = ColumnType<T, T, never>;
 /** Any JSON object. It goes in as text, so that lists and numbers are never taken for PostgreSQL's own. */
 type Json = JSONColumnType<Record<string, unknown>>;
 
-export interface Tables extends AnimalTables, OverlayTables, PlacementTables, ReadingTables {
+export interface Tables extends AnimalTables, OverlayTables, PlacementTables, ReadingTables, ShelfTables {
   shop: { id: Fixed<string>; name: string; created_at: Fixed<Date> };
   branch: {
     id: Fixed<string>;

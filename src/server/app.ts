@@ -20,6 +20,7 @@ import { keeperRoutes } from './routes/keeper.ts';
 import { placementRoutes } from './routes/placements.ts';
 import { planRoutes } from './routes/plan.ts';
 import { readingRoutes } from './routes/readings.ts';
+import { shelfRoutes } from './routes/shelf.ts';
 import { addSecurity } from './security.ts';
 import type { App, Doors } from './types.ts';
 import { requireWho } from './who.ts';
@@ -59,6 +60,7 @@ export async function buildApp(doors: Doors, choice: AppChoice): Promise<App> {
     placementRoutes(inside, doors);
     overlayRoutes(inside, doors);
     readingRoutes(inside, doors);
+    shelfRoutes(inside, doors);
     keeperRoutes(inside, doors);
   });
   app.get('/api/openapi.json', { config: { who: 'self' }, schema: { hide: true } }, async () => app.swagger());

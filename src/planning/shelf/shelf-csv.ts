@@ -1,18 +1,24 @@
-// A shelf as a table for a spreadsheet, out and in again without loss. Points and commas: the separator is found, decimal
-// commas are read where the separator is a semicolon. Leaves out: files.
+// A shelf as a table for a spreadsheet, out and in again without loss. The first line names the shelf, its currency and
+// whether its prices are invented; a table without it takes them from elsewhere. Points and commas: the separator is found,
+// decimal commas are read where the separator is a semicolon. Leaves out: files.
 import type { Fault } from '../../shared/fault.ts';
 import { bad, type Result } from '../../shared/result.ts';
 import type { Shelf, ShelfItem, ShelfKind } from './shelf.ts';
 import { fieldsOf, shelfColumns, shelfKinds } from './shelf-fields.ts';
-import { shelfFault, shelfFrom } from './validate-shelf.ts';
+import { shelfFault, shelfFrom, shelfMaterialFaults } from './validate-shelf.ts';
 
-/** One head line, one line an item; columns that do not belong to a kind stay empty. */
+const mark = 'warmstead-shelf';
+const priceWords = { invented: 'invented', charged: 'charged' } as const;
+
+/** A line about the shelf, a head line, one line an item; columns that do not belong to a kind stay empty. */
 export function shelfToCsv(shelf: Shelf): string {
   const lines = shelf.items.map((item) => {
     const row = item as unknown as Readonly<Record<string, unknown>>;
     return shelfColumns.map((column) => cell(row[column])).join(',');
   });
-  return `${[shelfColumns.join(','), ...lines].join('\r\n')}\r\n`;
+  const prices = shelf.invented ? priceWords.invented : priceWords.charged;
+  const about = [mark, shelf.version, shelf.name, shelf.currency, prices].map(cell).join(',');
+  return `${[about, shelfColumns.join(','), ...lines].join('\r\n')}\r\n`;
 }
 
 function cell(value: unknown): string {
@@ -22,17 +28,22 @@ function cell(value: unknown): string {
   return /[",;\r\n]/.test(text) ? `"${text.replaceAll('"', '""')}"` : text;
 }
 
-/** @param head what a table does not carry: name, currency, invented
- *  Faults: SHELF_CSV for the head line, and those of shelfFrom with line numbers. */
-export function shelfFromCsv(text: string, head: Pick<Shelf, 'name' | 'currency' | 'invented'>): Result<Shelf> {
-  const lines = tableOf(text);
+type Head = Pick<Shelf, 'name' | 'currency' | 'invented'>;
+
+/** @param head for a table whose first line does not say it   @param materials to hold materials against, when given
+ *  Faults: SHELF_CSV for the head line, and those of shelfFrom and of materials with line numbers, all at once. */
+export function shelfFromCsv(text: string, head: Head, materials?: Readonly<Record<string, unknown>>): Result<Shelf> {
+  const table = tableOf(text);
+  const about = table[0]?.[0]?.trim() === mark ? table[0] : null;
+  const lines = about ? table.slice(1) : table;
+  const first = about ? 2 : 1;
   const columns = lines[0]?.map((c) => c.trim()) ?? [];
   const missing = ['id', 'kind', 'name', 'price', 'inStock'].filter((c) => !columns.includes(c));
   if (missing.length > 0)
     return bad([
       shelfFault(
         'SHELF_CSV',
-        'line 1',
+        `line ${first}`,
         columns.join(',').slice(0, 60),
         shelfColumns.join(', '),
         `The head line lacks ${missing.join(', ')}.`,
@@ -40,19 +51,36 @@ export function shelfFromCsv(text: string, head: Pick<Shelf, 'name' | 'currency'
       ),
     ]);
   const semicolon = separatorOf(text) === ';';
-  const items = lines
+  const rows = lines
     .slice(1)
-    .filter((row) => row.some((c) => c.trim() !== ''))
-    .map((row) => itemOf(columns, row, semicolon));
-  const read = shelfFrom({ format: 'warmstead-shelf', version: 1, ...head, items });
-  if (read.ok) return read;
-  return bad(read.faults.map(atLine));
+    .flatMap((row, i) => (row.some((c) => c.trim() !== '') ? [{ row, line: first + 1 + i }] : []));
+  const items = rows.map(({ row }) => itemOf(columns, row, semicolon));
+  const raw = {
+    format: mark,
+    version: about ? numberOf((about[1] ?? '').trim(), semicolon) : 1,
+    ...(about ? headOf(about) : head),
+    items,
+  };
+  const read = shelfFrom(raw);
+  const strange = materials ? shelfMaterialFaults(raw as unknown as Shelf, materials) : [];
+  const faults = [...(read.ok ? [] : read.faults), ...strange];
+  if (read.ok && faults.length === 0) return read;
+  return bad(faults.map((fault) => atLine(fault, rows)));
 }
 
-/** "items[3].price" stands in line 5 of the table. */
-function atLine(fault: Fault): Fault {
+/** What the line about the shelf says; a word for the prices that is not known stays, for the check to tell. */
+function headOf(about: readonly string[]): Record<keyof Head, unknown> {
+  const [, , name, currency, prices] = about.map((c) => c.trim());
+  const invented = prices === priceWords.invented ? true : prices === priceWords.charged ? false : prices;
+  return { name, currency, invented };
+}
+
+/** "items[3].price" as the line of the table in which it stands. */
+function atLine(fault: Fault, rows: readonly { readonly line: number }[]): Fault {
   const index = /^items\[(\d+)\]\.?(.*)$/.exec(fault.field);
-  return index ? { ...fault, field: `line ${Number(index[1]) + 2}, ${index[2]}` } : fault;
+  if (!index) return fault;
+  const at = `line ${rows[Number(index[1])]?.line}`;
+  return { ...fault, field: `${at}, ${index[2]}`, say: fault.say.replace(/items\[\d+\]\.?/, `${at} `) };
 }
 
 function itemOf(columns: readonly string[], row: readonly string[], decimalComma: boolean): Partial<ShelfItem> {
@@ -73,7 +101,7 @@ function itemOf(columns: readonly string[], row: readonly string[], decimalComma
 
 function numberOf(value: string, decimalComma: boolean): number | string {
   const plain = decimalComma ? value.replace(',', '.') : value;
-  return /^-?\d+(\.\d+)?$/.test(plain) ? Number(plain) : value;
+  return /^-?\d+(\.\d+)?(e-?\d+)?$/i.test(plain) ? Number(plain) : value;
 }
 
 const flagOf = (value: string): boolean | string =>

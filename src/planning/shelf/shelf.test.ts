@@ -65,16 +65,35 @@ const anyItem = fc.constantFrom(...shelfKinds).chain((kind) => {
 });
 
 describe('a shelf as a table', () => {
-  it('comes back as it went out', () => {
+  it('comes back as it went out, name, currency and invented prices with it', () => {
+    const plain = fc.constantFrom('Front room', 'Regal, hinten; "neu"', 'a\nb', 'Ё');
     fc.assert(
-      fc.property(fc.uniqueArray(anyItem, { selector: (item) => item.id, maxLength: 8 }), (items) => {
-        const head = { name: 'x', currency: 'EUR', invented: false };
-        const shelf: Shelf = { format: 'warmstead-shelf', version: 1, ...head, items };
-        const back = shelfFromCsv(shelfToCsv(shelf), head);
-        expect(back).toEqual({ ok: true, value: shelf });
-      }),
-      { numRuns: 200 },
+      fc.property(
+        fc.uniqueArray(anyItem, { selector: (item) => item.id, maxLength: 8 }),
+        plain,
+        fc.constantFrom(...Intl.supportedValuesOf('currency')),
+        fc.boolean(),
+        (items, name, currency, invented) => {
+          const shelf: Shelf = { format: 'warmstead-shelf', version: 1, name, currency, invented, items };
+          const other = { name: 'other', currency: 'JPY', invented: !invented };
+          expect(shelfFromCsv(shelfToCsv(shelf), other, undefined)).toEqual({ ok: true, value: shelf });
+        },
+      ),
+      { numRuns: 300 },
     );
+  });
+  it('the starter shelf too, to the last digit', () => {
+    const head = { name: 'other', currency: 'JPY', invented: false };
+    expect(shelfFromCsv(shelfToCsv(starterShelf()), head, facts.materials)).toEqual({
+      ok: true,
+      value: starterShelf(),
+    });
+  });
+  it('refuses a currency that is none, and a name that a spreadsheet would calculate', () => {
+    const text = 'warmstead-shelf,1,=A1,XYZ,perhaps\r\nid,kind,name,price,inStock\r\nl,lock, ,3,yes\r\n';
+    const read = shelfFromCsv(text, { name: 's', currency: 'EUR', invented: false });
+    const fields = read.ok ? [] : read.faults.map((f) => f.field);
+    expect(fields).toEqual(['name', 'currency', 'invented', 'line 3, name']);
   });
   it('reads semicolons with decimal commas, columns in another order, and yes and no', () => {
     const text = 'name;id;kind;price;inStock;guards\r\nCage;g1;guard;14,50;yes;body\r\n';

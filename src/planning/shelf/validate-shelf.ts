@@ -14,6 +14,20 @@ export const mostItems = 5000;
 const isRow = (x: unknown): x is Row => typeof x === 'object' && x !== null && !Array.isArray(x);
 const shown = (x: unknown): string => (x === undefined ? 'nothing' : String(JSON.stringify(x)).slice(0, 80));
 
+/** Codes of ISO 4217, as the engine that runs us knows them. */
+const currencies: ReadonlySet<string> = new Set(Intl.supportedValuesOf('currency'));
+
+const longestText = 120;
+const plainTextSay = `a text of 1 to ${longestText} letters, no space or line break around it, not begun with = + - @`;
+
+/** Survives a spreadsheet: no blank at its ends, and no sign with which a spreadsheet begins to calculate. */
+const isPlainText = (value: unknown): boolean =>
+  typeof value === 'string' &&
+  value.length > 0 &&
+  value.length <= longestText &&
+  value === value.trim() &&
+  !/^[=+\-@]/.test(value);
+
 export function shelfFault(
   code: string,
   field: string,
@@ -40,8 +54,8 @@ export function shelfFrom(raw: unknown): Result<Shelf> {
     ]);
   const faults: Fault[] = [];
   const head: readonly (readonly [string, boolean, string])[] = [
-    ['name', typeof raw.name === 'string' && raw.name !== '', 'a text'],
-    ['currency', /^[A-Z]{3}$/.test(String(raw.currency)), 'three capital letters, e.g. GBP'],
+    ['name', isPlainText(raw.name), plainTextSay],
+    ['currency', currencies.has(String(raw.currency)), 'a code of ISO 4217, e.g. GBP or EUR'],
     ['invented', typeof raw.invented === 'boolean', 'true or false'],
   ];
   for (const [key, fine, allowed] of head)
@@ -64,6 +78,23 @@ export function shelfFrom(raw: unknown): Result<Shelf> {
   });
   return faults.length > 0 ? bad(faults) : good(raw as unknown as Shelf);
 }
+
+/** Materials that the facts do not know. @param materials of data/materials.json */
+export function shelfMaterialFaults(shelf: Shelf, materials: Readonly<Record<string, unknown>>): Fault[] {
+  const known = Object.keys(materials);
+  return shelf.items.flatMap((item, i) =>
+    materialKeys.flatMap((key) => {
+      const got = (item as unknown as Row)[key];
+      if (typeof got !== 'string' || known.includes(got)) return [];
+      const near = nearestKey(got, known);
+      const fix = near === null ? 'Choose one of those named.' : `Did you mean "${near}"?`;
+      const say = `The facts hold no material "${got}".`;
+      return [shelfFault('SHELF_FIELD', `items[${i}].${key}`, got, known.join(', '), say, fix)];
+    }),
+  );
+}
+
+const materialKeys = ['materialId', 'wallMaterialId', 'frontMaterialId'] as const;
 
 function itemFaults(row: unknown, at: string, seen: Set<string>): Fault[] {
   if (!isRow(row)) return [shelfFault('SHELF_FORM', at, row, 'an item', `${at} is no item.`, 'Take it out.')];
@@ -100,9 +131,7 @@ function fieldFaults(field: ShelfField, value: unknown, at: string): Fault[] {
     shelfFault('SHELF_FIELD', path, value, allowed, `${path} is missing or out of range.`, 'Correct it.'),
   ];
   if (field.type === 'text') {
-    return typeof value === 'string' && value.length > 0 && value.length <= 120
-      ? []
-      : wrong('a text of 1 to 120 letters');
+    return isPlainText(value) ? [] : wrong(plainTextSay);
   }
   if (field.type === 'flag') return typeof value === 'boolean' ? [] : wrong('true or false');
   if (field.type === 'word') return field.words?.includes(String(value)) ? [] : wrong((field.words ?? []).join(' | '));

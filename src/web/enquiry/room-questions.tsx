@@ -8,6 +8,7 @@ import { useDocument } from '../state/document-context.tsx';
 import { boxName } from './box-name.ts';
 import { ExampleThumbnail } from './example-thumbnail.tsx';
 import { examples } from './examples.ts';
+import { usualRoomOf, usualRooms } from './usual-rooms.ts';
 
 /** Rooms that people live in [°C]; the enclosure file allows more (our choice for the form). */
 const roomC = { min: -10, max: 45 };
@@ -26,7 +27,7 @@ export function SeasonQuestion({ season }: { readonly season: 'winter' | 'summer
   const high = document.answers[highKey];
   const crossed = low !== null && high !== null && !spanInOrder(low, high);
   const put = (key: SpanKey) => (value: number | null) => answer({ [key]: value } as Partial<Answers>, key);
-  return (
+  const fields = (
     <div className="field-row">
       <QuantityField
         label={t(season === 'winter' ? 'winter.low' : 'summer.low')}
@@ -44,6 +45,39 @@ export function SeasonQuestion({ season }: { readonly season: 'winter' | 'summer
         {...roomC}
       />
     </div>
+  );
+  if (season === 'summer') return fields;
+  return (
+    <>
+      {fields}
+      <UsualRoomChoice />
+    </>
+  );
+}
+
+/** One touch for a customer who has never read the room: usual figures, said to be that. */
+function UsualRoomChoice() {
+  const { t, measure } = useSheet();
+  const { document, answer } = useDocument();
+  return (
+    <Choice
+      label={t('usualRoom.label')}
+      layout="list"
+      value={usualRoomOf(document.answers)}
+      onChange={(id) => {
+        const room = usualRooms.find((row) => row.id === id);
+        if (room) answer(room.answers);
+      }}
+      options={usualRooms.map(({ id, answers }) => ({
+        value: id,
+        text: t(`usualRoom.${id}`),
+        more: t('usualRoom.means', {
+          winter: measure.text('temperature', answers.winterLowC ?? Number.NaN, 0),
+          summer: measure.text('temperature', answers.summerHighC ?? Number.NaN, 0),
+        }),
+      }))}
+      hint={t('usualRoom.hint')}
+    />
   );
 }
 

@@ -116,6 +116,16 @@ export const de: MessageBook = {
   'household.who': 'Es entscheidet: die Hausärztin oder der Hausarzt.',
   'household.explained': 'Laut gesagt und verstanden',
   'household.notStored': 'Gespeichert wird nur, dass es erklärt wurde.',
+  'usualRoom.label': 'Niemand hat gemessen? Ein üblicher Raum',
+  'usualRoom.lived-in': 'Beheiztes Wohnzimmer',
+  'usualRoom.bedroom': 'Schlafzimmer, nachts ungeheizt',
+  'usualRoom.barely-heated': 'Flur oder Kammer, kaum geheizt',
+  'usualRoom.unheated': 'Unbeheizter Nebenbau',
+  'usualRoom.means': 'Winternacht {winter}, heißester Tag {summer}',
+  'usualRoom.hint':
+    'Übliche Werte für Winter, Sommer und Feuchte, unsere Wahl. Ein Thermometer eine Woche lang im Raum ist besser.',
+  'usualRoom.onPlan':
+    'Das sind übliche Werte eines solchen Raums, unsere Wahl; niemand hat sie gemessen. Ein Thermometer dort klärt es.',
   'winter.low': 'Kälteste Winternacht',
   'winter.high': 'Wärmster Wert am Wintertag',
   'summer.low': 'Kühlste Sommernacht',

@@ -118,6 +118,16 @@ export const en = {
   'household.who': 'Who decides: the family’s doctor.',
   'household.explained': 'Said aloud and understood',
   'household.notStored': 'Only that it was explained is kept.',
+  'usualRoom.label': 'Nobody has read it? A usual room',
+  'usualRoom.lived-in': 'Heated living room',
+  'usualRoom.bedroom': 'Bedroom, heating off at night',
+  'usualRoom.barely-heated': 'Hall or spare room, barely heated',
+  'usualRoom.unheated': 'Unheated outbuilding',
+  'usualRoom.means': 'winter night {winter}, hottest day {summer}',
+  'usualRoom.hint':
+    'Usual figures for winter, summer and humidity, our choice. A thermometer in the room for a week is better.',
+  'usualRoom.onPlan':
+    'These are usual figures of such a room, our choice; nobody has read them. A thermometer there settles it.',
   'winter.low': 'Coldest winter night',
   'winter.high': 'Warmest on a winter day',
   'summer.low': 'Coolest summer night',

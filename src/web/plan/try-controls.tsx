@@ -2,6 +2,7 @@
 import type { Enclosure, Heater, Thermostat } from '../../physics/enclosure.ts';
 import { QuantityDial } from '../controls/quantity-dial.tsx';
 import { QuantityField } from '../controls/quantity-field.tsx';
+import { usualRoomOf } from '../enquiry/usual-rooms.ts';
 import { heaterHasHeight, movedHeater, movedProbe } from '../pictures/move.ts';
 import { useSheet } from '../settings/settings-context.tsx';
 import { useDocument } from '../state/document-context.tsx';
@@ -54,6 +55,7 @@ export function RoomControls({ season }: { readonly season: Season }) {
           else answer({ summerRhPct: value }, 'rh-summer');
         }}
       />
+      {usualRoomOf(document.answers) !== null && <p className="field-hint">{t('usualRoom.onPlan')}</p>}
     </fieldset>
   );
 }

@@ -300,6 +300,8 @@ export const de: MessageBook = {
   'plan.keeping': 'Der Ladenrechner rechnet …',
   'plan.verdictKept': 'Abgelegt: {verdict}, berechnet vom Ladenrechner mit Modell {model}.',
   'plan.verdictNotKept': 'Der Ladenrechner hat es nicht abgelegt. Bitte noch einmal.',
+  'plan.print': 'Diesen Plan drucken',
+  'plan.printedOn': 'Gedruckt am {date}. Im leeren Behälter mit Messwerten beweisen, bevor das Tier einzieht.',
   'plan.held': 'Was hält ({count})',
 
   'need.found': 'Erwartet',

@@ -302,6 +302,8 @@ export const en = {
   'plan.keeping': 'The shop computer is working it out …',
   'plan.verdictKept': 'Kept: {verdict}, worked out by the shop computer with model {model}.',
   'plan.verdictNotKept': 'The shop computer did not keep it. Try again.',
+  'plan.print': 'Print this plan',
+  'plan.printedOn': 'Printed on {date}. Prove it with readings in the empty home before the animal moves in.',
   'plan.held': 'What holds ({count})',
 
   'need.found': 'Expected',

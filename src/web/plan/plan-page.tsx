@@ -24,6 +24,7 @@ import { conditionsAt, firstMoment, type Moment } from './moment.ts';
 import { MomentChoice } from './moment-choice.tsx';
 import { HeldNeeds, OpenNeeds } from './needs-list.tsx';
 import { nextOnPlan } from './next-on-plan.ts';
+import { PrintPlan } from './print-plan.tsx';
 import { StandardChoice } from './standard-choice.tsx';
 import { HeaterControls, RoomControls, ThermostatControls } from './try-controls.tsx';
 import { TurnedPart } from './turned-part.tsx';
@@ -132,6 +133,7 @@ export function PlanPage() {
         <Headline run={run} stale={stale} next={next} />
         {plan && !stale && <KeepVerdict enclosure={enclosure} />}
         <ProofLink />
+        {plan && !stale && <PrintPlan />}
         {plan && openCount > 0 && <OpenNeeds needs={plan.needs} facts={facts} />}
         {!wide && map}
         <section className="sheet-part try" aria-labelledby="try-title">

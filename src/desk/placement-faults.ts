@@ -37,7 +37,50 @@ export const placementFaults = {
     say: `${what} is not for this role.`,
     fix: `Ask somebody who is ${allowed}.`,
   }),
+  statement: (field: string, got: string, allowed: string): Fault => ({
+    code: 'STATEMENT_FIELD',
+    field,
+    got,
+    allowed,
+    say: 'This cannot be stated so.',
+    fix: 'Say it again with the fields of this requirement.',
+  }),
+  overrideAbsolute: (finding: RequirementFinding): Fault => ({
+    code: 'OVERRIDE_ABSOLUTE',
+    field: finding.id,
+    got: `absolute by ${finding.absolute ?? 'nobody'}`,
+    allowed: 'a requirement that is not absolute',
+    say: `${sayRequirement(finding.id, 'en').title}: no override helps.`,
+    fix: sayRequirement(finding.id, 'en').todo,
+  }),
+  overrideNeedless: (id: string): Fault => ({
+    code: 'OVERRIDE_NEEDLESS',
+    field: id,
+    got: 'met, or never overridden',
+    allowed: 'a requirement that is not met or not known',
+    say: 'There is nothing to override here, or to take back.',
+    fix: 'Load the placement again.',
+  }),
+  overrideReason: (letters: number): Fault => ({
+    code: 'OVERRIDE_REASON',
+    field: 'reason',
+    got: `${letters} letters`,
+    allowed: `at least ${shortestOverrideReason} letters`,
+    say: 'An override is printed with its reason; this one is too short to be one.',
+    fix: 'Write why the animal may go all the same.',
+  }),
+  refusalReason: (): Fault => ({
+    code: 'REFUSAL_REASON',
+    field: 'text',
+    got: 'nothing',
+    allowed: 'a few words when the reason is "other"',
+    say: 'The reason is missing.',
+    fix: 'Write it in a few words, or choose one of the reasons.',
+  }),
 } as const;
+
+/** Short enough for a stub, long enough that a word like "fine" does not pass (our choice). */
+export const shortestOverrideReason = 12;
 
 /** One fault for each requirement that does not stand, all at once. */
 export const shutFaults = (findings: readonly RequirementFinding[]): readonly Fault[] =>

@@ -50,6 +50,22 @@ export async function writeEntry(
   return good({ id, written });
 }
 
+/** Writes entries that belong to something else that is being done, in its transaction. The caller has checked them. */
+export async function writeEntriesIn(
+  tx: Rows,
+  desk: DeskContext,
+  record: AnimalRecord,
+  around: DeskSurroundings,
+  entries: readonly (Pick<AnimalEvent, 'kind' | 'body'> & { readonly clientKey: string })[],
+): Promise<void> {
+  const writer = writerOf(desk);
+  for (const entry of entries) {
+    const event = { id: randomUUID(), animalId: record.row.id, on: around.today, at: writer.at };
+    await insertEvent(tx, { ...event, ...entry, corrects: null, reason: '' }, writer);
+  }
+  await followUp(tx, record, around);
+}
+
 export interface EntryCorrection {
   readonly animalId: string;
   readonly entryId: string;

@@ -129,3 +129,21 @@ export async function openPlacementOf(db: Db, enquiryId: string, animalId: strin
   for (const { id } of found) if (placementState(await placementEvents(db, id)) === 'open') return id;
   return undefined;
 }
+
+/** Holds placement and animal until the transaction ends: entries about the animal wait, so that what was judged is what
+ *  goes, and of two placements of one animal the second sees the first. */
+export async function holdPlacement(tx: Db, { id, animalId }: Pick<Placement, 'id' | 'animalId'>): Promise<void> {
+  await tx.selectFrom('placement').select('id').where('id', '=', id).forUpdate().executeTakeFirstOrThrow();
+  await tx.selectFrom('animal').select('id').where('id', '=', animalId).forUpdate().executeTakeFirstOrThrow();
+}
+
+/** Whether this was sent before: a device sends again what it got no answer to. */
+export async function wasSent(tx: Db, placementId: string, token: string): Promise<boolean> {
+  const found = await tx
+    .selectFrom('placement_event')
+    .select('id')
+    .where('placement_id', '=', placementId)
+    .where('token', '=', token)
+    .executeTakeFirst();
+  return found !== undefined;
+}

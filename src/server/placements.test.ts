@@ -81,4 +81,23 @@ describe('a placement', () => {
       faults: [{ code: 'PLACEMENT_UNKNOWN' }],
     });
   });
+
+  test('the doors answer as the action does: shut is 409 with all that is missing, a wrong word is 400, refusing is 200', async () => {
+    const [animalId, enquiryId] = [await takeIn(), await enquire()];
+    const { id } = (await ask('POST', '/api/placements', { enquiryId, animalId })).body;
+    const token = '11111111-1111-4111-8111-111111111111';
+    const shut = await ask('POST', `/api/placements/${id}/release`, { outcome: 'sold', token });
+    expect(shut.status).toBe(409);
+    expect(new Set(shut.body.faults.map((fault: { code: string }) => fault.code))).toEqual(new Set(['RELEASE_SHUT']));
+    expect(shut.body.faults.length).toBeGreaterThan(10);
+    const absolute = { requirement: 'examination', reason: 'they are in a hurry', takeBack: false, token };
+    expect((await ask('POST', `/api/placements/${id}/overrides`, absolute)).status).toBe(403);
+    expect((await ask('POST', `/api/placements/${id}/refusal`, { reason: 'mood', text: '', token })).status).toBe(400);
+    const refused = await ask('POST', `/api/placements/${id}/refusal`, { reason: 'home', text: '', token });
+    expect(refused).toMatchObject({ status: 200, body: { state: 'refused' } });
+    const vet = { requirement: 'vet', answer: 'yes', text: 'a practice', place: null, years: null, token };
+    expect(await ask('POST', `/api/placements/${id}/statements`, vet)).toMatchObject({ status: 200 });
+    const later = { ...vet, token: token.replace('1', '2') };
+    expect((await ask('POST', `/api/placements/${id}/statements`, later)).status).toBe(409);
+  });
 });

@@ -1,12 +1,30 @@
-// The HTTP doors onto placements: open one, list them, show one with its whole thread.
+// The HTTP doors onto placements: open one, list them, show one with its whole thread, and all that is done with it.
 import type { FastifyReply } from 'fastify';
+import type { TSchema } from 'typebox';
+import type { DeskContext } from '../../desk/desk-context.ts';
 import { openPlacement } from '../../desk/open-placement.ts';
+import { overrideRequirement } from '../../desk/override-requirement.ts';
 import { placementSheet } from '../../desk/placement-sheet.ts';
+import type { PlacementThread } from '../../desk/placement-thread.ts';
+import { refuseSale, reopenPlacement, takeBack } from '../../desk/refuse-sale.ts';
+import { releaseAnimal } from '../../desk/release-animal.ts';
 import { listPlacements, showPlacement } from '../../desk/show-placement.ts';
+import { stateRequirement } from '../../desk/state-requirement.ts';
+import type { Result } from '../../shared/result.ts';
 import { anyAnswer } from '../animal-schemas.ts';
 import { sendFaults } from '../errors.ts';
-import { openPlacementBody, placementParams } from '../placement-schemas.ts';
+import {
+  openPlacementBody,
+  overrideBody,
+  placementParams,
+  refusalBody,
+  releaseBody,
+  reopenBody,
+  statementBody,
+  takeBackBody,
+} from '../placement-schemas.ts';
 import type { App, Doors } from '../types.ts';
+import type { Who } from '../who.ts';
 
 const tags = ['placements'];
 const answers = { 200: anyAnswer };
@@ -43,12 +61,58 @@ export function placementRoutes(app: App, doors: Doors): void {
       config: { who: 'register' },
       schema: { tags, summary: 'One placement with its whole thread', params: placementParams, response: answers },
     },
-    async (request, reply) => await showSheet(doors, request, request.params.id, reply),
+    async (request, reply) => {
+      const desk = doors.desk(request);
+      return await answer(reply, desk, await showPlacement(desk, request.params.id));
+    },
+  );
+  actRoutes(app, doors);
+}
+
+/** What can be done with a placement; each answers with the whole sheet as it is afterwards. */
+function actRoutes(app: App, doors: Doors): void {
+  app.post(
+    '/api/placements/:id/statements',
+    doing('desk', 'Say something of a requirement', statementBody),
+    async (request, reply) => {
+      const desk = doors.desk(request);
+      return await answer(reply, desk, await stateRequirement(desk, request.params.id, request.body));
+    },
+  );
+  app.post(
+    '/api/placements/:id/overrides',
+    doing('manager', 'Override a requirement, or take it back', overrideBody),
+    async (request, reply) => {
+      const desk = doors.desk(request);
+      return await answer(reply, desk, await overrideRequirement(desk, request.params.id, request.body));
+    },
+  );
+  app.post('/api/placements/:id/release', doing('desk', 'Release the animal', releaseBody), async (request, reply) => {
+    const desk = doors.desk(request);
+    return await answer(reply, desk, await releaseAnimal(desk, request.params.id, request.body));
+  });
+  app.post('/api/placements/:id/refusal', doing('desk', 'Refuse it', refusalBody), async (request, reply) => {
+    const desk = doors.desk(request);
+    return await answer(reply, desk, await refuseSale(desk, request.params.id, request.body));
+  });
+  app.post('/api/placements/:id/reopening', doing('desk', 'Take it up again', reopenBody), async (request, reply) => {
+    const desk = doors.desk(request);
+    return await answer(reply, desk, await reopenPlacement(desk, request.params.id, request.body));
+  });
+  app.post(
+    '/api/placements/:id/return',
+    doing('desk', 'The animal comes back', takeBackBody),
+    async (request, reply) => {
+      const desk = doors.desk(request);
+      return await answer(reply, desk, await takeBack(desk, request.params.id, request.body));
+    },
   );
 }
 
-async function showSheet(doors: Doors, request: Parameters<Doors['desk']>[0], id: string, reply: FastifyReply) {
-  const desk = doors.desk(request);
-  const shown = await showPlacement(desk, id);
-  return shown.ok ? reply.send(placementSheet(shown.value, desk)) : await sendFaults(reply, shown.faults);
-}
+const doing = <Body extends TSchema>(who: Who, summary: string, body: Body) => ({
+  config: { who },
+  schema: { tags, summary, params: placementParams, body, response: answers },
+});
+
+const answer = async (reply: FastifyReply, desk: DeskContext, done: Result<PlacementThread>) =>
+  done.ok ? reply.send(placementSheet(done.value, desk)) : await sendFaults(reply, done.faults);

@@ -2,6 +2,7 @@
 import { randomUUID } from 'node:crypto';
 import type { LogPlace, Quantity } from '../proving/reading-log.ts';
 import type { InstrumentWriter } from './instruments.ts';
+import { ensureReadingMonths } from './reading-months.ts';
 import type { Db } from './schema.ts';
 
 export interface LiveSource {
@@ -92,6 +93,10 @@ export async function insertLiveReadings(
   receivedAt: Date,
 ): Promise<number> {
   if (readings.length === 0) return 0;
+  await ensureReadingMonths(
+    db,
+    readings.map((r) => r.measuredAt),
+  );
   const done = await db
     .insertInto('live_reading')
     .values(

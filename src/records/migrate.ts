@@ -14,21 +14,19 @@ interface Migration {
   readonly sha256: string;
 }
 
+type Step = Pick<Migration, 'name' | 'sha256'>;
+
 /** Any number that no other program on the same server uses for an advisory lock (our choice). */
 const lockKey = 7_430_001;
 
-/** Applies what is missing. @returns names applied now. Faults: "RECORDS_MIGRATION_CHANGED". */
+/** Applies what is missing. @returns names applied now. Faults: "RECORDS_MIGRATION_CHANGED", "RECORDS_NEWER". */
 export async function migrate(pool: pg.Pool, folder = migrationFolder()): Promise<Result<readonly string[]>> {
   const wanted = migrationsIn(folder);
   const client = await pool.connect();
   try {
     await client.query('select pg_advisory_lock($1)', [lockKey]);
-    await client.query(
-      'create table if not exists migration (name text primary key, sha256 text not null, at timestamptz not null default now())',
-    );
-    const done = await client.query<{ name: string; sha256: string }>(
-      'select name, sha256 from migration order by name',
-    );
+    await client.query(makeStepTable);
+    const done = await client.query<Step>('select name, sha256 from migration order by name');
     const faults = done.rows.flatMap((row) => changedFaults(row, wanted));
     if (faults.length > 0) return bad(faults);
     const missing = wanted.filter((m) => !done.rows.some((row) => row.name === m.name));
@@ -39,6 +37,25 @@ export async function migrate(pool: pg.Pool, folder = migrationFolder()): Promis
     client.release();
   }
 }
+
+/** Makes the tables as they were at these steps, inside the caller's transaction. Faults: as migrate. */
+export async function applySteps(
+  client: pg.ClientBase,
+  steps: readonly Step[],
+  folder = migrationFolder(),
+): Promise<Result<void>> {
+  const known = migrationsIn(folder);
+  const faults = steps.flatMap((step) => changedFaults(step, known));
+  if (faults.length > 0) return bad(faults);
+  await client.query(makeStepTable);
+  for (const migration of known.filter((m) => steps.some((step) => step.name === m.name))) {
+    await run(client, migration);
+  }
+  return good(undefined);
+}
+
+const makeStepTable =
+  'create table if not exists migration (name text primary key, sha256 text not null, at timestamptz not null default now())';
 
 const migrationFolder = (): string => join(programRoot(), 'src', 'records', 'migrations');
 
@@ -54,8 +71,7 @@ export function migrationsIn(folder: string): Migration[] {
 async function apply(client: pg.PoolClient, migration: Migration): Promise<void> {
   await client.query('begin');
   try {
-    await client.query(migration.sql);
-    await client.query('insert into migration (name, sha256) values ($1, $2)', [migration.name, migration.sha256]);
+    await run(client, migration);
     await client.query('commit');
   } catch (error) {
     await client.query('rollback');
@@ -63,17 +79,32 @@ async function apply(client: pg.PoolClient, migration: Migration): Promise<void>
   }
 }
 
-function changedFaults(row: { name: string; sha256: string }, wanted: readonly Migration[]): Fault[] {
+async function run(client: pg.ClientBase, migration: Migration): Promise<void> {
+  await client.query(migration.sql);
+  await client.query('insert into migration (name, sha256) values ($1, $2)', [migration.name, migration.sha256]);
+}
+
+function changedFaults(row: Step, wanted: readonly Migration[]): Fault[] {
   const file = wanted.find((m) => m.name === row.name);
-  if (file?.sha256 === row.sha256) return [];
+  if (file === undefined) return [newer(row)];
+  if (file.sha256 === row.sha256) return [];
   return [
     {
       code: 'RECORDS_MIGRATION_CHANGED',
       field: row.name,
-      got: file === undefined ? 'a step that this version does not know' : 'a step whose text was changed afterwards',
+      got: 'a step whose text was changed afterwards',
       allowed: 'the steps that the records were made with, and new ones after them',
       say: 'The records were made by another version of this program than the one that was started.',
       fix: 'Start the version that last used these records, or a newer one.',
     },
   ];
 }
+
+const newer = (row: Step): Fault => ({
+  code: 'RECORDS_NEWER',
+  field: row.name,
+  got: 'a step that this version does not know',
+  allowed: 'records of this version or an older one',
+  say: 'The records were made by a newer version of this program than the one that was started. They were left as they are.',
+  fix: 'Start the version that last used these records, or a newer one.',
+});

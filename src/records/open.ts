@@ -8,13 +8,19 @@ import { type Engine, startEngine } from './embedded/supervisor.ts';
 import { migrate } from './migrate.ts';
 import type { Db, Tables } from './schema.ts';
 
-export interface Records {
-  readonly db: Db;
+/** A database that answers; what tables it has is not asked. */
+export interface Database {
+  /** For what goes beside queries: bulk loading, locks of a session. */
+  readonly pool: pg.Pool;
   /** "built-in" or "server": shown at start and by /api/health. */
   readonly kind: 'built-in' | 'server';
   /** Folder of the built-in database, which may lie outside the data folder; null for a server. */
   readonly folder: string | null;
   readonly close: () => Promise<void>;
+}
+
+export interface Records extends Database {
+  readonly db: Db;
 }
 
 export interface RecordsChoice {
@@ -27,33 +33,53 @@ export interface RecordsChoice {
 
 const builtInDatabase = 'warmstead';
 
-/** Opens the records and brings their tables up to date. Faults: those of startEngine and migrate,
- *  "RECORDS_UNREACHABLE". */
+/** Opens the records and brings their tables up to date. Faults: those of openDatabase and migrate. */
 export async function openRecords(choice: RecordsChoice): Promise<Result<Records>> {
+  const opened = await openDatabase(choice);
+  if (!opened.ok) return opened;
+  const { pool } = opened.value;
+  const db = new Kysely<Tables>({ dialect: new PostgresDialect({ pool }) });
+  try {
+    const migrated = await migrate(pool);
+    if (migrated.ok) return good({ ...opened.value, db });
+    await opened.value.close();
+    return migrated;
+  } catch (error) {
+    await opened.value.close();
+    const code = (error as { code?: string }).code;
+    if (opened.value.kind === 'server' && code !== undefined)
+      return bad([unreachable((error as Error).message || code)]);
+    throw error;
+  }
+}
+
+/** Opens the database as it is. Faults: those of startEngine, "RECORDS_UNREACHABLE". */
+export async function openDatabase(choice: RecordsChoice): Promise<Result<Database>> {
   if (choice.databaseUrl !== undefined && choice.databaseUrl !== '') {
-    return withPool({ connectionString: choice.databaseUrl }, null, choice);
+    return await withPool({ connectionString: choice.databaseUrl }, null, choice);
   }
   const engine = await startEngine(choice.dataFolder);
   if (!engine.ok) return engine;
   await ensureDatabase(engine.value);
   const config = { host: engine.value.socketFolder, user: engineUser, database: builtInDatabase };
-  return withPool(config, engine.value, choice);
+  return await withPool(config, engine.value, choice);
 }
 
-async function withPool(config: pg.PoolConfig, engine: Engine | null, choice: RecordsChoice): Promise<Result<Records>> {
+async function withPool(
+  config: pg.PoolConfig,
+  engine: Engine | null,
+  choice: RecordsChoice,
+): Promise<Result<Database>> {
   const pool = new pg.Pool({ max: 10, connectionTimeoutMillis: 10_000, application_name: 'warmstead', ...config });
   pool.on('error', (error) => choice.onIdleError?.(error));
-  const db = new Kysely<Tables>({ dialect: new PostgresDialect({ pool }) });
   const close = async (): Promise<void> => {
-    await db.destroy();
+    await pool.end();
     await engine?.stop();
   };
   try {
-    const migrated = await migrate(pool);
+    (await pool.connect()).release();
     const kind = engine === null ? 'server' : 'built-in';
-    if (migrated.ok) return good({ db, kind, folder: engine?.place.folder ?? null, close });
-    await close();
-    return migrated;
+    return good({ pool, kind, folder: engine?.place.folder ?? null, close });
   } catch (error) {
     await close();
     const code = (error as { code?: string }).code;

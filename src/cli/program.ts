@@ -10,6 +10,7 @@ import type { Messages } from './messages/en.ts';
 import { messagesFor } from './messages/languages.ts';
 import { languageOf, languages, OptionReader, type RawOptions } from './options.ts';
 import { addProofCommand } from './proof-register.ts';
+import { addRecordsCommands } from './records-register.ts';
 import { type RunContext, refuse } from './run-context.ts';
 import { addShellCommands } from './shell-register.ts';
 import type { Terminal } from './terminal.ts';
@@ -116,6 +117,13 @@ function programOf(
     .option('--lang <LANG>', help.lang)
     .action(doing(async (file, options) => (await import('./check-command.ts')).checkCommand(file, options, run)));
   addProofCommand(
+    program,
+    (made) => prepared(made, run),
+    (action, options) => doing(action)('', options),
+    language,
+    run,
+  );
+  addRecordsCommands(
     program,
     (made) => prepared(made, run),
     (action, options) => doing(action)('', options),

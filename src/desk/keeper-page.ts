@@ -21,7 +21,8 @@ import { newSecret, secretHash } from './secrets.ts';
 import { writerOf } from './take-reading-file.ts';
 
 const shortestDays = 1;
-const longestDays = 90;
+/** A year of aftercare and some; our choice. */
+const longestDays = 400;
 
 /** Makes a link; its secret is told once. Faults: "ENQUIRY_UNKNOWN", "PROOF_NO_HOME", "KEEPER_LINK_DAYS". */
 export async function giveKeeperLink(
@@ -157,7 +158,7 @@ function wallFromText(text: string): number | null {
   return Number.isFinite(ms) ? Math.floor(ms / 1000) : null;
 }
 
-async function workingLink(db: Db, clock: Clock, secret: string): Promise<KeeperLink | null> {
+export async function workingLink(db: Db, clock: Clock, secret: string): Promise<KeeperLink | null> {
   const link = await keeperLinkBySecret(db, secretHash(secret));
   if (link === undefined || link.withdrawnAt !== null || link.expiresAt <= clock.now()) return null;
   return link;

@@ -33,7 +33,7 @@ function lineOf(record: AnimalRecord, around: DeskSurroundings) {
   };
 }
 
-const feedOf = (record: AnimalRecord, around: DeskSurroundings) =>
+export const feedOf = (record: AnimalRecord, around: DeskSurroundings) =>
   nextFeed({
     species: record.species,
     stage: record.stage,

@@ -77,8 +77,8 @@ export const readingFaults = {
       'KEEPER_LINK_DAYS',
       'days',
       String(got),
-      '1 to 90 days',
-      'A link lasts from a day to three months.',
+      '1 to 400 days',
+      'A link lasts from a day to thirteen months.',
       'Choose a number of days in between.',
     ),
   readingTime: (got: string) =>

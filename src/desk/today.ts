@@ -4,10 +4,10 @@ import type { Clock } from './desk-context.ts';
 const two = (n: number): string => String(n).padStart(2, '0');
 
 /** The day by the clock of this machine. */
-export function todayOf(clock: Clock): string {
-  const now = clock.now();
-  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
-}
+export const todayOf = (clock: Clock): string => dayOf(clock.now());
+
+/** The day that a moment lies in, by the clock of this machine. */
+export const dayOf = (at: Date): string => `${at.getFullYear()}-${two(at.getMonth() + 1)}-${two(at.getDate())}`;
 
 /** A device may sit in another time zone: 14 h is the furthest ahead. */
 export const latestDayOf = (clock: Clock): string =>

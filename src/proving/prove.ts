@@ -22,6 +22,7 @@ import { decide } from './verdict/decide.ts';
 import { type ForecastNeed, forecastNeeds } from './verdict/forecast-needs.ts';
 import type { MomentSummary, ProofAnswer } from './verdict/proof-answer.ts';
 import { readNeeds } from './verdict/read-needs.ts';
+import { roomReadOf } from './verdict/room-read.ts';
 import { basisOf, type ProofRule, type RuleSetting } from './verdict/rule.ts';
 
 export interface ProofInput {
@@ -94,6 +95,7 @@ export function proveHome(input: ProofInput): Result<ProofAnswer> {
     ruleBasis: basisOf(input.ruleSettings ?? []),
     ruleSettings: input.ruleSettings ?? [],
     roomFrom: found?.roomFrom ?? 'none',
+    roomReadC: roomReadOf(log),
     lagH,
     seed,
   });

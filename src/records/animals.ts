@@ -89,7 +89,12 @@ export interface AnimalRow {
 export async function animalsOf(
   db: Db,
   shopId: string,
-  choice: { readonly branchId?: string; readonly gone?: boolean; readonly id?: string },
+  choice: {
+    readonly branchId?: string;
+    readonly gone?: boolean;
+    readonly id?: string;
+    readonly ids?: readonly string[];
+  },
 ): Promise<readonly AnimalRow[]> {
   let query = db
     .selectFrom('animal')
@@ -103,6 +108,7 @@ export async function animalsOf(
     ])
     .where('animal.shop_id', '=', shopId);
   if (choice.id !== undefined) query = query.where('animal.id', '=', choice.id);
+  if (choice.ids !== undefined) query = query.where('animal.id', 'in', [...choice.ids]);
   if (choice.branchId !== undefined) query = query.where('animal_whereabouts.branch_id', '=', choice.branchId);
   if (choice.gone !== undefined) query = query.where('animal_whereabouts.gone', '=', choice.gone);
   return await query.orderBy('animal.created_at').execute();

@@ -1,5 +1,6 @@
 // What the tables look like to TypeScript: one interface for each table of migrations/, same names.
 import type { ColumnType, Generated, JSONColumnType, Kysely } from 'kysely';
+import type { AftercareTables } from './aftercare-schema.ts';
 import type { AnimalTables } from './animal-schema.ts';
 import type { OverlayTables } from './overlay-schema.ts';
 import type { PlacementTables } from './placement-schema.ts';
@@ -11,7 +12,13 @@ type Fixed<T> = ColumnType<T, T, never>;
 /** Any JSON object. It goes in as text, so that lists and numbers are never taken for PostgreSQL's own. */
 type Json = JSONColumnType<Record<string, unknown>>;
 
-export interface Tables extends AnimalTables, OverlayTables, PlacementTables, ReadingTables, ShelfTables {
+export interface Tables
+  extends AftercareTables,
+    AnimalTables,
+    OverlayTables,
+    PlacementTables,
+    ReadingTables,
+    ShelfTables {
   shop: { id: Fixed<string>; name: string; created_at: Fixed<Date> };
   branch: {
     id: Fixed<string>;

@@ -11,6 +11,7 @@ import { versions } from '../records/versions.ts';
 import { handleErrors, sendFaults } from './errors.ts';
 import { requestFaults } from './faults.ts';
 import { overlayRoutes } from './overlays.ts';
+import { aftercareRoutes } from './routes/aftercare.ts';
 import { animalRoutes } from './routes/animals.ts';
 import { enquiryRoutes } from './routes/enquiries.ts';
 import { examinationRoutes } from './routes/examinations.ts';
@@ -62,6 +63,7 @@ export async function buildApp(doors: Doors, choice: AppChoice): Promise<App> {
     readingRoutes(inside, doors);
     shelfRoutes(inside, doors);
     keeperRoutes(inside, doors);
+    aftercareRoutes(inside, doors);
   });
   app.get('/api/openapi.json', { config: { who: 'self' }, schema: { hide: true } }, async () => app.swagger());
   await addPages(app, choice.webFolder);

@@ -211,7 +211,7 @@ describe("a keeper's link", () => {
   });
   test('days outside their limits', async () => {
     const id = await newHome();
-    expect(codes((await ask('POST', `/api/enquiries/${id}/keeper-links`, { days: 400 })).body)).toEqual([
+    expect(codes((await ask('POST', `/api/enquiries/${id}/keeper-links`, { days: 401 })).body)).toEqual([
       'KEEPER_LINK_DAYS',
     ]);
   });

@@ -1,5 +1,6 @@
-// When does the room first get colder, or hotter, than it was while the home was proven, and what is it outside then?
+// When does the room first get colder, or hotter, than it was while the home was proven?
 // The room's year is a smooth course between its winter and its summer; weather runs ahead of it by a stated time.
+// Leaves out the temperature outside: how a house passes it on is not known.
 import { addDays, dateOfDay, dayNumber, type IsoDate } from '../../animal/calendar.ts';
 import { numberOf } from '../../animal/care-facts.ts';
 import type { FactTable } from '../../husbandry/fact.ts';
@@ -15,7 +16,6 @@ export interface SeasonTurn {
   readonly from: IsoDate;
   readonly to: IsoDate;
   readonly roomC: number;
-  readonly outsideC: number;
 }
 
 const yearDays = 365.25;
@@ -29,7 +29,7 @@ export function winterShare(on: IsoDate, coldestDay: number): number {
 
 /** First night colder than the coldest one read. Null when the room's winter brings none: all was read already.
  *  @param readC lowest temperature of the room while it was read [degC]
- *  Source: OUR-CHOICE (course, outside temperatures of data/aftercare.json). */
+ *  Source: OUR-CHOICE (course of the year, data/aftercare.json). */
 export function firstColdNight(
   room: SeasonRoom,
   readC: number,
@@ -39,8 +39,7 @@ export function firstColdNight(
 ): SeasonTurn | null {
   const [cold, warm] = [room.winter.lowC, room.summer.lowC];
   if (readC <= cold) return null;
-  const outside = [numberOf(facts, 'winterNightOutsideC'), numberOf(facts, 'summerNightOutsideC')] as const;
-  return turn({ cold, warm, readC, outside, sign: -1 }, after, facts, southern);
+  return turn({ cold, warm, readC, sign: -1 }, after, facts, southern);
 }
 
 /** First day hotter than the hottest one read. @param readC highest temperature of the room while it was read [degC] */
@@ -53,32 +52,29 @@ export function firstHotDay(
 ): SeasonTurn | null {
   const [cold, warm] = [room.winter.highC, room.summer.highC];
   if (readC >= warm) return null;
-  const outside = [numberOf(facts, 'winterDayOutsideC'), numberOf(facts, 'summerDayOutsideC')] as const;
-  return turn({ cold, warm, readC, outside, sign: 1 }, after, facts, southern);
+  return turn({ cold, warm, readC, sign: 1 }, after, facts, southern);
 }
 
 interface Line {
   readonly cold: number;
   readonly warm: number;
   readonly readC: number;
-  readonly outside: readonly [number, number];
   /** -1 looks for colder than readC, 1 for hotter. */
   readonly sign: 1 | -1;
 }
 
 function turn(line: Line, after: IsoDate, facts: FactTable, southern: boolean): SeasonTurn | null {
-  const { cold, warm, readC, outside, sign } = line;
+  const { cold, warm, readC, sign } = line;
   const coldest = numberOf(facts, 'coldestAfterYearStartDays') + (southern ? yearDays / 2 : 0);
   const share = (readC - warm) / (cold - warm);
   // A room that is as warm in winter as in summer has no course to find a day on.
   if (!Number.isFinite(share)) return null;
-  const outsideC = outside[1] + Math.max(0, Math.min(1, share)) * (outside[0] - outside[1]);
   for (let days = 0; days <= 366; days++) {
     const on = dateOfDay(dayNumber(after) + days);
     const roomC = warm + winterShare(on, coldest) * (cold - warm);
     if (sign * (roomC - readC) <= 0) continue;
     const early = addDays(on, -numberOf(facts, 'weatherSpreadDays'));
-    return { from: early < after ? after : early, to: on, roomC: readC, outsideC };
+    return { from: early < after ? after : early, to: on, roomC: readC };
   }
   return null;
 }

@@ -17,10 +17,22 @@ export const taskKinds = [
 export type TaskKind = (typeof taskKinds)[number];
 
 /** What is asked of the keeper. */
-export type Question = 'ate' | 'readings' | 'massG' | 'droppings' | 'day-of-readings' | 'fitted' | 'checked' | 'box';
+export const questions = [
+  'well',
+  'ate',
+  'readings',
+  'massG',
+  'droppings',
+  'day-of-readings',
+  'fitted',
+  'checked',
+  'box',
+] as const;
+export type Question = (typeof questions)[number];
 
 export interface AftercareTask {
-  /** The same for the same task whenever the tasks are made anew, e.g. "call-first" or "renew-heater:lamp". */
+  /** The same for the same task whenever the tasks are made anew; what comes again carries what it counts from, e.g.
+   *  "call-first" or "renew-heater:lamp:2026-09-01". */
   readonly key: string;
   readonly kind: TaskKind;
   /** Earliest and latest day; the same day twice where it is one day. */

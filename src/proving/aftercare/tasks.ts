@@ -4,7 +4,7 @@ import { addDays, dateOfDay, dayNumber, type IsoDate } from '../../animal/calend
 import { type CareFacts, factIn, numberOf } from '../../animal/care-facts.ts';
 import type { AnimalEvent } from '../../animal/event.ts';
 import type { MoveUp } from '../../animal/growth.ts';
-import { nextWeighing } from '../../animal/mass-series.ts';
+import { massSeries, nextWeighing } from '../../animal/mass-series.ts';
 import type { ControlKind } from '../../physics/enclosure.ts';
 import { burningHoursPerYear } from '../../planning/cost/lamp-life.ts';
 import { firstColdNight, firstHotDay, type SeasonRoom, type SeasonTurn } from './season.ts';
@@ -14,9 +14,10 @@ export interface FittedHeater {
   readonly id: string;
   readonly fittedOn: IsoDate;
   readonly hoursPerDay: number;
-  /** Mean share of its power over a simulated year, 0..1. */
-  readonly dutyFrac: number;
-  readonly control: ControlKind;
+  /** Mean share of its power over the hours in which it may heat, winter and summer, 0..1; null when no plan is kept. */
+  readonly dutyFrac: number | null;
+  /** Null without a thermostat. */
+  readonly control: ControlKind | null;
   /** Shortest and longest usual life [h]. */
   readonly lifeLowH: number;
   readonly lifeHighH: number;
@@ -36,7 +37,13 @@ export interface AftercareInput {
   /** Lowest and highest temperature of the room while the home was read [degC]; null when the room was not read. */
   readonly readRoomC: { readonly low: number; readonly high: number } | null;
   readonly heaters: readonly FittedHeater[];
-  readonly instruments: readonly { readonly id: string; readonly name: string; readonly checkedOn: IsoDate | null }[];
+  /** Name '' = a thermometer of the home without a name, told by its number n. */
+  readonly instruments: readonly {
+    readonly id: string;
+    readonly name: string;
+    readonly n?: number;
+    readonly checkedOn: IsoDate | null;
+  }[];
   readonly moveUp: MoveUp | null;
 }
 
@@ -63,7 +70,7 @@ const task = (kind: TaskKind, made: Made, of?: string): AftercareTask => ({
 });
 
 function calls({ releasedOn, firstMealOn, nextMealOn }: AftercareInput, care: CareFacts): AftercareTask[] {
-  const ask: readonly Question[] = ['ate', 'readings', 'massG', 'droppings'];
+  const ask: readonly Question[] = ['well', 'ate', 'readings', 'massG', 'droppings'];
   const after = (kind: TaskKind, fact: string, day: IsoDate): AftercareTask => {
     const on = addDays(day, numberOf(care.aftercare, fact));
     const days = numberOf(care.aftercare, fact);
@@ -88,24 +95,29 @@ function weighing({ releasedOn, events, growing }: AftercareInput, care: CareFac
   const settled = addDays(releasedOn, numberOf(care.aftercare, 'firstWeighingDays'));
   const on = later(next, settled);
   const usual = growing ? 'weighYoungDays' : 'weighAdultDays';
-  return task('weigh', {
+  const made: Made = {
     from: on,
-    to: on,
+    to: addDays(on, numberOf(care.aftercare, 'weighingGraceDays')),
     blanks: { days: numberOf(care.feeding, usual) },
     ask: ['massG'],
     sources: [factIn(care.feeding, usual).source, factIn(care.aftercare, 'firstWeighingDays').source],
-  });
+  };
+  return task('weigh', made, massSeries(events).at(-1)?.on ?? 'never');
 }
 
 function proofs({ releasedOn, southern, room, readRoomC }: AftercareInput, care: CareFacts): AftercareTask[] {
   const sources = [factIn(care.aftercare, 'weatherSpreadDays').source];
   const ask: readonly Question[] = ['day-of-readings'];
-  if (readRoomC === null) return [task('prove-home', { from: releasedOn, to: releasedOn, blanks: {}, ask, sources })];
+  const open = { from: releasedOn, to: addDays(releasedOn, numberOf(care.aftercare, 'openMatterDays')) };
+  if (readRoomC === null)
+    return [
+      task('prove-home', { ...open, blanks: {}, ask, sources: [factIn(care.aftercare, 'openMatterDays').source] }),
+    ];
   const facts = care.aftercare;
   const of = (kind: TaskKind, turn: SeasonTurn | null, endC: number): AftercareTask[] => {
     if (turn === null) return [];
-    const blanks = { roomC: oneDecimal(turn.roomC), outsideC: Math.round(turn.outsideC), endC: oneDecimal(endC) };
-    return [task(kind, { from: turn.from, to: turn.to, blanks, ask, sources })];
+    const blanks = { roomC: oneDecimal(turn.roomC), endC: oneDecimal(endC) };
+    return [task(kind, { from: turn.from, to: turn.to, blanks, ask, sources }, String(blanks.roomC))];
   };
   return [
     ...of('prove-cold', firstColdNight(room, readRoomC.low, releasedOn, facts, southern), room.winter.lowC),
@@ -117,28 +129,35 @@ function proofs({ releasedOn, southern, room, readRoomC }: AftercareInput, care:
 const longestYears = 10;
 
 function renewal(heater: FittedHeater): AftercareTask[] {
-  const hoursPerYear = burningHoursPerYear(heater.hoursPerDay, heater.dutyFrac, heater.control);
+  const { control, dutyFrac, fittedOn } = heater;
+  // Without a thermostat it burns all its hours; where the share is not known it is taken so, which is early, not late.
+  const share = control === null ? 1 : (dutyFrac ?? 1);
+  const hoursPerYear = burningHoursPerYear(heater.hoursPerDay, share, control ?? 'dimming');
   const days = (lifeH: number) => (365 * lifeH) / hoursPerYear;
   if (!(days(heater.lifeLowH) <= longestYears * 365)) return [];
-  const on = (lifeH: number) => dateOfDay(dayNumber(heater.fittedOn) + Math.floor(days(lifeH)));
+  const on = (lifeH: number) => dateOfDay(dayNumber(fittedOn) + Math.floor(days(lifeH)));
+  const assumed = control !== null && dutyFrac === null;
   const blanks = {
     heater: heater.id,
     hoursPerDay: oneDecimal(hoursPerYear / 365),
     lifeH: heater.lifeLowH,
-    fitted: heater.fittedOn,
+    fitted: fittedOn,
+    ...(assumed ? { assumed: 1 } : {}),
   };
   const sources = [heater.lifeSource, 'OUR-CHOICE'];
   const [from, to] = [on(heater.lifeLowH), on(heater.lifeHighH)];
-  return [task('renew-heater', { from, to, blanks, ask: ['fitted'], sources }, heater.id)];
+  return [task('renew-heater', { from, to, blanks, ask: ['fitted'], sources }, `${heater.id}:${fittedOn}`)];
 }
 
 function instrument(one: AftercareInput['instruments'][number], releasedOn: IsoDate, care: CareFacts): AftercareTask {
   const days = numberOf(care.aftercare, 'instrumentCheckDays');
+  const grace = numberOf(care.aftercare, 'openMatterDays');
   // One that was never checked is due at once.
-  const on = one.checkedOn === null ? releasedOn : addDays(one.checkedOn, days);
-  const blanks = { name: one.name, days };
+  const from = one.checkedOn === null ? releasedOn : later(addDays(one.checkedOn, days), releasedOn);
+  const blanks = { name: one.name, days, ...(one.n === undefined ? {} : { n: one.n }) };
   const sources = [factIn(care.aftercare, 'instrumentCheckDays').source];
-  return task('check-instrument', { from: on, to: on, blanks, ask: ['checked'], sources }, one.id);
+  const made: Made = { from, to: addDays(from, grace), blanks, ask: ['checked'], sources };
+  return task('check-instrument', made, `${one.id}:${one.checkedOn ?? 'never'}`);
 }
 
 function moving({ moveUp, releasedOn }: AftercareInput): AftercareTask[] {
@@ -147,7 +166,8 @@ function moving({ moveUp, releasedOn }: AftercareInput): AftercareTask[] {
   if (from === null) return [];
   const to = moveUp.now ? releasedOn : (moveUp.likely ?? from);
   const blanks = { limitCm: Math.round(moveUp.limitCm) };
-  return [task('move-up', { from, to: later(from, to), blanks, ask: ['box'], sources: ['FABENS1965', 'OUR-CHOICE'] })];
+  const made: Made = { from, to: later(from, to), blanks, ask: ['box'], sources: ['FABENS1965', 'OUR-CHOICE'] };
+  return [task('move-up', made, String(blanks.limitCm))];
 }
 
 const later = (a: IsoDate, b: IsoDate): IsoDate => (a > b ? a : b);

@@ -11,6 +11,7 @@ import type { Coverage } from './coverage.ts';
 import type { ForecastNeed } from './forecast-needs.ts';
 import type { Ground, How } from './ground.ts';
 import type { ReadNeed } from './read-needs.ts';
+import type { RoomRead } from './room-read.ts';
 import type { ProofRule, RuleSetting } from './rule.ts';
 
 export type ProofVerdict = 'proven' | 'not-proven' | 'failed';
@@ -70,6 +71,9 @@ export interface ProofAnswer {
   readonly ruleSettings?: readonly RuleSetting[];
   /** Whether the room was read; assumed rooms make forecasts wide. */
   readonly roomFrom: 'read' | 'assumed' | 'none';
+  /** Lowest and highest temperature of the room while the home was read [degC]; null when the room was not read.
+   *  Answers kept before it was worked out have none: not known. */
+  readonly roomReadC?: RoomRead | null;
   readonly lagH: number;
   readonly seed: number;
 }

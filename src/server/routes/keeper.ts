@@ -1,6 +1,5 @@
 // The HTTP doors that are open without the desk: a keeper's page behind its link, and live sources behind their secrets.
 // And the desk's doors that give such links and secrets out. A flood from one address is turned away.
-import type { FastifyReply, FastifyRequest } from 'fastify';
 import {
   giveKeeperLink,
   listKeeperLinks,
@@ -12,7 +11,7 @@ import {
 import { addLiveSource, hearSource, liveStates, type NewSource, type SaidReading } from '../../desk/live-feed.ts';
 import { anyAnswer } from '../animal-schemas.ts';
 import { sendFaults } from '../errors.ts';
-import { requestFaults } from '../faults.ts';
+import { floodGate } from '../flood-gate.ts';
 import { homeParams, linkBody, linkParams, saidBody, secretParams, sentBody, sourceBody } from '../reading-schemas.ts';
 import type { App, Doors } from '../types.ts';
 
@@ -141,20 +140,4 @@ export function keeperRoutes(app: App, doors: Doors): void {
       return done.ok ? reply.send(done.value) : await sendFaults(reply, done.faults);
     },
   );
-}
-
-/** Lets so many requests a minute through from one address. */
-function floodGate(perMinute: number) {
-  let minute = 0;
-  let seen = new Map<string, number>();
-  return async (request: FastifyRequest, reply: FastifyReply): Promise<void> => {
-    const now = Math.floor(performance.now() / 60_000);
-    if (now !== minute) {
-      minute = now;
-      seen = new Map();
-    }
-    const count = (seen.get(request.ip) ?? 0) + 1;
-    seen.set(request.ip, count);
-    if (count > perMinute) await sendFaults(reply, [requestFaults.tooMany(perMinute)]);
-  };
 }

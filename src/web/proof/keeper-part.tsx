@@ -36,7 +36,7 @@ export function KeeperPart({ enquiryId }: { readonly enquiryId: string }) {
           type="number"
           className="text-input"
           min={1}
-          max={90}
+          max={400}
           value={days}
           onChange={(event) => setDays(Number(event.target.value))}
         />

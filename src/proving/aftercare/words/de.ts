@@ -25,15 +25,19 @@ export const de: AftercareWords = {
     },
     'prove-cold': {
       title: 'Heim vor der ersten kalten Nacht neu nachweisen',
-      why: 'Gemessen wurden Nächte bis {roomC} °C im Raum; darunter gilt eine Vorhersage, und bei {endC} °C endet auch sie. {roomC} °C im Raum sind bei etwa {outsideC} °C draußen zu erwarten: im Wetterbericht darauf achten.',
+      why: 'Gemessen wurden Nächte bis {roomC} °C im Raum; darunter gilt eine Vorhersage, und bei {endC} °C endet auch sie. Die Tage sind aus dem Lauf des Jahres geschätzt: auf das Thermometer im Raum achten.',
     },
     'prove-heat': {
       title: 'Heim vor dem ersten heißen Tag neu nachweisen',
-      why: 'Gemessen wurden Tage bis {roomC} °C im Raum; darüber gilt eine Vorhersage, und bei {endC} °C endet auch sie. {roomC} °C im Raum sind bei etwa {outsideC} °C draußen zu erwarten: im Wetterbericht darauf achten.',
+      why: 'Gemessen wurden Tage bis {roomC} °C im Raum; darüber gilt eine Vorhersage, und bei {endC} °C endet auch sie. Die Tage sind aus dem Lauf des Jahres geschätzt: auf das Thermometer im Raum achten.',
     },
     'renew-heater': {
       title: 'Wärmequelle {heater} erneuern',
       why: 'Eingebaut am {fitted}; sie brennt etwa {hoursPerDay} Stunden am Tag und hält meist {lifeH} Stunden oder länger.',
+    },
+    'renew-heater-assumed': {
+      title: 'Wärmequelle {heater} erneuern',
+      why: 'Eingebaut am {fitted}; kein Plan ist aufbewahrt, darum gilt: Sie brennt {hoursPerDay} Stunden am Tag, mehr kann sie nicht. Sie hält meist {lifeH} Stunden oder länger.',
     },
     'check-instrument': {
       title: 'Messgerät {name} prüfen',
@@ -44,14 +48,22 @@ export const de: AftercareWords = {
       why: 'Nach seinem Wachstum überschreitet es in dieser Zeit {limitCm} cm; für mehr ist diese Kiste zu kurz.',
     },
   },
+  keeper: {
+    'call-first': 'Die ersten Nächte',
+    'call-week': 'Die erste Woche',
+    'call-meal': 'Nach der ersten Mahlzeit',
+    weigh: 'Die Schlange wiegen',
+  },
+  ownThermometer: 'Thermometer {n} des Heims',
   questions: {
-    ate: 'Hat es gefressen? Was und wann?',
-    readings: 'Was zeigen die drei Thermometer: Sonnenplatz, warmes Ende, kühles Ende?',
-    massG: 'Was wiegt es?',
+    well: 'Geht es ihr gut?',
+    ate: 'Hat sie gefressen?',
+    readings: 'Was zeigen die Thermometer?',
+    massG: 'Was wiegt sie?',
     droppings: 'Gab es Kot?',
-    'day-of-readings': 'Messwerte eines Tages und einer Nacht, auch die des Raumes.',
+    'day-of-readings': 'Sind Messwerte eines Tages und einer Nacht geschickt, auch die des Raumes?',
     fitted: 'An welchem Tag wurde die neue eingebaut?',
-    checked: 'Was zeigte es am bekannten Punkt?',
-    box: 'Wie lang ist es jetzt, und in welche Kiste zieht es um?',
+    checked: 'Was zeigte es in schmelzendem Eis?',
+    box: 'Wie lang ist sie jetzt?',
   },
 };

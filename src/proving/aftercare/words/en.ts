@@ -1,8 +1,15 @@
 // The words of aftercare in English: for each task what to do, why, and what is asked.
 import type { Question, TaskKind } from '../task.ts';
 
+/** A heater whose hours are not known is worded apart. */
+export type WordedTask = TaskKind | 'renew-heater-assumed';
+
 export interface AftercareWords {
-  readonly tasks: Readonly<Record<TaskKind, { readonly title: string; readonly why: string }>>;
+  readonly tasks: Readonly<Record<WordedTask, { readonly title: string; readonly why: string }>>;
+  /** Titles as the keeper reads them, where they differ. */
+  readonly keeper: Readonly<Partial<Record<TaskKind, string>>>;
+  /** Instruments that have no name of their own. */
+  readonly ownThermometer: string;
   readonly questions: Readonly<Record<Question, string>>;
 }
 
@@ -27,15 +34,19 @@ export const en: AftercareWords = {
     },
     'prove-cold': {
       title: 'Prove the home again before the first cold night',
-      why: 'The proof read nights down to {roomC} °C in the room; below that it rests on a forecast, and at {endC} °C the forecast ends. In the room {roomC} °C is to be expected at about {outsideC} °C outside: watch the weather forecast for it.',
+      why: 'The proof read nights down to {roomC} °C in the room; below that it rests on a forecast, and at {endC} °C the forecast ends. The days are a guess from the year’s course: watch the thermometer in the room.',
     },
     'prove-heat': {
       title: 'Prove the home again before the first hot day',
-      why: 'The proof read days up to {roomC} °C in the room; above that it rests on a forecast, and at {endC} °C the forecast ends. In the room {roomC} °C is to be expected at about {outsideC} °C outside: watch the weather forecast for it.',
+      why: 'The proof read days up to {roomC} °C in the room; above that it rests on a forecast, and at {endC} °C the forecast ends. The days are a guess from the year’s course: watch the thermometer in the room.',
     },
     'renew-heater': {
       title: 'Renew the heater {heater}',
       why: 'Fitted {fitted}; it burns about {hoursPerDay} hours a day and usually lasts {lifeH} hours or longer.',
+    },
+    'renew-heater-assumed': {
+      title: 'Renew the heater {heater}',
+      why: 'Fitted {fitted}; no plan is kept, so it is taken to burn {hoursPerDay} hours a day, the most it can. It usually lasts {lifeH} hours or longer.',
     },
     'check-instrument': {
       title: 'Check the instrument {name}',
@@ -46,14 +57,22 @@ export const en: AftercareWords = {
       why: 'By its growth it passes {limitCm} cm in this time; for more this box is too short.',
     },
   },
+  keeper: {
+    'call-first': 'The first nights',
+    'call-week': 'The first week',
+    'call-meal': 'After the first meal',
+    weigh: 'Weigh your snake',
+  },
+  ownThermometer: 'thermometer {n} of the home',
   questions: {
-    ate: 'Did it eat? What, and when?',
-    readings: 'What do the three thermometers show: basking place, warm end, cool end?',
+    well: 'Is it well?',
+    ate: 'Did it eat?',
+    readings: 'What do the thermometers show?',
     massG: 'What does it weigh?',
     droppings: 'Were there droppings?',
-    'day-of-readings': 'Readings of a day and a night, the room among them.',
+    'day-of-readings': 'Did you send readings of a day and a night, the room among them?',
     fitted: 'On which day was the new one fitted?',
-    checked: 'What did it show at the known point?',
-    box: 'How long is it now, and which box does it move to?',
+    checked: 'What did it show in melting ice?',
+    box: 'How long is it now?',
   },
 };

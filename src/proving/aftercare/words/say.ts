@@ -6,21 +6,26 @@ import { en } from './en.ts';
 
 const books = { en, de } as const;
 
+export type SayableTask = Pick<AftercareTask, 'kind' | 'blanks' | 'ask'>;
+
 export interface SaidTask {
   readonly title: string;
   readonly why: string;
   readonly ask: readonly string[];
 }
 
-export function sayTask(task: AftercareTask, language: AnimalLanguage): SaidTask {
-  const { tasks, questions } = books[language];
+/** @param to who reads it: the desk calls, the keeper is asked */
+export function sayTask(task: SayableTask, language: AnimalLanguage, to: 'desk' | 'keeper' = 'desk'): SaidTask {
+  const { tasks, questions, keeper, ownThermometer } = books[language];
   const filled = (text: string): string =>
     text.replace(/\{(\w+)\}/g, (all, name: string) => {
       if (!Object.hasOwn(task.blanks, name)) return all;
       const value = task.blanks[name]!;
+      if (name === 'name' && value === '') return ownThermometer.replace('{n}', String(task.blanks.n ?? ''));
       if (typeof value === 'string') return sayDay(value, language);
       return value.toLocaleString(language === 'de' ? 'de-DE' : 'en-GB', { useGrouping: false });
     });
-  const { title, why } = tasks[task.kind];
-  return { title: filled(title), why: filled(why), ask: task.ask.map((one) => questions[one]) };
+  const { title, why } = tasks[task.blanks.assumed === 1 ? 'renew-heater-assumed' : task.kind];
+  const own = to === 'keeper' ? keeper[task.kind] : undefined;
+  return { title: filled(own ?? title), why: filled(why), ask: task.ask.map((one) => questions[one]) };
 }

@@ -1,0 +1,53 @@
+// An enquiry, an animal and a placement whose animal has left, put down the way the desk does, for tests of what follows.
+import { randomUUID } from 'node:crypto';
+import { addPlacementEvent, insertPlacement } from '../../records/placements.ts';
+import type { Db } from '../../records/schema.ts';
+import type { App } from '../types.ts';
+import { exampleDocument } from './example-document.ts';
+
+export interface ReleasedForTests {
+  readonly enquiryId: string;
+  readonly animalId: string;
+  readonly placementId: string;
+}
+
+const post = async (app: App, url: string, payload: object): Promise<{ id: string }> =>
+  (await app.inject({ method: 'POST', url, payload })).json();
+
+export async function releasedPlacement(
+  app: App,
+  db: Db,
+  branchId: string,
+  choice: { readonly at: Date; readonly arrivedOn: string; readonly name?: string; readonly release?: boolean },
+): Promise<ReleasedForTests> {
+  const document = exampleDocument() as { answers: object };
+  const labelled = { ...document, answers: { ...document.answers, label: choice.name ?? 'Ümläut, flat above' } };
+  const enquiry = await post(app, '/api/enquiries', { document: labelled });
+  const animal = await post(app, '/api/animals', {
+    values: {
+      speciesId: 'corn',
+      callName: choice.name ?? 'Jürgen',
+      sex: 'male',
+      hatched: 'unknown',
+      supplierName: 'Invented Breeder',
+      originCountry: 'United Kingdom',
+      acquiredOn: choice.arrivedOn,
+      acquiredHow: 'bought',
+      bred: 'bred',
+    },
+    enclosure: 'A1',
+    quarantine: null,
+  });
+  for (const [kind, body] of [
+    ['weighing', { massG: 420 }],
+    ['length', { totalLengthCm: 100, snoutVentMm: null, errorMm: 20, how: 'trace' }],
+  ] as const)
+    await post(app, `/api/animals/${animal.id}/entries`, { kind, on: choice.arrivedOn, body });
+  const writer = { at: choice.at, by: 'tester' };
+  const placementId = await insertPlacement(db, { branchId, enquiryId: enquiry.id, animalId: animal.id }, writer);
+  if (choice.release !== false)
+    await db
+      .transaction()
+      .execute((tx) => addPlacementEvent(tx, placementId, { kind: 'released', body: {}, token: randomUUID() }, writer));
+  return { enquiryId: enquiry.id, animalId: animal.id, placementId };
+}

@@ -66,7 +66,7 @@ function stepsOf(run: OneNodeRun): Step[] {
       unitRiseK,
       stepS,
       lagS,
-      settledC: [from],
+      settledC: () => [from],
       tryStep: ([d]) => {
         tempC = plantAfter(plant, from, d!, stepS);
         return [tempC];

@@ -16,8 +16,8 @@ export interface ControlledStep {
   readonly unitRiseK: readonly number[];
   readonly stepS: number;
   readonly lagS: number;
-  /** What the probes would settle to at the start of the step [degC]. */
-  readonly settledC: readonly number[];
+  /** What the probes would settle to at the start of the step [degC]; asked once it has been tried, which may have told. */
+  readonly settledC: () => readonly number[];
   /** Try the step at these duties and say what the probes would settle to at its end [degC]. */
   readonly tryStep: (duty: readonly number[]) => readonly number[];
 }
@@ -36,7 +36,9 @@ export interface ControlOutcome {
 export function controlStep(step: ControlledStep): ControlOutcome {
   const { thermostats, setC, forced } = step;
   const first = firstDuties(step);
-  const firstC = readAfter(step, first);
+  const firstEndC = step.tryStep(first);
+  const settledC = step.settledC();
+  const firstC = readingsAfter(step, settledC, firstEndC);
   let applied: readonly number[] = first;
   let next = first;
   let switches = 0;
@@ -56,7 +58,7 @@ export function controlStep(step: ControlledStep): ControlOutcome {
     switches += change.switched ? 1 : 0;
   }
   if (applied === first) return { applied, next, probeC: firstC, switches, unitRiseK: step.unitRiseK };
-  const probeC = readAfter(step, applied);
+  const probeC = readingsAfter(step, settledC, step.tryStep(applied));
   const unitRiseK = step.unitRiseK.map((rise, i) => {
     const change = applied[i]! - first[i]!;
     return Math.abs(change) > 0.01 ? Math.max(0, (probeC[i]! - firstC[i]!) / change) : rise;
@@ -74,11 +76,14 @@ function firstDuties({ thermostats, setC, probeC, duty, forced }: ControlledStep
   return duties;
 }
 
-/** What the probes read after the step at these duties. */
-function readAfter({ tryStep, probeC, settledC, stepS, lagS }: ControlledStep, duty: readonly number[]): number[] {
-  const end = tryStep(duty);
+/** What the probes read after the step, from where they would have settled at its start and its end. */
+function readingsAfter(
+  { probeC, stepS, lagS }: ControlledStep,
+  startC: readonly number[],
+  endC: readonly number[],
+): readonly number[] {
   const readings: number[] = [];
-  for (let i = 0; i < end.length; i++) readings.push(laggedReading(probeC[i]!, settledC[i]!, end[i]!, stepS, lagS));
+  for (let i = 0; i < endC.length; i++) readings.push(laggedReading(probeC[i]!, startC[i]!, endC[i]!, stepS, lagS));
   return readings;
 }
 

@@ -2,12 +2,12 @@
 // with the surroundings of the stage's start, and the heat that left counted with the same weights.
 
 import { probeLagS } from './control.ts';
-import { bodyOutput, bodyTemperature, keptW, surroundOf } from './heater-body.ts';
+import { bodyOutput, bodyRadiatedW, bodyTemperature, keptW, surroundOf } from './heater-body.ts';
 import { stepInKernel } from './kernel/step.ts';
 import type { BoxModel } from './model.ts';
 import { latentW, type Moisture } from './moisture.ts';
 import { type BoxState, copyState, type Factored, type Network } from './network.ts';
-import { type HeaterNow, probeReading } from './places.ts';
+import { type HeaterNow, probeReading, type Shining } from './places.ts';
 import { heatOutW, noSources, type Sources, solveNetwork, storedBetweenJ } from './solve-network.ts';
 import { addHeater, ambientSources, ratedW } from './steady.ts';
 
@@ -87,6 +87,8 @@ export interface Tried {
   readonly box: BoxState;
   readonly bodyC: number[];
   readonly now: HeaterNow[];
+  /** What the heaters sent to the probes at the step's start. */
+  readonly before: readonly Shining[];
   readonly powerW: readonly number[];
   readonly outJ: number;
   readonly latentJ: number;
@@ -129,6 +131,7 @@ export function heatStep(ctx: StepContext, state: RunState, duty: readonly numbe
     box: work.trial,
     bodyC: fast.bodyC,
     now: fast.now,
+    before: fast.before,
     powerW,
     outJ: h * fast.outW,
     latentJ: h * fast.latentW,
@@ -174,6 +177,7 @@ export function plainStep(ctx: StepContext, state: RunState, powerW: readonly nu
     box: work.trial,
     bodyC: two.bodyC,
     now: two.now,
+    before: one.before,
     powerW,
     outJ,
     latentJ,
@@ -191,18 +195,21 @@ function heaterStage(
   powerW: readonly number[],
   perS: number,
   sunlit: Sources,
-): { sources: Sources; bodyC: number[]; now: HeaterNow[] } {
+): { sources: Sources; bodyC: number[]; now: HeaterNow[]; before: Shining[] } {
   const { model, roomC } = ctx;
   const sources: Sources = { airW: sunlit.airW.slice(), surfaceW: sunlit.surfaceW.slice(), matW: sunlit.matW.slice() };
   const bodyC: number[] = [];
+  const before: Shining[] = [];
   const now = model.heaters.map((path, h) => {
     const w = powerW[h]!;
     if (path.body.form === 'area') {
       addHeater(model, h, sources, 0, 0, 0, w);
       bodyC.push(guess[h]!);
+      before.push({ radiatedW: 0, shortWaveW: 0 });
       return { powerW: w, bodyC: guess[h]!, convectedW: 0, radiatedW: 0, shortWaveW: 0 };
     }
     const seen = surroundOf(path, around, roomC);
+    before.push({ radiatedW: bodyRadiatedW(path, from[h]!, seen.seenK4), shortWaveW: 0 });
     const t = bodyTemperature(
       path,
       w * (1 - path.shortWaveFrac),
@@ -217,7 +224,7 @@ function heaterStage(
     bodyC.push(t);
     return { powerW: w, bodyC: t, convectedW: o.convectedW, radiatedW: o.radiatedW, shortWaveW: short };
   });
-  return { sources, bodyC, now };
+  return { sources, bodyC, now, before };
 }
 
 function blend(a: BoxState, b: BoxState, f: number, out: BoxState): void {

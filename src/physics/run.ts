@@ -15,7 +15,7 @@ import {
   unitRise,
   workFor,
 } from './heat-step.ts';
-import { bodyOutput, bodyRadiatedW, surroundOf } from './heater-body.ts';
+import { bodyOutput, surroundOf } from './heater-body.ts';
 import type { BoxModel } from './model.ts';
 import { addLatentSlopes, dryStart } from './moisture.ts';
 import {
@@ -172,7 +172,7 @@ function controlledStep(
     setC.push(ctx.isDay ? thermostats[t]!.setDayC : thermostats[t]!.setNightC);
     forced.push(forcedDuty(ctx, state, t));
   }
-  let tried: Tried | null = null;
+  let tried = null as Tried | null;
   const outcome = controlStep({
     thermostats,
     setC,
@@ -182,7 +182,7 @@ function controlledStep(
     unitRiseK: unit,
     stepS: ctx.options.stepS,
     lagS: ctx.options.probeLagS ?? probeLagS,
-    settledC: probesOf(ctx, state.box, bodiesNow(ctx, state)),
+    settledC: () => probesOf(ctx, state.box, tried?.before ?? []),
     tryStep: (duty) => {
       tried = heatStep(ctx, state, duty);
       return probesOf(ctx, tried.box, tried.now);
@@ -216,16 +216,4 @@ function forcedDuty(ctx: StepContext, state: RunState, t: number): number | null
   if (state.cutOpen[t]) return 0;
   const s = ctx.options.stuck;
   return s && s.thermostat === t && ctx.hour >= s.fromH - 1e-9 ? s.duty : null;
-}
-
-/** What each heater's body sends to the probes at the start of a step. */
-function bodiesNow({ model, roomC }: StepContext, { bodyC, box }: RunState): Shining[] {
-  const shining: Shining[] = [];
-  for (let h = 0; h < model.heaters.length; h++) {
-    const path = model.heaters[h]!;
-    const isBody = path.body.form === 'body';
-    const radiatedW = isBody ? bodyRadiatedW(path, bodyC[h]!, surroundOf(path, box, roomC).seenK4) : 0;
-    shining.push({ radiatedW, shortWaveW: 0 });
-  }
-  return shining;
 }

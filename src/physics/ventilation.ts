@@ -93,19 +93,20 @@ function throughFlows(
 ): number[] {
   const roomDensity = 353 / (roomC + 273.15);
   const lift = list.map((o) => buoyancyPa(grid, o.zM, heightM, layerC, roomDensity));
-  const at = (pa: number) =>
-    list.map((o, i) => {
-      const drop = pa - lift[i]!;
-      return Math.sign(drop) * o.effectiveM2 * Math.sqrt(2 * roomDensity * Math.abs(drop));
-    });
+  const flow = (pa: number, i: number): number => {
+    const drop = pa - lift[i]!;
+    return Math.sign(drop) * list[i]!.effectiveM2 * Math.sqrt(2 * roomDensity * Math.abs(drop));
+  };
   let low = Math.min(...lift);
   let high = Math.max(...lift);
   for (let i = 0; i < 60; i++) {
     const middle = (low + high) / 2;
-    if (at(middle).reduce((s, f) => s + f, 0) > 0) high = middle;
+    let net = 0;
+    for (let k = 0; k < list.length; k++) net += flow(middle, k);
+    if (net > 0) high = middle;
     else low = middle;
   }
-  return at((low + high) / 2);
+  return list.map((_, k) => flow((low + high) / 2, k));
 }
 
 /** Pressure that warm air gains on the room up to a height [Pa]. */

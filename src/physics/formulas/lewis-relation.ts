@@ -8,4 +8,4 @@ export const vapourDiffusivityM2PerS = (tempC: number): number => 2.6e-5 * (kelv
 /** Mass transfer coefficient from a heat film. @param filmWPerM2K [W/m²K] @param densityKgPerM3 [kg/m³]
  *  @param lewis thermal over vapour diffusivity [-] @returns [m/s]. Source: CHILTON1934 (memory). Checks: P-134. */
 export const massTransferMPerS = (filmWPerM2K: number, densityKgPerM3: number, lewis: number): number =>
-  filmWPerM2K / (densityKgPerM3 * airHeatCapacityJPerKgK * lewis ** (2 / 3));
+  filmWPerM2K / (densityKgPerM3 * airHeatCapacityJPerKgK * Math.cbrt(lewis * lewis));

@@ -7,7 +7,7 @@ import type { Layout } from './layout.ts';
 const sigma = 5.670374419e-8;
 
 /** Places of what changes from step to step. */
-export const heaterSlot = { powerW: 11, bodyC: 12, convectedW: 15, radiatedW: 16 } as const;
+export const heaterSlot = { powerW: 11, bodyC: 12, convectedW: 15, radiatedW: 16, radiatedAtStartW: 17 } as const;
 const headLength = 18;
 
 export const heaterStride = ({ airNodes, patches }: Layout): number => headLength + 5 * patches + 2 * airNodes;

@@ -417,6 +417,8 @@ export function solveBox(box: usize, old: usize, row: usize, roomC: f64, withRoo
 // @ts-ignore: decorator
 @inline const RADIATED: i32 = 16;
 // @ts-ignore: decorator
+@inline const RADIATED_AT_START: i32 = 17;
+// @ts-ignore: decorator
 @inline const SHARES: i32 = 18;
 
 /** Film of a sphere [W/m2K]: body-law.ts with its formulas, in one piece.
@@ -498,6 +500,7 @@ function heaterStage(box: usize, row: usize, stage: i32, lift: f64, perS: f64, r
     const diameter = at(b, DIAMETER);
     const area = at(b, AREA);
     const radiates = at(b, RADIATES);
+    if (stage == 1) put(b, RADIATED_AT_START, radiates * (kelvin4(start) - seen));
     let t = guess;
     let convected: f64 = 0;
     let radiated: f64 = 0;

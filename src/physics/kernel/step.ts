@@ -3,7 +3,7 @@
 import type { BoxModel } from '../model.ts';
 import type { Moisture } from '../moisture.ts';
 import type { Network } from '../network.ts';
-import type { HeaterNow } from '../places.ts';
+import type { HeaterNow, Shining } from '../places.ts';
 import type { Factored } from './factored.ts';
 import { heaterSlot, heaterStride } from './heater-numbers.ts';
 import { kernelInstance } from './instance.ts';
@@ -24,6 +24,8 @@ export interface KernelStep {
 export interface KernelStepped {
   readonly bodyC: number[];
   readonly now: HeaterNow[];
+  /** What the heaters sent at the step's start. */
+  readonly before: Shining[];
   /** Means over the step [W]: heat out of the box, latent heat it got, what its heaters kept inside. */
   readonly outW: number;
   readonly latentW: number;
@@ -60,11 +62,13 @@ export function stepInKernel(
   row.set(place.part.row);
   const after: number[] = [];
   const now: HeaterNow[] = [];
+  const before: Shining[] = [];
   for (let h = 0; h < powerW.length; h++) {
     const at = h * stride;
     const isBody = bodies[at] === 1;
     const nowC = bodies[at + heaterSlot.bodyC + 2]!;
     after.push(nowC);
+    before.push({ radiatedW: isBody ? bodies[at + heaterSlot.radiatedAtStartW]! : 0, shortWaveW: 0 });
     now.push({
       powerW: powerW[h]!,
       bodyC: nowC,
@@ -74,7 +78,7 @@ export function stepInKernel(
     });
   }
   const latentW = fixedLatentW(step.moisture) - books[1]!;
-  return { bodyC: after, now, outW: books[0]!, latentW, keptW: books[2]!, storedJ: books[3]! };
+  return { bodyC: after, now, before, outW: books[0]!, latentW, keptW: books[2]!, storedJ: books[3]! };
 }
 
 function bringAmbient(place: Place, { ambient, moisture }: KernelStep): void {

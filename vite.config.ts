@@ -17,6 +17,19 @@ export default defineConfig({
     modulePreload: { polyfill: false },
     target: 'es2022',
     sourcemap: true,
+    rolldownOptions: {
+      output: {
+        // What every screen needs of the libraries in one file: fewer requests before the first paint.
+        codeSplitting: {
+          groups: [
+            {
+              name: 'library',
+              test: /node_modules[\\/](react|react-dom|scheduler|react-aria|react-aria-components|react-stately|@react-|@internationalized)/,
+            },
+          ],
+        },
+      },
+    },
   },
   worker: { format: 'es' },
   server: { proxy: { '/api': `http://127.0.0.1:${serverPort}` } },

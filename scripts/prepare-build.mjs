@@ -35,7 +35,7 @@ function compressPages(folder) {
   for (const name of readdirSync(folder, { recursive: true })) {
     if (!/\.(js|css|html|svg|wasm)$/.test(name)) continue;
     const content = readFileSync(join(folder, name));
-    const params = { [constants.BROTLI_PARAM_QUALITY]: 9, [constants.BROTLI_PARAM_SIZE_HINT]: content.length };
+    const params = { [constants.BROTLI_PARAM_QUALITY]: 11, [constants.BROTLI_PARAM_SIZE_HINT]: content.length };
     writeFileSync(join(folder, `${name}.br`), brotliCompressSync(content, { params }));
     writeFileSync(join(folder, `${name}.gz`), gzipSync(content, { level: 9 }));
   }

@@ -27,6 +27,12 @@ const fault = (
 
 /** The JSON value in a file or in standard input ("-"). */
 export async function readJson(name: string, terminal: Terminal, messages: Messages): Promise<Result<unknown>> {
+  const text = await readText(name, terminal, messages);
+  return text.ok ? jsonFrom(text.value, messages) : text;
+}
+
+/** The text in a file or in standard input ("-"); never an empty one. */
+export async function readText(name: string, terminal: Terminal, messages: Messages): Promise<Result<string>> {
   const bytes = await readBytes(name, terminal, messages);
   if (!bytes.ok) return bytes;
   const label = name === '-' ? messages.check.standardInput : displayName(name);
@@ -35,7 +41,7 @@ export async function readJson(name: string, terminal: Terminal, messages: Messa
     return bad([fault('CLI_NOT_TEXT', label, 'UTF-8', messages.faults.notText(label))]);
   }
   if (text.trim() === '') return bad([fault('CLI_EMPTY', label, 'JSON', messages.faults.empty(label))]);
-  return jsonFrom(text, messages);
+  return good(text);
 }
 
 /** JSON.parse, but with the place of the trouble; a key that stands twice is trouble too. */

@@ -1,6 +1,5 @@
 // warmstead plan FILE --search | --faults | --stages: choosing, breaking and growing a home, from a terminal.
 // Leaves out: the search itself (planning/search), and how answers are worded (choose-text.ts and its neighbours).
-import { readFile } from 'node:fs/promises';
 import { startKitSearchPool } from '../desk/kit-search-pool.ts';
 import type { ClimateNeeds } from '../husbandry/climate.ts';
 import type { Facts, Species } from '../husbandry/fact.ts';
@@ -11,25 +10,21 @@ import { rehearseFaults, usualVersions } from '../planning/faults/rehearse.ts';
 import type { SearchInput } from '../planning/search/search-input.ts';
 import { usualTariff, usualYears } from '../planning/search/search-input.ts';
 import { whatHelps } from '../planning/search/what-helps.ts';
-import type { Shelf } from '../planning/shelf/shelf.ts';
-import { shelfFromCsv } from '../planning/shelf/shelf-csv.ts';
-import { shelfFrom } from '../planning/shelf/validate-shelf.ts';
 import { stageRoads } from '../planning/stages/stage-road.ts';
 import { loadCareFacts } from '../records/animal-facts.ts';
 import { dataFile } from '../records/data-files.ts';
 import { versions } from '../records/versions.ts';
-import { bad, type Result } from '../shared/result.ts';
 import type { Verdict } from '../shared/verdict.ts';
 import { type ChooseKind, chooseKinds } from './choose-kind.ts';
 import { chooseWords } from './choose-words.ts';
 import { displayFor, type Language } from './display.ts';
 import { exitCodes } from './exit-codes.ts';
-import { readJson } from './input.ts';
 import { OptionReader, type RawOptions, unitSystems } from './options.ts';
 import { faultLinesOf } from './plan-faults-text.ts';
 import { searchLines } from './plan-search-text.ts';
 import { stageLines } from './plan-stages-text.ts';
 import { type RunContext, refuse, writeJson, writeLines } from './run-context.ts';
+import { shelfOfFile } from './shelf-file.ts';
 
 export interface ChooseAsked {
   readonly enclosure: Enclosure;
@@ -66,8 +61,27 @@ export async function chooseCommand(
   const tariffPerKWh = options.number('tariff', 0, 10, '') ?? usualTariff.perKWh;
   const units = options.word('units', unitSystems, 'metric');
   if (options.faults.length > 0) return refuse(options.faults, messages.check.commandLine, asJson, run);
-  const shelf = await shelfOf(options.text('shelf'), run);
+  const shelf = await shelfOfFile(options.text('shelf'), options.text('currency'), asked.facts, run);
   if (!shelf.ok) return refuse(shelf.faults, options.text('shelf') ?? '', asJson, run);
+  const has = idsOf(options.text('has'));
+  for (const id of has)
+    if (!shelf.value.items.some((item) => item.id === id))
+      options.fault(
+        'CLI_CHOICE',
+        'has',
+        id,
+        shelf.value.items.map((item) => item.id).join(' | '),
+        messages.faults.choice('--has'),
+      );
+  if (shelf.value.currency !== usualTariff.currency && options.text('tariff') === null)
+    options.fault(
+      'CLI_NEEDS',
+      'tariff',
+      shelf.value.currency,
+      'a price',
+      messages.faults.needs('--currency', '--tariff'),
+    );
+  if (options.faults.length > 0) return refuse(options.faults, messages.check.commandLine, asJson, run);
   const words = chooseWords(language);
   const show = displayFor(units, language);
   const priors = dataFile('priors.json') as unknown as Priors;
@@ -81,7 +95,7 @@ export async function chooseCommand(
     facts,
     priors,
     shelf: shelf.value,
-    ownedIds: [],
+    ownedIds: has,
     drawnIsOwned: options.flag('own'),
     boxIds: [],
     members: asked.members,
@@ -172,20 +186,8 @@ function progressLine({ terminal }: RunContext): Progress {
   };
 }
 
-async function shelfOf(file: string | null, run: RunContext): Promise<Result<Shelf>> {
-  if (file === null) return shelfFrom(dataFile('shelf/starter.json'));
-  if (/\.csv$/i.test(file)) {
-    try {
-      return shelfFromCsv(await readFile(file, 'utf8'), {
-        name: file,
-        currency: usualTariff.currency,
-        invented: false,
-      });
-    } catch {
-      const words = run.messages.faults.noFile(file);
-      return bad([{ code: 'CLI_NO_FILE', field: '--shelf', got: file, allowed: 'a file that exists', ...words }]);
-    }
-  }
-  const json = await readJson(file, run.terminal, run.messages);
-  return json.ok ? shelfFrom(json.value) : json;
-}
+const idsOf = (text: string | null): readonly string[] =>
+  (text ?? '')
+    .split(',')
+    .map((id) => id.trim())
+    .filter((id) => id !== '');

@@ -94,6 +94,8 @@ function programOf(
     .option('--tariff <PRICE>', choose.tariff)
     .option('--years <N>', choose.years)
     .option('--own', choose.own)
+    .option('--has <IDS>', choose.has)
+    .option('--currency <CODE>', choose.currency)
     .action(
       doing(async (file, options) => (await import('./plan-command.ts')).planCommand(file, options, language, run)),
     );
@@ -116,6 +118,20 @@ function programOf(
   command('check', help.check, help.examplesCheck, help.exitOther)
     .option('--lang <LANG>', help.lang)
     .action(doing(async (file, options) => (await import('./check-command.ts')).checkCommand(file, options, run)));
+  prepared(program.command('shelf'), run)
+    .description(choose.about)
+    .argument('[FILE]', choose.file)
+    .option('--csv', choose.csv)
+    .option('--json', choose.json)
+    .option('--currency <CODE>', choose.currency)
+    .option('--lang <LANG>', help.lang)
+    .addHelpText(
+      'after',
+      `\n${help.examples}\n${choose.examples.map((e) => `  ${e}`).join('\n')}\n\n${help.exit}\n  ${choose.exit}`,
+    )
+    .action(
+      doing(async (file, options) => (await import('./shelf-command.ts')).shelfCommand(file, options, language, run)),
+    );
   addProofCommand(
     program,
     (made) => prepared(made, run),

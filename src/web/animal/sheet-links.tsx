@@ -17,6 +17,7 @@ const sheets: readonly SheetLink[] = [
   { key: 'nav.animals', path: '/animals' },
   { key: 'nav.round', path: '/round' },
   { key: 'nav.species', path: '/species' },
+  { key: 'nav.shelf', path: '/shelf' },
   { key: 'nav.register', path: '/register' },
   { key: 'nav.call', path: '/call' },
 ];

@@ -2,9 +2,11 @@
 import './choose.css';
 import { useMemo, useState } from 'react';
 import { usualTariff, usualYears } from '../../planning/search/search-input.ts';
+import { useAsked } from '../animal/use-asked.ts';
 import { Choice } from '../controls/choice.tsx';
 import { useSheet } from '../settings/settings-context.tsx';
 import { useWidth } from '../settings/use-width.ts';
+import { readShelf } from '../shelf/shelf-api.ts';
 import { go } from '../shell/router.ts';
 import { useDocument } from '../state/document-context.tsx';
 import { useFacts } from '../worker/use-facts.ts';
@@ -25,10 +27,16 @@ export function ChoosePage() {
   const [tariffPerKWh, setTariff] = useState<number>(usualTariff.perKWh);
   const [years, setYears] = useState(usualYears);
   const [drawnIsOwned, setOwned] = useState(false);
+  const [ownedIds, setOwnedIds] = useState<readonly string[]>([]);
   const { standardId } = document.answers;
+  const shop = useAsked('shelf', readShelf);
+  // a shop computer that is not reached leaves the starter shelf
+  const waiting = shop.value === null && !shop.failed;
+  const shelf = shop.value?.shelf ?? null;
   const ask = useMemo<ChooseAsk | null>(
-    () => (enclosure ? { enclosure, standardId, tariffPerKWh, years, drawnIsOwned } : null),
-    [enclosure, standardId, tariffPerKWh, years, drawnIsOwned],
+    () =>
+      enclosure && !waiting ? { enclosure, standardId, tariffPerKWh, years, drawnIsOwned, shelf, ownedIds } : null,
+    [enclosure, standardId, tariffPerKWh, years, drawnIsOwned, shelf, ownedIds, waiting],
   );
   const { run, stop } = useChoose(part, ask);
   const [ref, outerWidth] = useWidth<HTMLDivElement>(800);
@@ -63,7 +71,8 @@ export function ChoosePage() {
       />
       {part !== 'faults' && (
         <CostSettings
-          {...{ tariffPerKWh, years, drawnIsOwned }}
+          {...{ tariffPerKWh, years, drawnIsOwned, shelf, ownedIds }}
+          onOwnedIds={setOwnedIds}
           onTariff={setTariff}
           onYears={setYears}
           onOwned={setOwned}

@@ -7,6 +7,7 @@ import type { SearchAnswer } from '../../planning/search/search-answer.ts';
 import type { SearchInput } from '../../planning/search/search-input.ts';
 import type { MemberSurface } from '../../planning/search/surface.ts';
 import type { HelpingChange } from '../../planning/search/what-helps.ts';
+import type { Shelf } from '../../planning/shelf/shelf.ts';
 import type { StageRoads } from '../../planning/stages/stage-road.ts';
 import type { Fault } from '../../shared/fault.ts';
 
@@ -16,6 +17,10 @@ export interface ChooseAsk {
   readonly tariffPerKWh: number;
   readonly years: number;
   readonly drawnIsOwned: boolean;
+  /** The shop's own; null: the starter shelf. */
+  readonly shelf: Shelf | null;
+  /** Articles of the shelf that the customer has already. */
+  readonly ownedIds: readonly string[];
 }
 
 export type ChooseRequest =

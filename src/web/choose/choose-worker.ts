@@ -57,7 +57,7 @@ function inputOf(ask: ChooseAsk): Result<SearchInput> {
     ]);
   const climate = climateNeeds(species, animal.stage);
   if (!climate.ok) return climate;
-  const shelf = shelfFrom(starter);
+  const shelf = shelfFrom(ask.shelf ?? starter);
   if (!shelf.ok) return shelf;
   return good({
     enclosure: ask.enclosure,
@@ -67,7 +67,7 @@ function inputOf(ask: ChooseAsk): Result<SearchInput> {
     facts,
     priors: priors as Priors,
     shelf: shelf.value,
-    ownedIds: [],
+    ownedIds: ask.ownedIds,
     drawnIsOwned: ask.drawnIsOwned,
     boxIds: [],
     members: settledMembers,

@@ -1,6 +1,7 @@
 // The price of power, the years that count, and whether what the plan shows is the customer's own already.
 import { Button, Group, Input, Label, NumberField } from 'react-aria-components';
 import { usualTariff } from '../../planning/search/search-input.ts';
+import type { Shelf, ShelfKind } from '../../planning/shelf/shelf.ts';
 import { Choice } from '../controls/choice.tsx';
 import { useSheet } from '../settings/settings-context.tsx';
 
@@ -11,11 +12,16 @@ interface CostSettingsProps {
   readonly onTariff: (value: number) => void;
   readonly onYears: (value: number) => void;
   readonly onOwned: (value: boolean) => void;
+  readonly shelf: Shelf | null;
+  readonly ownedIds: readonly string[];
+  readonly onOwnedIds: (ids: readonly string[]) => void;
 }
 
 export function CostSettings(props: CostSettingsProps) {
   const { t, measure } = useSheet();
-  const { currency, perKWh } = usualTariff;
+  const { perKWh } = usualTariff;
+  const currency = props.shelf?.currency ?? usualTariff.currency;
+  const strange = currency !== usualTariff.currency && props.tariffPerKWh === perKWh;
   return (
     <fieldset className="try-group choose-settings">
       <legend>{t('choose.settings')}</legend>
@@ -45,8 +51,41 @@ export function CostSettings(props: CostSettingsProps) {
           options={(['no', 'yes'] as const).map((value) => ({ value, text: t(`choose.owned.${value}`) }))}
         />
       </div>
-      <p className="aside">{t('choose.tariffNote', { value: measure.number(perKWh, 4), currency })}</p>
+      <p className="aside">
+        {t('choose.tariffNote', { value: measure.number(perKWh, 4), currency: usualTariff.currency })}{' '}
+        {strange && <strong>{t('choose.tariffStrange', { currency })}</strong>}
+      </p>
+      {props.shelf && <OwnedArticles {...props} shelf={props.shelf} />}
     </fieldset>
+  );
+}
+
+const ownedKinds: readonly ShelfKind[] = ['heater', 'thermostat', 'guard', 'holder', 'thermometer'];
+
+type OwnedArticlesProps = Pick<CostSettingsProps, 'ownedIds' | 'onOwnedIds'> & { readonly shelf: Shelf };
+
+/** What of the shelf the customer has at home already: it costs nothing and counts as in stock. */
+function OwnedArticles({ shelf, ownedIds, onOwnedIds }: OwnedArticlesProps) {
+  const { t } = useSheet();
+  const turn = (id: string) =>
+    onOwnedIds(ownedIds.includes(id) ? ownedIds.filter((one) => one !== id) : [...ownedIds, id]);
+  return (
+    <details className="owned-articles">
+      <summary>{t('choose.has', { count: ownedIds.length })}</summary>
+      {ownedKinds.map((kind) => (
+        <fieldset key={kind} className="owned-kind">
+          <legend>{t(`shelf.word.${kind}`)}</legend>
+          {shelf.items
+            .filter((item) => item.kind === kind)
+            .map((item) => (
+              <label key={item.id} className="owned-article">
+                <input type="checkbox" checked={ownedIds.includes(item.id)} onChange={() => turn(item.id)} />
+                <span lang="en">{item.name}</span>
+              </label>
+            ))}
+        </fieldset>
+      ))}
+    </details>
   );
 }
 

@@ -19,6 +19,8 @@ export const chooseDe: Readonly<Record<keyof typeof chooseEn, string>> = {
   'choose.tariff': 'Preis einer kWh, {currency}',
   'choose.tariffNote':
     'Beginnt bei {value} {currency}, einem britischen Tarif von Januar bis März 2025. Den eigenen eintragen.',
+  'choose.tariffStrange': 'Das Regal rechnet in {currency}, diese Zahl nicht. Tragen Sie Ihren eigenen Preis ein.',
+  'choose.has': 'Artikel des Regals, die der Kunde schon hat: {count}',
   'choose.years': 'Gezählte Jahre',
   'choose.owned': 'Heizer und Thermostate des Plans',
   'choose.owned.no': 'Zu kaufen',

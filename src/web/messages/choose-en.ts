@@ -16,6 +16,8 @@ export const chooseEn = {
   'choose.settings': 'What it costs, and what is there',
   'choose.tariff': 'Price of a kWh, {currency}',
   'choose.tariffNote': 'Starts at {value} {currency}, a British unit rate of January to March 2025. Enter your own.',
+  'choose.tariffStrange': 'The shelf is in {currency}: this figure is not. Enter your own price.',
+  'choose.has': 'Articles of the shelf that the customer has already: {count}',
   'choose.years': 'Years counted',
   'choose.owned': 'Heaters and thermostats of the plan',
   'choose.owned.no': 'To be bought',

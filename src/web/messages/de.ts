@@ -5,11 +5,13 @@ import type { MessageBook } from './en.ts';
 import { placementDe } from './placement-de.ts';
 import { proofDe } from './proof-de.ts';
 import { referenceDe } from './reference-de.ts';
+import { shelfDe } from './shelf-de.ts';
 
 export const de: MessageBook = {
   ...animalDe,
   ...chooseDe,
   ...referenceDe,
+  ...shelfDe,
   ...proofDe,
   ...placementDe,
   'app.name': 'Warmstead',

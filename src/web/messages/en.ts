@@ -6,11 +6,13 @@ import { chooseEn } from './choose-en.ts';
 import { placementEn } from './placement-en.ts';
 import { proofEn } from './proof-en.ts';
 import { referenceEn } from './reference-en.ts';
+import { shelfEn } from './shelf-en.ts';
 
 export const en = {
   ...animalEn,
   ...chooseEn,
   ...referenceEn,
+  ...shelfEn,
   ...proofEn,
   ...placementEn,
   'app.name': 'Warmstead',

@@ -25,6 +25,7 @@ const KeeperPage = lazy(async () => ({ default: (await import('../keeper/keeper-
 const PlacementPages = lazy(async () => ({
   default: (await import('../placement/placement-pages.tsx')).PlacementPages,
 }));
+const ShelfPage = lazy(async () => ({ default: (await import('../shelf/shelf-page.tsx')).ShelfPage }));
 const PlanPage = lazy(async () => ({ default: (await import('../plan/plan-page.tsx')).PlanPage }));
 
 export function App() {
@@ -51,7 +52,8 @@ function Localised() {
 
 function SheetOf({ route }: { readonly route: Route }) {
   const { t } = useSheet();
-  if (route.page === 'animal' || route.page === 'reference') return <AnimalSheets route={route} />;
+  if (route.page === 'animal' || route.page === 'reference' || route.page === 'shelf')
+    return <AnimalSheets route={route} />;
   if (route.page === 'keeper')
     return (
       <Suspense fallback={<main className="notice">{t('keeper.loading')}</main>}>
@@ -76,7 +78,13 @@ function AnimalSheets({ route }: { readonly route: Extract<Route, { readonly pat
     <>
       <AnimalTopLine />
       <Suspense fallback={<main className="notice">{t('animals.waiting')}</main>}>
-        {route.page === 'animal' ? <AnimalPages path={route.path} /> : <ReferencePages path={route.path} />}
+        {route.page === 'animal' ? (
+          <AnimalPages path={route.path} />
+        ) : route.page === 'shelf' ? (
+          <ShelfPage />
+        ) : (
+          <ReferencePages path={route.path} />
+        )}
       </Suspense>
       <footer className="colophon">{t('app.colophon')}</footer>
     </>

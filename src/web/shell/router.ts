@@ -9,10 +9,12 @@ export type Route =
   | { readonly page: 'proof'; readonly id: string }
   | { readonly page: 'placement'; readonly id: string | null }
   | { readonly page: 'keeper'; readonly secret: string }
-  | { readonly page: 'reference'; readonly path: string };
+  | { readonly page: 'reference'; readonly path: string }
+  | { readonly page: 'shelf'; readonly path: string };
 
 export function routeFrom(path: string): Route {
   if (/^\/(?:animals|round|register|call)(?:\/|$)/.test(path)) return { page: 'animal', path };
+  if (/^\/shelf\/?$/.test(path)) return { page: 'shelf', path };
   if (/^\/(?:species|space)(?:\/|$)/.test(path)) return { page: 'reference', path };
   const choose = /^\/choose(?:\/([0-9a-f-]+))?\/?$/.exec(path);
   if (choose) return { page: 'choose', id: choose[1] ?? null };

@@ -46,6 +46,7 @@ const en = {
   chance: (pct: string) => `${pct} of the versions hold in the worse season`,
   weakest: (title: string, margin: string) => `weakest: ${title} (${margin})`,
   parts: 'parts',
+  there: '(there already)',
   dial: (day: string, night: string) => `dial ${day} by day, ${night} by night`,
   expect: (basking: string, hide: string, cool: string) =>
     `expect ${basking} at the basking surface by day, ${hide} in the warm hide by night, ${cool} at the cool end`,
@@ -148,6 +149,7 @@ const de: ChooseWords = {
   chance: (pct) => `${pct} der Varianten halten in der schlechteren Jahreszeit`,
   weakest: (title, margin) => `am schwächsten: ${title} (${margin})`,
   parts: 'Teile',
+  there: '(schon da)',
   dial: (day, night) => `Regler am Tag ${day}, nachts ${night}`,
   expect: (basking, hide, cool) =>
     `zu erwarten: ${basking} am Sonnenplatz am Tag, ${hide} im warmen Versteck nachts, ${cool} am kühlen Ende`,

@@ -99,7 +99,7 @@ function choiceLines(choice: KitChoice, number: number, input: SearchText): stri
   const hide = dial.night.warmHideC ?? dial.night.warmAirC;
   const parts = choice.parts.map(
     (p) =>
-      `${p.name}${p.count > 1 && p.role !== 'insulation' ? ` × ${show.number(p.count, 1)}` : ''} ${show.number(p.price, 0)}`,
+      `${p.name}${p.count > 1 && p.role !== 'insulation' ? ` × ${show.number(p.count, 1)}` : ''} ${p.owned ? words.there : show.number(p.price, 0)}`,
   );
   return [
     ...wrapped(

@@ -1,5 +1,5 @@
 // The parts list of a kit: what has to be bought, what the customer has already. Leaves out: running costs.
-import type { Enclosure } from '../../physics/enclosure.ts';
+import type { Enclosure, Thermometer } from '../../physics/enclosure.ts';
 import { heaterBodies } from '../../physics/heater-kinds.ts';
 import { itemsOf, type Shelf, type ShelfHeater, type ShelfItem, type ShelfKind } from '../shelf/shelf.ts';
 import type { BoxVariant } from './box-variant.ts';
@@ -35,6 +35,13 @@ export interface PartsInput extends KitHeart {
   readonly enclosure: Enclosure;
 }
 
+/** What stands in the drawing already, as a part. */
+const thermometerNames: Readonly<Record<Thermometer['kind'], string>> = {
+  'digital-probe': 'Digital thermometer',
+  'infrared-gun': 'Infrared thermometer',
+  'stick-on-dial': 'Stick-on dial',
+};
+
 /** Null when the shelf has nothing for a part that cannot be left out. */
 export function kitParts(
   kit: PartsInput,
@@ -62,8 +69,11 @@ export function kitParts(
   if (kit.nightHeater) heating(kit.nightHeater, 'night-heater');
   if (kit.nightThermostat) add(kit.nightThermostat, 'night-thermostat');
   for (const place of ['basking', 'cool-end'] as const) {
-    if (kit.enclosure.thermometers.some((t) => t.place === place && t.kind !== 'stick-on-dial')) continue;
-    add(common.thermometer, place === 'basking' ? 'basking-thermometer' : 'cool-thermometer');
+    const role = place === 'basking' ? 'basking-thermometer' : 'cool-thermometer';
+    const own = kit.enclosure.thermometers.find((t) => t.place === place && t.kind !== 'stick-on-dial');
+    if (own)
+      parts.push({ itemId: `own-${role}`, name: thermometerNames[own.kind], role, count: 1, price: 0, owned: true });
+    else add(common.thermometer, role);
   }
   return parts.some((p) => p === null) ? null : (parts as KitPart[]);
 }

@@ -37,7 +37,7 @@ export function KitDetail({ choice, currency, climate, onUse }: KitDetailProps) 
         {choice.name}
       </h2>
       <p>
-        <VerdictMark verdict={choice.verdict} /> {choice.changes.map((change) => t(`kits.change.${change}`)).join(', ')}
+        <VerdictMark verdict={choice.verdict} />
       </p>
       {choice.fit === 'allowed' && <p className="aside">{t('kits.pinch')}</p>}
       <dl className="figures">
@@ -78,6 +78,14 @@ export function KitDetail({ choice, currency, climate, onUse }: KitDetailProps) 
                 width: measure.text('difference', own ? own.dialC.high - own.dialC.low : 0),
               })}
         </dd>
+        <dt>{t('kits.guard')}</dt>
+        <dd>{guardSay(choice, t)}</dd>
+        <dt>{t('kits.air')}</dt>
+        <dd>
+          {choice.changes.length > 0
+            ? choice.changes.map((change) => t(`kits.change.${change}`)).join(', ')
+            : t('kits.airAsIs')}
+        </dd>
       </dl>
       <details className="table-behind" open>
         <summary>{t('kits.parts')}</summary>
@@ -85,6 +93,7 @@ export function KitDetail({ choice, currency, climate, onUse }: KitDetailProps) 
           <thead>
             <tr>
               <th scope="col">{t('kits.part')}</th>
+              <th scope="col">{t('kits.for')}</th>
               <th scope="col">{t('kits.count')}</th>
               <th scope="col">{t('kits.price')}</th>
             </tr>
@@ -95,6 +104,7 @@ export function KitDetail({ choice, currency, climate, onUse }: KitDetailProps) 
                 <th scope="row" lang="en">
                   {part.name}
                 </th>
+                <td>{t(`kits.role.${part.role}`)}</td>
                 <td>{measure.number(part.count, part.count % 1 === 0 ? 0 : 1)}</td>
                 <td>{part.owned ? t('kits.owned') : money(part.price)}</td>
               </tr>
@@ -117,4 +127,11 @@ export function KitDetail({ choice, currency, climate, onUse }: KitDetailProps) 
       </button>
     </section>
   );
+}
+
+/** Which guard the heater needs, or why it needs none. */
+function guardSay({ parts, enclosure }: KitChoice, t: ReturnType<typeof useSheet>['t']): string {
+  const guards = parts.filter((part) => part.role === 'guard').map((part) => part.name);
+  if (guards.length > 0) return t('kits.guardNeeded', { name: guards.join(', ') });
+  return t(enclosure.heaters[0]?.mount === 'above-mesh' ? 'kits.guardAbove' : 'kits.guardMat');
 }

@@ -1,5 +1,5 @@
 // One column of an article, asked in the person's units: a word to choose, yes or no, a number, a text.
-import { Input, Label, NumberField, TextField } from 'react-aria-components';
+import { Button, Group, Input, Label, NumberField, TextField } from 'react-aria-components';
 import type { ShelfField } from '../../planning/shelf/shelf-fields.ts';
 import { QuantityField } from '../controls/quantity-field.tsx';
 import type { MessageKey } from '../messages/en.ts';
@@ -87,6 +87,7 @@ interface ArticleNumberProps {
 }
 
 function ArticleNumber({ field, value, label, shown, onChange }: ArticleNumberProps) {
+  const { t } = useSheet();
   const { kind, unit, factor, digits } = shown;
   const now = typeof value === 'number' ? value * factor : null;
   const back = (next: number | null) => onChange(next === null || Number.isNaN(next) ? null : tidy(next / factor));
@@ -112,13 +113,21 @@ function ArticleNumber({ field, value, label, shown, onChange }: ArticleNumberPr
       maxValue={limits.high}
       formatOptions={{ maximumFractionDigits: digits, useGrouping: false }}
       isWheelDisabled
+      incrementAriaLabel={t('field.more', { name: label })}
+      decrementAriaLabel={t('field.less', { name: label })}
       onChange={back}
     >
       <Label className="field-label">{label}</Label>
-      <div className="quantity-group">
+      <Group className="quantity-group">
+        <Button slot="decrement" className="step-button">
+          −
+        </Button>
         <Input className="quantity-input" inputMode="decimal" />
         <span className="quantity-unit">{unit}</span>
-      </div>
+        <Button slot="increment" className="step-button">
+          +
+        </Button>
+      </Group>
     </NumberField>
   );
 }

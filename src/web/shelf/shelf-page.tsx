@@ -1,5 +1,6 @@
 // The shelf: what the shop sells to make a home with. Changed here article by article, or brought in as a table; every
 // earlier shelf can stand again. Kits are chosen from what is in stock on it.
+import '../choose/choose.css';
 import './shelf.css';
 import { useRef, useState } from 'react';
 import { Button } from 'react-aria-components';
@@ -147,7 +148,7 @@ function Articles({ shown, onKeep }: ArticlesProps) {
   };
   const keepItems = (items: readonly ShelfItem[], why: string) => onKeep({ ...shelf, items }, why, close);
   return (
-    <section className="sheet-part" aria-labelledby="articles-title">
+    <section className="sheet-part shelf-articles" aria-labelledby="articles-title">
       <h2 id="articles-title">{t('shelf.articles')}</h2>
       <div className="field-row shelf-choose">
         <div>
@@ -232,7 +233,13 @@ function useColumns(shelf: Shelf, onStock: (item: ShelfItem) => void): readonly 
       value: (i) => shelfKinds.indexOf(i.kind),
       cell: (i) => t(`shelf.word.${i.kind}`),
     },
-    { key: 'price', head: t('kits.price'), value: (i) => i.price, cell: (i) => money(i.price), numeric: true },
+    {
+      key: 'price',
+      head: t('kits.price'),
+      value: (i) => i.price,
+      cell: (i) => money(i.price, i.price % 1 === 0 ? 0 : 2),
+      numeric: true,
+    },
     {
       key: 'stock',
       head: t('shelf.field.inStock'),

@@ -1,33 +1,77 @@
-// One placement on one sheet: the thread from enquiry to aftercare, every requirement with its evidence.
+// One placement on one sheet: what is missing next, the home drawn, the thread, the decision, every requirement.
+import { useEffect } from 'react';
 import { NotReached } from '../animal/not-reached.tsx';
-import { useAsked } from '../animal/use-asked.ts';
 import { useSpecies } from '../animal/use-species.ts';
+import { DrawingPatterns } from '../pictures/drawing-patterns.tsx';
+import { SectionDrawing } from '../pictures/section-drawing.tsx';
 import { useSheet } from '../settings/settings-context.tsx';
-import { type PlacementSheet, readPlacement } from './placement-api.ts';
+import { useWidth } from '../settings/use-width.ts';
+import { DecisionPart } from './decision-part.tsx';
+import { HistoryPart } from './history-part.tsx';
+import { NextLine } from './next-line.tsx';
+import type { PlacementSheet } from './placement-api.ts';
 import { StateMark } from './placement-mark.tsx';
 import { RequirementsPart } from './requirements-part.tsx';
 import { ThreadPart } from './thread-part.tsx';
+import { type PlacementOnDevice, usePlacement } from './use-placement.ts';
 
-export function PlacementPage({ id }: { readonly id: string }) {
-  const { value, failed, again } = useAsked(`placement-${id}`, () => readPlacement(id));
-  if (value === null) return <NotReached failed={failed} again={again} />;
-  return <Sheet sheet={value} />;
+export interface PartProps {
+  readonly sheet: PlacementSheet;
+  readonly on: PlacementOnDevice;
 }
 
-function Sheet({ sheet }: { readonly sheet: PlacementSheet }) {
+export function PlacementPage({ id }: { readonly id: string }) {
+  const on = usePlacement(id);
+  if (on.sheet === null) return <NotReached failed={on.failed} again={on.again} />;
+  return <Sheet sheet={on.sheet} on={on} />;
+}
+
+function Sheet({ sheet, on }: PartProps) {
   const { t } = useSheet();
   const { nameOf } = useSpecies();
+  const [ref, width] = useWidth<HTMLDivElement>(700);
+  const name = sheet.animal.callName || sheet.animal.id.slice(0, 8);
+  const title = t('placement.title', { name });
+  useEffect(() => {
+    document.title = title;
+  }, [title]);
   return (
-    <main className="placement">
-      <div className="sheet-head">
-        <StateMark state={sheet.state} />
-        <h1>{t('placement.title', { name: sheet.animal.callName || sheet.animal.id.slice(0, 8) })}</h1>
-        <p className="lead">
-          {nameOf(sheet.animal.speciesId)} · {sheet.enquiry.title}
-        </p>
-      </div>
-      <ThreadPart sheet={sheet} />
-      <RequirementsPart sheet={sheet} />
-    </main>
+    <>
+      <NextLine sheet={sheet} on={on} />
+      <main className="board placement">
+        <DrawingPatterns />
+        <div className="board-drawing" ref={ref}>
+          {sheet.enclosure && (
+            <>
+              <p id="placement-drawing" className="visually-hidden">
+                {sheet.enclosure.name}
+              </p>
+              <SectionDrawing
+                enclosure={sheet.enclosure}
+                readings={null}
+                climate={null}
+                width={width}
+                mostInsideHeight={210}
+                describedBy="placement-drawing"
+                moves={null}
+              />
+            </>
+          )}
+          <ThreadPart sheet={sheet} />
+        </div>
+        <div className="board-sheet">
+          <div className="sheet-head">
+            <StateMark state={sheet.state} />
+            <h1>{title}</h1>
+            <p className="lead">
+              {nameOf(sheet.animal.speciesId)} · {sheet.enquiry.title}
+            </p>
+          </div>
+          <DecisionPart sheet={sheet} on={on} />
+          <RequirementsPart sheet={sheet} on={on} />
+          <HistoryPart sheet={sheet} />
+        </div>
+      </main>
+    </>
   );
 }

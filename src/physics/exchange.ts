@@ -29,17 +29,22 @@ export function directExchangeAreas(patches: readonly Patch[]): Float64Array {
 /** Scale a symmetric matrix so that every row sums to its area; the basking spot overlaps its column, so rows start a little off. */
 function closeRows(s: Float64Array, areas: readonly number[]): void {
   const n = areas.length;
+  const scale = new Float64Array(n).fill(1);
+  const next = new Float64Array(n);
   for (let pass = 0; pass < 200; pass++) {
     let worst = 0;
-    const factor = areas.map((area, i) => {
-      let sum = 0;
-      for (let j = 0; j < n; j++) sum += s[i * n + j]!;
-      worst = Math.max(worst, Math.abs(sum / area - 1));
-      return Math.sqrt(area / sum);
-    });
-    if (worst < 1e-12) return;
-    for (let i = 0; i < n; i++) for (let j = 0; j < n; j++) s[i * n + j] = s[i * n + j]! * factor[i]! * factor[j]!;
+    for (let i = 0; i < n; i++) {
+      const from = i * n;
+      let seen = 0;
+      for (let j = 0; j < n; j++) seen += s[from + j]! * scale[j]!;
+      const part = (seen * scale[i]!) / areas[i]!;
+      worst = Math.max(worst, Math.abs(part - 1));
+      next[i] = scale[i]! / Math.sqrt(part);
+    }
+    if (worst < 1e-12) break;
+    scale.set(next);
   }
+  for (let i = 0; i < n; i++) for (let j = 0; j < n; j++) s[i * n + j] = s[i * n + j]! * scale[i]! * scale[j]!;
 }
 
 /** Shares of what each patch emits that each patch finally absorbs, all reflections counted: row i, column j.

@@ -219,6 +219,7 @@ static void day(const Box *b, State *s, Net *net, Factored *f, Water *water, Wor
     s->bodyC = tried->bodyC, s->probeC = reading, s->duty = next;
     if ((n + 1) % (int)lround(3600 / h) == 0) *hourly++ = reading;
   }
+  if (have) waterStep(b, net, s->row, water, steps * h - renewedAt);
 }
 
 static int rising(const void *a, const void *b) { return *(double *)a < *(double *)b ? -1 : 1; }

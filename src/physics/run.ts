@@ -83,7 +83,7 @@ export function coldRunState(model: BoxModel, box: BoxState, roomC: number, rhPc
 }
 
 /** Run from one hour to another and call `each` after every step.
- *  @returns the last state; the tally is added to. */
+ *  @returns the last state, its water carried to the end; the tally is added to. */
 export function runBox(
   model: BoxModel,
   roomDay: RoomDay,
@@ -145,7 +145,10 @@ export function runBox(
     unit = step.unit;
     each({ hour: hour + h / 3600, state, net, now: step.now, roomC });
   }
-  return state;
+  const leftS = steps * h - renewedAt;
+  if (!net || leftS <= 0) return state;
+  const endC = roomAt(roomDay, toH);
+  return { ...state, moisture: waterAfter(model, net, state, roomDay, endC, toH - leftS / 3600, leftS, tally) };
 }
 
 /** Conductances are renewed early once a surface has moved this far since they were worked out [K]; our choice. */

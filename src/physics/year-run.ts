@@ -75,6 +75,7 @@ export function runSlowly(
     };
     each({ state, now: tried.now });
   }
+  if (held) waterSince(model, room, held, state, steps * stepS, tally);
 }
 
 function roomBetween(hourlyC: ArrayLike<number>, hour: number): number {

@@ -48,6 +48,12 @@ describe('a year', { timeout: 60_000 }, () => {
     }
   });
 
+  it('has all its water in the books, that of the last interval too', () => {
+    const halfDays = answer('wood-1200', 1, 1800, 43_200).balance;
+    const twoHours = answer('wood-1200', 1, 1800).balance;
+    expect(Math.abs(halfDays.waterInGPerH / twoHours.waterInGPerH - 1)).toBeLessThan(0.05);
+  });
+
   it('costs less in a warmer room', () => {
     const model = buildModel(example('wood-1200'), testMaterials);
     const used = (by: number) => {

@@ -1,5 +1,5 @@
 // What the simulator has to know about each generic kind of heater.
-// Bodies as in data/heaters.json (heater-kinds.test.ts compares them); heat capacity of sheets per area is our choice; radiant and short-wave shares follow
+// Bodies as in data/heaters.json (heater-kinds.test.ts compares them), sheets per area; radiant and short-wave shares follow
 // the black-body split at the source temperature (data/sources.json: INCROPERA, checks P-096, P-100).
 import type { HeaterKind } from './enclosure.ts';
 
@@ -64,7 +64,7 @@ export const heaterBodies: Readonly<Record<HeaterKind, HeaterBody>> = {
     form: 'area',
     diameterM: 0,
     emissivity: 0.9,
-    heatCapacity: 4500,
+    heatCapacity: 6000,
     shortWaveFrac: 0,
     beamDeg: 180,
     emitsLight: false,
@@ -73,7 +73,7 @@ export const heaterBodies: Readonly<Record<HeaterKind, HeaterBody>> = {
     form: 'area',
     diameterM: 0,
     emissivity: 0.9,
-    heatCapacity: 800,
+    heatCapacity: 1500,
     shortWaveFrac: 0,
     beamDeg: 180,
     emitsLight: false,

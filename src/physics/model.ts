@@ -219,7 +219,7 @@ function patchChain(enclosure: Enclosure, materials: MaterialTable, parameters: 
     // A radiant panel: its face is the surface node, behind it 10 mm of light insulation, then the ceiling.
     const backing = materials.eps ? [{ materialId: 'eps', thicknessM: 0.01, conductivity: 1 }] : [];
     const chain = buildChain([...backing, ...panel], p.areaM2, materials, -1, 0);
-    return { ...chain, surfaceCapacity: chain.surfaceCapacity + heaterBodies[sheet.kind].heatCapacity * p.areaM2 };
+    return withSheet(chain, heaterBodies[sheet.kind].heatCapacity * p.areaM2);
   }
   if (p.facing !== 'floor') return buildChain(panel, p.areaM2, materials, -1, 0);
   const substrate =
@@ -236,7 +236,14 @@ function patchChain(enclosure: Enclosure, materials: MaterialTable, parameters: 
   const base = enclosure.box.base.kind === 'legs' ? 0 : enclosure.box.base.kind === 'stacked' ? 0.05 : shelfResistance;
   let sourceAfter = -1;
   if (sheet) sourceAfter = sheet.mount === 'under-floor' ? layers.length - 1 : substrate.length - 1;
-  return buildChain(layers, p.areaM2, materials, sourceAfter, base);
+  const chain = buildChain(layers, p.areaM2, materials, sourceAfter, base);
+  return sheet ? withSheet(chain, heaterBodies[sheet.kind].heatCapacity * p.areaM2) : chain;
+}
+
+/** The chain with the heat capacity of the sheet at the node that it warms [J/K]. */
+function withSheet(chain: Chain, capacityJPerK: number): Chain {
+  if (chain.sourceNode <= 0) return { ...chain, surfaceCapacity: chain.surfaceCapacity + capacityJPerK };
+  return { ...chain, capacity: chain.capacity.map((c, k) => (k === chain.sourceNode - 1 ? c + capacityJPerK : c)) };
 }
 
 function heaterPath(geometry: BoxGeometry, parameters: Parameters, heater: Heater, index: number): HeaterPath {

@@ -2,6 +2,7 @@
 // Leaves out reading files (records/animal-facts.ts) and species, prey and law (husbandry/facts.ts).
 import type { Fact, FactTable } from '../husbandry/fact.ts';
 import { type CheckContext, dataFault, goodFacts, isRecord, sourceFaults } from '../husbandry/fact-check.ts';
+import type { Place } from '../husbandry/law-rule.ts';
 import type { Sourced } from '../husbandry/need.ts';
 import { rangeOfFact } from '../husbandry/species-facts.ts';
 import type { Fault } from '../shared/fault.ts';
@@ -16,6 +17,16 @@ export interface Spoken {
   readonly de: string;
 }
 
+/** A heading of the written information that goes with an animal: one row of data/care-headings.json. */
+export interface CareHeading extends Sourced {
+  readonly id: string;
+  readonly say: Spoken;
+  /** Parts of the pack where it stands. */
+  readonly parts: readonly string[];
+  /** Places whose law asks for it. */
+  readonly laws: Readonly<Partial<Record<Place, Sourced>>>;
+}
+
 export interface CareFacts {
   readonly feeding: FactTable;
   readonly quarantine: FactTable;
@@ -26,6 +37,7 @@ export interface CareFacts {
   readonly lengthMass: readonly LengthMassFit[];
   readonly register: readonly RegisterHeading[];
   readonly triage: TriageFacts;
+  readonly careHeadings: readonly CareHeading[];
 }
 
 export const careFiles = [
@@ -38,6 +50,7 @@ export const careFiles = [
   'length-mass.json',
   'register.json',
   'triage.json',
+  'care-headings.json',
 ] as const;
 
 /** The one number of a fact: its value, else the middle of its range. Throws when data/ lacks it: our own bug. */
@@ -102,6 +115,7 @@ export function careFactsFrom(
       lengthMass: list<LengthMassFit & Sourced>('length-mass.json'),
       register: list<RegisterHeading>('register.json'),
       triage: raw['triage.json'] as TriageFacts,
+      careHeadings: list<CareHeading>('care-headings.json'),
     },
     faults,
   };

@@ -41,7 +41,7 @@ export async function planForDesk(
   const { actor, clock, db } = desk;
   const enquiry = enquiryId === null ? null : await enquiryById(db, actor.branchId, enquiryId);
   if (enquiry === undefined) return bad([enquiryUnknown(enquiryId ?? '')]);
-  const own = await shopValuesFor(desk, job);
+  const own = await usedShopValues(desk, job);
   const planned = await planner.plan(own.job);
   if (!planned.ok) return planned;
   const { model, data } = versions();
@@ -60,7 +60,7 @@ export async function planForDesk(
 }
 
 /** The job with the branch's values, and what the answer says of them. A standard that the request names goes first. */
-async function shopValuesFor(
+export async function usedShopValues(
   desk: DeskContext,
   job: PlanJob,
 ): Promise<{ readonly job: PlanJob; readonly used: UsedShopValues }> {

@@ -16,16 +16,25 @@ function typesetter(): NodeCompiler {
   return compiler;
 }
 
-/** @param template file beside this one, e.g. "inspection.typ"  @param at printed as the date of the file */
-export function printedPage(template: string, data: object, at: Date): Buffer {
+/** A page template filled with its data, set but not yet written. */
+export interface SetPages {
+  readonly count: number;
+  /** @param at printed as the date of the file */
+  readonly pdf: (at: Date) => Buffer;
+}
+
+/** @param template file beside this one, e.g. "inspection.typ" */
+export function setPages(template: string, data: object): SetPages {
   const mainFilePath = join(programRoot(), 'src', 'desk', 'print', template);
   const made = typesetter();
-  try {
-    const compiled = made.compile({ mainFilePath, inputs: { data: JSON.stringify(data) } });
-    const document = compiled.result;
-    if (document === null) throw new Error(`${template}: ${JSON.stringify(compiled.takeError()?.shortDiagnostics)}`);
-    return made.pdf(document, { pdfStandard: 'ua-1', creationTimestamp: Math.floor(at.getTime() / 1000) });
-  } finally {
-    made.evictCache(10);
-  }
+  const compiled = made.compile({ mainFilePath, inputs: { data: JSON.stringify(data) } });
+  const document = compiled.result;
+  made.evictCache(10);
+  if (document === null) throw new Error(`${template}: ${JSON.stringify(compiled.takeError()?.shortDiagnostics)}`);
+  return {
+    count: document.numOfPages,
+    pdf: (at) => made.pdf(document, { pdfStandard: 'ua-1', creationTimestamp: Math.floor(at.getTime() / 1000) }),
+  };
 }
+
+export const printedPage = (template: string, data: object, at: Date): Buffer => setPages(template, data).pdf(at);

@@ -20,7 +20,7 @@ import { faultPlan, hoursTo, type RehearseInput, seen, worstRow } from './rehear
 /** Power in hand of the "fewer watts" guard over what the coldest day needs; our choice. */
 const reserve = 1.25;
 /** Foam of the "insulation" guard. */
-const foam = { materialId: 'xps', thicknessM: 0.025 } as const;
+export const foam = { materialId: 'xps', thicknessM: 0.025 } as const;
 /** Heat of a real cut-out stays off until this far below [K]. */
 const cutOutBandK = 2;
 

@@ -34,11 +34,10 @@ export function heaterShapes(enclosure: Enclosure, f: SectionFrame, names: reado
 function heaterShape(heater: Heater, index: number, enclosure: Enclosure, f: SectionFrame, name: string): Shapes {
   const flat = flatShape(heater, enclosure, f);
   if (flat) {
-    const side = heater.mount === 'under-floor' || heater.mount === 'on-floor';
-    // under the box the strings of the tags hang: the name goes inside, above the mat
-    const y = side ? f.top + 4 + index * 4.4 : flat.y + 4.5 + index * 4.4;
-    const pointer = side ? path(['M', flat.x, y + 2, 'V', flat.y], { stroke: grey, widthMm: 0.18 }) : '';
-    return { shapes: flat.shapes + pointer, lettering: [named(flat.x, y, name, f)] };
+    const low = heater.mount === 'under-floor' || heater.mount === 'on-floor';
+    // beside its end, where no string of a tag hangs
+    if (low) return { shapes: flat.shapes, lettering: [letter(flat.end + 2, flat.y + 1.2, name, 'left')] };
+    return { shapes: flat.shapes, lettering: [named(flat.x, flat.y + 4.5 + index * 4.4, name, f)] };
   }
   const above = heater.mount === 'above-mesh';
   const x = f.x(heater.xM);
@@ -52,9 +51,13 @@ function heaterShape(heater: Heater, index: number, enclosure: Enclosure, f: Sec
   const cage = heater.guarded && !above ? rect(x - 4.6, y - 4.4, 9.2, 9.2, guard, 1) : '';
   const shapes = cord + dome + beam(heater, x, y, enclosure, f) + bulb + cage;
   const labelY = above ? f.top - f.wallMm - 14 + index * 4.4 : y;
-  const room = f.right - x > nameMm + 8;
   if (above) return { shapes, lettering: [named(x, labelY, name, f)] };
-  return { shapes, lettering: [letter(room ? x + 6 : x - 6, labelY, name, room ? 'left' : 'right')] };
+  if (f.right - x > nameMm + 14) return { shapes, lettering: [letter(x + 6, labelY, name, 'left')] };
+  if (x - f.left > nameMm + 14) return { shapes, lettering: [letter(x - 6, labelY, name, 'right')] };
+  // no room inside: outside, at the end of a line
+  const out = f.right + f.wallMm + 5;
+  const pointer = line(x + 5, y, out - 1, y, { stroke: grey, widthMm: 0.18 });
+  return { shapes: shapes + pointer, lettering: [letter(out, labelY, name, 'left')] };
 }
 
 /** A name centred at x, kept on the sheet. */
@@ -73,6 +76,7 @@ function flatShape(heater: Heater, enclosure: Enclosure, f: SectionFrame) {
     shapes:
       rect(x - half, y, 2 * half, 1.8, hot) + hatching(x - half, y, 2 * half, 1.8, 1.3, { stroke: clay, widthMm: 0.2 }),
     x,
+    end: x + half,
   });
   if (heater.mount === 'ceiling') {
     const made = strip(f.top + 0.2);
@@ -109,15 +113,18 @@ export function probeShapes(
       circle(x, y, 1.3, { fill: '#ffffff', widthMm: 0.45 }) +
       line(x - 1.3, y, x + 1.3, y) +
       line(x, y - 1.3, x, y + 1.3);
-    // its height stands beside it, on the side away from the other probes
-    const side = f.right - x > 40 || i === 0 ? 1 : -1;
-    const away = x + side * (5 + 3 * i);
-    const low = probe.at === 'mat' || f.floor - y < 3;
+    if (probe.at === 'mat') return { shapes: mark, lettering: [] };
+    // its height stands beside it
+    const away = x + 5 + 3 * i;
+    const low = f.floor - y < 3;
     const height = low ? '' : dimension(away, y, away, f.floor) + line(x, y, away, y, { widthMm: 0.15, stroke: grey });
     const name = thermostats.length > 1 ? `${word} ${i + 1}` : word;
     const text = low ? name : `${name}, ${length(probe.zM)}`;
-    const labelY = low ? y - 3.2 : y - 2.6;
-    return { shapes: height + mark, lettering: [letter(x + side * 2, labelY, text, side > 0 ? 'left' : 'right')] };
+    const left = f.right - x > 36 || x - f.left < 36;
+    return {
+      shapes: height + mark,
+      lettering: [letter(left ? x + 2 : x - 2, y - 3.4 - 4.2 * i, text, left ? 'left' : 'right')],
+    };
   });
   return { shapes: made.map((m) => m.shapes).join(''), lettering: made.flatMap((m) => m.lettering) };
 }

@@ -121,6 +121,7 @@ export const de: PackWords = {
     lifeIs: (years) => `längstes bekanntes Leben ${years} Jahre; mit Jahrzehnten rechnen`,
     lifeUnknown: 'für diese Art nicht bekannt; mit vielen Jahren rechnen',
     adult: 'Länge erwachsen',
+    told: 'Mitzuteilen',
     seller: 'Verkäufer',
     keeper: 'Halter (von Hand; dieses Programm hebt es nicht auf)',
   },
@@ -131,15 +132,16 @@ export const de: PackWords = {
     dialSame: (kind, heater, day) => `${kind} für ${heater}: ${day} Tag und Nacht.`,
     dialDayOnly: (kind, heater, day) => `${kind} für ${heater}: ${day} am Tag, nachts aus.`,
     dayIs: (from, to) => `Tag ist von ${from} bis ${to}.`,
-    expect: (basking) => `Am Sonnenplatz sind an einem Wintertag ${basking} zu erwarten.`,
-    notBasking:
-      'Der Regler zeigt nicht die Temperatur am Sonnenplatz. Nachstellen nach einem Thermometer am Sonnenplatz.',
-    likely: (low, high, aim) =>
-      `Für ${aim} am Sonnenplatz kann der Regler am Ende irgendwo von ${low} bis ${high} stehen.`,
+    expect: (basking) => `Steht er so, sind am Sonnenplatz an einem Wintertag ${basking} zu erwarten.`,
+    notBasking: (aim) =>
+      `Der Regler zeigt nicht die Temperatur am Sonnenplatz: nachstellen, bis ein Thermometer dort ${aim} zeigt.`,
+    likely: (low, high) => `Am Ende kann der Regler irgendwo von ${low} bis ${high} stehen.`,
     proofDial: (low, high) => `Nach Ihren eigenen Messwerten: ${low} bis ${high}.`,
     noThermostat: (heater) =>
       `${heater} ohne Thermostat. Nicht einschalten, bevor ein Thermostat der richtigen Art die Leistung regelt.`,
     probe: (x, z, where) => `Fühler: ${x} von der linken Wand, ${z} über dem Boden der Kiste, ${where}.`,
+    probeMat: 'Fühler: zwischen Heizmatte und Boden, in der Mitte der Matte.',
+    probeUnder: 'Fühler zwischen ihr und dem Boden',
     probeAt: {
       air: 'frei in der Luft',
       wall: 'an der Wand befestigt',
@@ -148,6 +150,7 @@ export const de: PackWords = {
     },
     probeFix: 'So befestigen, dass das Tier ihn nicht wegziehen und nicht darauf liegen kann.',
     section: (dial) => `Vorderansicht. Steht der Regler auf ${dial}, ist zu erwarten:`,
+    sectionTrimmed: (aim) => `Vorderansicht. Ist der Regler auf ${aim} am Sonnenplatz nachgestellt, ist zu erwarten:`,
     sectionBare: 'Vorderansicht. Zu erwarten ist:',
     sectionAlt: (box, list) => `Vorderansicht: ${box}. ${list}`,
     day: 'Tag',
@@ -167,6 +170,10 @@ export const de: PackWords = {
     table: ['Ort', 'Gewünscht', 'Winternacht', 'Wintertag', 'Heißester Tag'],
     tableRoom: 'Zimmer',
     tableRead: 'Von Ihnen gemessen',
+    nightMin: (least) => `nachts ≥\u00a0${least}`,
+    hotDay: (most) => `heißer Tag ${most}`,
+    aim: (wanted) => `${wanted} (Ziel)`,
+    aimSay: '„Ziel“: was die Quellen für die Luft am warmen Ende wünschen; das Urteil zählt es nicht.',
     humidity: 'Feuchte, kühles Ende',
     best: (value) => `etwa ${value}`,
     model: (n) =>
@@ -357,9 +364,7 @@ export const de: PackWords = {
     laws: (place) => `Was schriftlich mitzugeben ist: ${place}`,
     lawNone: (place) =>
       `${place}: Eine Liste von Überschriften wurde nicht gelesen. Die folgenden sind unsere Wahl; die Behörde fragen.`,
-    lawHead: ['Überschrift', 'Hier'],
-    lawOn: (title, day) => `${title}, nachgesehen am ${day}`,
-    part: (n) => `Teil ${n}`,
+    lawParts: (list) => `(Überschrift: Teil) ${list}`,
     rights: 'Rückgabe, Rechte und was über Sie aufgehoben wird: Den Laden nach seinem eigenen Blatt fragen.',
   },
   lawPlaces: {
@@ -378,6 +383,19 @@ export const de: PackWords = {
     victoria: 'Victoria',
   },
 
+  values: {
+    baskingSurfaceC: 'Sonnenplatz',
+    warmAirC: 'Luft warm',
+    coolAirC: 'Luft kühl',
+    nightMinC: 'Nachts mindestens',
+    rhPct: 'Feuchte',
+    rhSloughPct: 'Feuchte in der Häutung',
+    feedIntervalDays: 'Tage zwischen Mahlzeiten',
+    preySharePct: 'Mahlzeit, Anteil der Masse',
+    totalLengthCm: 'Länge (cm)',
+    standardId: 'Platzmaßstab',
+  },
+
   records: {
     readings: ['Datum, Uhrzeit', 'Sonnenpl.', 'warm', 'kühl', 'Feuchte', 'Bemerkung'],
     keeping: ['Datum', 'Masse', 'Angeboten', 'Gefressen', 'Häutung', 'Kot, Bemerkung'],
@@ -388,6 +406,10 @@ export const de: PackWords = {
     keeper: 'Halter: Ort, Datum, Unterschrift',
   },
   sources: {
+    ours: {
+      COMMON: 'Gängige Praxis von Haltern, kein einzelnes Schriftstück',
+      'OUR-CHOICE': 'Eine Wahl dieses Programms; keine veröffentlichte Quelle',
+    },
     memory: 'aus dem Gedächtnis, an keiner Seite geprüft',
     checked: (day) => `nachgesehen ${day}`,
     note: 'Modellzahlen: eigenes Modell der beheizten Kiste; siehe Dokumentation des Programms. Zahlen in Klammern nennen die Quelle.',

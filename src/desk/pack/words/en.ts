@@ -93,6 +93,7 @@ export const en = {
     lifeIs: (years: string) => `longest life on record ${years} years; plan for decades`,
     lifeUnknown: 'not known for this species; plan for many years',
     adult: 'Grown length',
+    told: 'To be told of it',
     seller: 'Seller',
     keeper: 'Keeper (by hand; not kept by this program)',
   },
@@ -105,14 +106,16 @@ export const en = {
     dialDayOnly: (kind: string, heater: string, day: string) =>
       `${kind} of the ${heater}: ${day} by day, off at night.`,
     dayIs: (from: string, to: string) => `Day is from ${from} to ${to}.`,
-    expect: (basking: string) => `Expect ${basking} at the basking site on a winter day.`,
-    notBasking: 'The dial is not the temperature of the basking site. Trim it by a thermometer at the basking site.',
-    likely: (low: string, high: string, aim: string) =>
-      `For ${aim} at the basking site the dial may end up anywhere from ${low} to ${high}.`,
+    expect: (basking: string) => `Expect ${basking} at the basking site on a winter day with the dial there.`,
+    notBasking: (aim: string) =>
+      `The dial is not the temperature of the basking site: trim it until a thermometer there reads ${aim}.`,
+    likely: (low: string, high: string) => `The dial may end up anywhere from ${low} to ${high}.`,
     proofDial: (low: string, high: string) => `Your own readings put it at ${low} to ${high}.`,
     noThermostat: (heater: string) =>
       `The ${heater} has no thermostat. Do not switch it on before one of the right kind drives it.`,
     probe: (x: string, z: string, where: string) => `Probe: ${x} from the left wall, ${z} above the base, ${where}.`,
+    probeMat: 'Probe: between heat mat and base, at the middle of the mat.',
+    probeUnder: 'probe between it and the base',
     probeAt: {
       air: 'hanging in the air',
       wall: 'fixed to the wall',
@@ -120,7 +123,8 @@ export const en = {
       mat: 'between heat mat and base',
     },
     probeFix: 'Fix it so that the animal cannot pull it away or lie on it.',
-    section: (dial: string) => `Front view. With the dial at ${dial}, expect:`,
+    section: (dial: string) => `Front view. With the dial at ${dial} expect:`,
+    sectionTrimmed: (aim: string) => `Front view. With the dial trimmed to ${aim} at the basking site expect:`,
     sectionBare: 'Front view. Expect:',
     sectionAlt: (box: string, list: string) => `Front view of the ${box}. ${list}`,
     day: 'day',
@@ -140,6 +144,10 @@ export const en = {
     table: ['Place', 'Wanted', 'Winter night', 'Winter day', 'Hottest day'],
     tableRoom: 'Room',
     tableRead: 'Read by you',
+    nightMin: (least: string) => `night ≥\u00a0${least}`,
+    hotDay: (most: string) => `hot day ${most}`,
+    aim: (wanted: string) => `${wanted} (aim)`,
+    aimSay: '“Aim”: what the sources want of the air at the warm end; the verdict does not count it.',
     humidity: 'Humidity, cool end',
     best: (value: string) => `about ${value}`,
     model: (n: string) =>
@@ -333,9 +341,7 @@ export const en = {
     laws: (place: string) => `What ${place} asks to be given in writing`,
     lawNone: (place: string) =>
       `For ${place} no list of headings was read. The headings below are our choice; ask the council.`,
-    lawHead: ['Heading', 'Here'],
-    lawOn: (title: string, day: string) => `${title}, looked at on ${day}`,
-    part: (n: string) => `part ${n}`,
+    lawParts: (list: string) => `(heading: part) ${list}`,
     rights: 'Return, rights and what is kept of you: ask the shop for its own sheet.',
   },
   lawPlaces: {
@@ -354,6 +360,20 @@ export const en = {
     victoria: 'Victoria',
   } as Readonly<Record<string, string>>,
 
+  /** Facts that a shop may set itself, by the key of the fact. */
+  values: {
+    baskingSurfaceC: 'Basking site',
+    warmAirC: 'Warm-end air',
+    coolAirC: 'Cool-end air',
+    nightMinC: 'Night, at least',
+    rhPct: 'Humidity',
+    rhSloughPct: 'Humidity in slough',
+    feedIntervalDays: 'Days between meals',
+    preySharePct: 'Meal, share of its mass',
+    totalLengthCm: 'Length (cm)',
+    standardId: 'Space standard',
+  } as Readonly<Record<string, string>>,
+
   records: {
     readings: ['Date, time', 'Basking', 'Warm end', 'Cool end', 'Humid.', 'Note'],
     keeping: ['Date', 'Mass', 'Prey offered', 'Eaten', 'Slough', 'Droppings, note'],
@@ -364,6 +384,8 @@ export const en = {
     keeper: 'Keeper: place, date, signature',
   },
   sources: {
+    /** Sources that are no document. */
+    ours: {} as Readonly<Record<string, string>>,
     memory: 'from memory, not checked against a page',
     checked: (day: string) => `looked at ${day}`,
     note: 'Model figures: this program’s own model of the heated box; see its documentation. Numbers in brackets name the source.',

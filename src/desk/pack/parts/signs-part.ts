@@ -1,0 +1,32 @@
+// Part 8: which signs send it to the vet at once, which soon, and whom to call.
+import { type Block, text } from '../blocks.ts';
+import type { PackSubject } from '../pack-subject.ts';
+import type { Tongue } from '../tongue.ts';
+
+export function signsPart(subject: PackSubject, tongue: Tongue): readonly Block[] {
+  const { w, cite, language, typed } = tongue;
+  const { redFlags, complaints } = subject.care.triage;
+  const now = redFlags.map((flag) => flag.say[language]).join('; ');
+  const order = subject.facts.cautions.find((one) => one.id === 'help-order');
+  return [
+    { kind: 'notice', title: w.signs.now, lines: [`${now}.${cite(...redFlags)}`] },
+    {
+      kind: 'list',
+      items: [
+        {
+          lead: w.signs.soon,
+          text: `${complaints.map((one) => w.signs.complaint(one.title[language], one.vet[language])).join(' ')}${cite(...complaints)}`,
+        },
+      ],
+    },
+    text(`${w.signs.order}${order ? cite(order) : ''}`),
+    {
+      kind: 'hand',
+      lines: [
+        { label: w.signs.vet, value: typed(subject.vetName) },
+        { label: w.signs.emergency, value: '' },
+        { label: `${w.signs.shop}, ${w.signs.phone}`, value: '' },
+      ],
+    },
+  ];
+}

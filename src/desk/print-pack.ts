@@ -2,10 +2,10 @@
 // and kept a while, so that a second language or a second copy is there at once.
 import { good, type Result } from '../shared/result.ts';
 import type { DeskContext } from './desk-context.ts';
-import { gatherPack, type PackDecision } from './pack/gather-pack.ts';
+import { gatherPack } from './pack/gather-pack.ts';
 import type { PackFigures } from './pack/pack-job.ts';
 import { packPdf } from './pack/pack-pages.ts';
-import type { PackUnits } from './pack/tongue.ts';
+import { type PackUnits, packUnits } from './pack/tongue.ts';
 import type { PlanJob } from './plan-job.ts';
 import type { Planner } from './planner.ts';
 
@@ -13,18 +13,19 @@ import type { Planner } from './planner.ts';
 const mostKept = 16;
 const kept = new Map<string, PackFigures>();
 
-/** Faults: "ENQUIRY_UNKNOWN", "PROOF_NO_HOME", "ANIMAL_UNKNOWN", those of the enclosure and of planning. */
+/** Faults: "PLACEMENT_UNKNOWN", "PROOF_NO_HOME", "ANIMAL_UNKNOWN", those of the enclosure and of planning. */
 export async function printPack(
   desk: DeskContext,
   planner: Planner,
-  of: { readonly enquiryId: string; readonly animalId: string },
-  units: PackUnits,
-  decision?: PackDecision,
+  placementId: string,
+  asked: Partial<PackUnits> = {},
 ): Promise<Result<Buffer>> {
-  const gathered = await gatherPack(desk, of, decision);
+  const gathered = await gatherPack(desk, placementId);
   if (!gathered.ok) return gathered;
   const figures = await figuresOf(planner, gathered.value.job);
-  return figures.ok ? good(packPdf(gathered.value.subject, figures.value, units)) : figures;
+  if (!figures.ok) return figures;
+  const { subject } = gathered.value;
+  return good(packPdf(subject, figures.value, packUnits(asked, subject.places[0])));
 }
 
 /** The same job gives the same figures: model and data do not change while the program runs. */

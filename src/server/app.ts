@@ -18,6 +18,7 @@ import { examinationRoutes } from './routes/examinations.ts';
 import { factRoutes } from './routes/facts.ts';
 import { inspectionRoutes } from './routes/inspection.ts';
 import { keeperRoutes } from './routes/keeper.ts';
+import { packRoutes } from './routes/pack.ts';
 import { placementRoutes } from './routes/placements.ts';
 import { planRoutes } from './routes/plan.ts';
 import { readingRoutes } from './routes/readings.ts';
@@ -59,6 +60,7 @@ export async function buildApp(doors: Doors, choice: AppChoice): Promise<App> {
     examinationRoutes(inside, doors);
     inspectionRoutes(inside, doors);
     placementRoutes(inside, doors);
+    packRoutes(inside, doors);
     overlayRoutes(inside, doors);
     readingRoutes(inside, doors);
     shelfRoutes(inside, doors);

@@ -1,6 +1,7 @@
 // How a pack speaks: its words, units and days, where a long name may break, and the sources in the order in which they
 // are cited. Leaves out what is said.
 import { type IsoDate, isIsoDate } from '../../animal/calendar.ts';
+import type { Place } from '../../husbandry/law-rule.ts';
 import type { Sourced } from '../../husbandry/need.ts';
 import { type Measure, measureFor, type UnitChoice } from '../../shared/measure.ts';
 import { type PackLanguage, packBooks } from './words/books.ts';
@@ -36,6 +37,16 @@ export interface PackUnits {
   readonly temperature: UnitChoice['temperature'];
   readonly length: UnitChoice['length'];
   readonly mass: UnitChoice['mass'];
+}
+
+/** Where people read °F and inches. Snakes are weighed in grams there too: common practice. */
+const usualInFahrenheit: readonly Place[] = ['california', 'colorado', 'florida'];
+
+/** What was asked for, else what is read at the place. */
+export function packUnits(asked: Partial<PackUnits>, place: Place | undefined): PackUnits {
+  const us = place !== undefined && usualInFahrenheit.includes(place);
+  const language = place === 'germany' ? 'de' : 'en';
+  return { language, temperature: us ? 'F' : 'C', length: us ? 'in' : 'cm', mass: 'g', ...asked };
 }
 
 /** @returns the tongue, and the list of what it cited so far */

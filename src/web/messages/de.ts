@@ -2,6 +2,7 @@
 import { animalDe } from './animal-de.ts';
 import { chooseDe } from './choose-de.ts';
 import type { MessageBook } from './en.ts';
+import { packDe } from './pack-de.ts';
 import { placementDe } from './placement-de.ts';
 import { proofDe } from './proof-de.ts';
 import { referenceDe } from './reference-de.ts';
@@ -13,6 +14,7 @@ export const de: MessageBook = {
   ...referenceDe,
   ...shelfDe,
   ...proofDe,
+  ...packDe,
   ...placementDe,
   'app.name': 'Warmstead',
   'app.colophon':

@@ -3,6 +3,7 @@
 
 import { animalEn } from './animal-en.ts';
 import { chooseEn } from './choose-en.ts';
+import { packEn } from './pack-en.ts';
 import { placementEn } from './placement-en.ts';
 import { proofEn } from './proof-en.ts';
 import { referenceEn } from './reference-en.ts';
@@ -14,6 +15,7 @@ export const en = {
   ...referenceEn,
   ...shelfEn,
   ...proofEn,
+  ...packEn,
   ...placementEn,
   'app.name': 'Warmstead',
   'app.colophon':

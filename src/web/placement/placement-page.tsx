@@ -9,6 +9,7 @@ import { useWidth } from '../settings/use-width.ts';
 import { DecisionPart } from './decision-part.tsx';
 import { HistoryPart } from './history-part.tsx';
 import { NextLine } from './next-line.tsx';
+import { PackPart } from './pack-part.tsx';
 import type { PlacementSheet } from './placement-api.ts';
 import { StateMark } from './placement-mark.tsx';
 import { RequirementsPart } from './requirements-part.tsx';
@@ -69,6 +70,7 @@ function Sheet({ sheet, on }: PartProps) {
           </div>
           <DecisionPart sheet={sheet} on={on} />
           <RequirementsPart sheet={sheet} on={on} />
+          <PackPart sheet={sheet} />
           <HistoryPart sheet={sheet} />
         </div>
       </main>

@@ -36,7 +36,7 @@ function heaterShape(heater: Heater, index: number, enclosure: Enclosure, f: Sec
   if (flat) {
     const low = heater.mount === 'under-floor' || heater.mount === 'on-floor';
     // beside its end, where no string of a tag hangs
-    if (low) return { shapes: flat.shapes, lettering: [letter(flat.end + 2, flat.y + 1.2, name, 'left')] };
+    if (low) return { shapes: flat.shapes, lettering: [letter(flat.end + 2, flat.y + 3.4, name, 'left')] };
     return { shapes: flat.shapes, lettering: [named(flat.x, flat.y + 4.5 + index * 4.4, name, f)] };
   }
   const above = heater.mount === 'above-mesh';

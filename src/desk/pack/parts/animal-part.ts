@@ -9,6 +9,8 @@ import { shortened, type Tongue } from '../tongue.ts';
 
 const mealsShown = 5;
 const treatmentsShown = 4;
+/** A longest life from here on is told in decades; our choice. */
+const decadesFromYears = 18;
 
 export function animalPart(subject: PackSubject, tongue: Tongue): readonly Block[] {
   const { w, typed } = tongue;
@@ -137,7 +139,7 @@ function examined({ events, fitness }: PackAnimal, { w, day, typed }: Tongue): s
 function life({ species, stage }: PackAnimal, { w, m, cite }: Tongue): string {
   const years = factOf(species, stage ?? 'adult', 'longevityMaxYears');
   return typeof years?.value === 'number'
-    ? `${w.animal.lifeIs(m.number(years.value, 0))}${cite(years)}`
+    ? `${w.animal.lifeIs(m.number(years.value, 0), years.value >= decadesFromYears)}${cite(years)}`
     : w.animal.lifeUnknown;
 }
 

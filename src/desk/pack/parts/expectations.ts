@@ -47,7 +47,8 @@ export function expectations({ proof }: PackSubject, { plan }: PackFigures): Exp
   };
 }
 
-/** What is wanted at a place, in words without a unit, as the verdict counts it; '' where it counts nothing. */
+/** What is wanted at a place, in words without a unit, as the verdict counts it; '' where it counts nothing.
+ *  @param cited with its source and all it says; a tag on the drawing has room for the band alone */
 export function wantedInWords(
   place: PlaceId,
   climate: ClimateNeeds,
@@ -65,7 +66,9 @@ export function wantedInWords(
     case 'warm-hide':
       return `${w.home.nightMin(whole(nightMinC.low))}${by(nightMinC)}`;
     case 'cool-air':
-      return `${bare(coolAirC.low, coolAirC.high)}, ${w.home.hotDay(whole(coolAirC.high + summerAllowanceK))}${by(coolAirC)}`;
+      return cited
+        ? `${bare(coolAirC.low, coolAirC.high)}, ${w.home.hotDay(whole(coolAirC.high + summerAllowanceK))}${by(coolAirC)}`
+        : bare(coolAirC.low, coolAirC.high);
     case 'hottest-reachable':
       return `≤\u00a0${whole(reachableMaxC.target)}${by(reachableMaxC)}`;
     default:

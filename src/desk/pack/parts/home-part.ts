@@ -15,7 +15,7 @@ import { dialNotice, heaterName, mainDial } from './dial.ts';
 import { expectations, expectTable, proofState, wantedInWords } from './expectations.ts';
 
 /** Height of the inside of the box on paper [mm]: a tall box takes more of the page. */
-const insideMm = { flat: 50, tall: 58, tight: 42 } as const;
+const insideMm = { flat: 56, tall: 74, tight: 42 } as const;
 const mapMm = { usual: 44, tight: 34 } as const;
 
 export function homePart(subject: PackSubject, figures: PackFigures, tongue: Tongue, tight: boolean): readonly Block[] {
@@ -26,6 +26,9 @@ export function homePart(subject: PackSubject, figures: PackFigures, tongue: Ton
   return [
     { kind: 'notice', title: w.home.dialTitle, lines: dialNotice(figures, subject, tongue) },
     text(proofState(subject, figures, tongue)),
+    { kind: 'facts', rows: partsOfHome(subject, figures, tongue) },
+    expectTable(subject, figures, tongue),
+    text(w.home.aimSay),
     {
       kind: 'drawing',
       drawn: {
@@ -34,9 +37,6 @@ export function homePart(subject: PackSubject, figures: PackFigures, tongue: Ton
       },
     },
     pair(subject, figures, tongue, tight ? mapMm.tight : mapMm.usual),
-    expectTable(subject, figures, tongue),
-    text(w.home.aimSay),
-    { kind: 'facts', rows: partsOfHome(subject, figures, tongue) },
   ];
 }
 

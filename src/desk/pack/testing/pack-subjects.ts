@@ -16,7 +16,7 @@ function entry<K extends EventKind>(index: number, daysAgo: number, kind: K, bod
 
 export function exampleJob(example: string, change: (enclosure: never) => object = (enclosure) => enclosure): PlanJob {
   const file = new URL(`../../../../data/examples/${example}.json`, import.meta.url);
-  return { enclosure: change(JSON.parse(readFileSync(file, 'utf8')) as never) };
+  return { enclosure: change(JSON.parse(readFileSync(file, 'utf8')) as never), members: 12 };
 }
 
 export function exampleFigures(job: PlanJob): PackFigures {

@@ -118,7 +118,8 @@ export const de: PackWords = {
     examined: 'Untersucht',
     fitness: { fit: 'gesund genug zum Umzug', hold: 'bleibt noch', vet: 'zum Tierarzt' },
     life: 'Lebenserwartung',
-    lifeIs: (years) => `längstes bekanntes Leben ${years} Jahre; mit Jahrzehnten rechnen`,
+    lifeIs: (years, long) =>
+      `längstes bekanntes Leben ${years} Jahre; mit ${long ? 'Jahrzehnten' : 'allen davon'} rechnen`,
     lifeUnknown: 'für diese Art nicht bekannt; mit vielen Jahren rechnen',
     adult: 'Länge erwachsen',
     told: 'Mitzuteilen',

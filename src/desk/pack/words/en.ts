@@ -90,7 +90,8 @@ export const en = {
     examined: 'Examined',
     fitness: { fit: 'fit', hold: 'hold', vet: 'to the vet' },
     life: 'Life expectancy',
-    lifeIs: (years: string) => `longest life on record ${years} years; plan for decades`,
+    lifeIs: (years: string, long: boolean) =>
+      `longest life on record ${years} years; plan for ${long ? 'decades' : 'all of them'}`,
     lifeUnknown: 'not known for this species; plan for many years',
     adult: 'Grown length',
     told: 'To be told of it',

@@ -1,0 +1,44 @@
+// The HTTP door to the keeper's pack of one placement, as A4 pages.
+import { Type } from 'typebox';
+import type { PackUnits } from '../../desk/pack/tongue.ts';
+import { packLanguages } from '../../desk/pack/words/books.ts';
+import { printPack } from '../../desk/print-pack.ts';
+import { sendFaults } from '../errors.ts';
+import { placementParams } from '../placement-schemas.ts';
+import type { App, Doors } from '../types.ts';
+
+const one = <T extends string>(...words: readonly T[]) => Type.Optional(Type.Union(words.map((w) => Type.Literal(w))));
+
+const packQuery = Type.Object(
+  { language: one(...packLanguages), temperature: one('C', 'F'), length: one('cm', 'in'), mass: one('g', 'oz') },
+  { additionalProperties: false },
+);
+
+export function packRoutes(app: App, doors: Doors): void {
+  app.get(
+    '/api/placements/:id/pack.pdf',
+    {
+      config: { who: 'register' },
+      schema: {
+        tags: ['placements'],
+        summary: 'The pack for the keeper, 2 to 6 A4 pages; units of the place unless asked for',
+        params: placementParams,
+        querystring: packQuery,
+      },
+    },
+    async (request, reply) => {
+      const printed = await printPack(
+        doors.desk(request),
+        doors.planner,
+        request.params.id,
+        request.query as Partial<PackUnits>,
+      );
+      if (!printed.ok) return await sendFaults(reply, printed.faults);
+      return reply
+        .type('application/pdf')
+        .header('content-disposition', `inline; filename="pack-${request.params.id.slice(0, 8)}.pdf"`)
+        .header('cache-control', 'no-store')
+        .send(printed.value);
+    },
+  );
+}

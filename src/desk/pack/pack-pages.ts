@@ -1,7 +1,7 @@
 // A pack as numbered parts and as a PDF: 2 to 6 pages whatever is written in it. Rows to write in and the size of the
 // drawings give way first; letters never get smaller.
 
-import { setPages } from '../print/typst-page.ts';
+import { type SetPages, setPages } from '../print/typst-page.ts';
 import { type Block, numberOfPart, type PackPart, packParts } from './blocks.ts';
 import type { PackFigures } from './pack-job.ts';
 import type { PackSubject } from './pack-subject.ts';
@@ -22,11 +22,13 @@ export const mostPages = 6;
 
 /** How much is drawn large and left to write in; tried one after the other until it fits. */
 const fits = [
+  { tight: false, rows: 18 },
   { tight: false, rows: 14 },
-  { tight: false, rows: 9 },
+  { tight: false, rows: 10 },
   { tight: true, rows: 8 },
   { tight: true, rows: 5 },
 ] as const;
+export type PackFit = (typeof fits)[number];
 
 interface SetPart {
   readonly title: string;
@@ -46,7 +48,7 @@ export function packPaper(
   subject: PackSubject,
   figures: PackFigures,
   units: PackUnits,
-  fit: (typeof fits)[number] = fits[0],
+  fit: PackFit = fits[0],
 ): PackPaper {
   const { tongue, cited } = tongueFor(units);
   const { w, day, typed } = tongue;
@@ -88,12 +90,18 @@ export function packPaper(
 const speciesName = ({ animal }: PackSubject, { w }: Tongue): string =>
   w.species[animal.species.id] ?? animal.species.commonName;
 
-/** The PDF. Throws when it would be longer than the most pages: our own bug. */
-export function packPdf(subject: PackSubject, figures: PackFigures, units: PackUnits): Buffer {
-  const at = new Date(`${subject.printedOn}T00:00:00Z`);
+/** The pages of the first fit that is short enough. Throws when none is: our own bug. */
+export function packPages(
+  subject: PackSubject,
+  figures: PackFigures,
+  units: PackUnits,
+): { readonly pages: SetPages; readonly fit: PackFit } {
   for (const fit of fits) {
     const pages = setPages('pack.typ', packPaper(subject, figures, units, fit));
-    if (pages.count <= mostPages) return pages.pdf(at);
+    if (pages.count <= mostPages) return { pages, fit };
   }
   throw new Error(`a pack does not fit on ${mostPages} pages`);
 }
+
+export const packPdf = (subject: PackSubject, figures: PackFigures, units: PackUnits): Buffer =>
+  packPages(subject, figures, units).pages.pdf(new Date(`${subject.printedOn}T00:00:00Z`));

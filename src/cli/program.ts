@@ -9,6 +9,7 @@ import { exitCodes } from './exit-codes.ts';
 import type { Messages } from './messages/en.ts';
 import { messagesFor } from './messages/languages.ts';
 import { languageOf, languages, OptionReader, type RawOptions } from './options.ts';
+import { addPackCommand } from './pack-register.ts';
 import { addProofCommand } from './proof-register.ts';
 import { addRecordsCommands } from './records-register.ts';
 import { type RunContext, refuse } from './run-context.ts';
@@ -132,6 +133,13 @@ function programOf(
     .action(
       doing(async (file, options) => (await import('./shelf-command.ts')).shelfCommand(file, options, language, run)),
     );
+  addPackCommand(
+    program,
+    (made) => prepared(made, run),
+    (action, options) => doing(action)('', options),
+    language,
+    run,
+  );
   addProofCommand(
     program,
     (made) => prepared(made, run),

@@ -20,7 +20,13 @@ export type Block =
       readonly rows: readonly (readonly string[])[];
     }
   /** The one thing that must not be missed. */
-  | { readonly kind: 'notice'; readonly title: string; readonly lines: readonly string[] }
+  | {
+      readonly kind: 'notice';
+      readonly title: string;
+      readonly lines: readonly string[];
+      /** Short points under it, in two columns. */
+      readonly bullets?: readonly string[];
+    }
   | { readonly kind: 'drawing'; readonly drawn: TitledDrawing }
   | { readonly kind: 'pair'; readonly left: TitledDrawing; readonly right: TitledDrawing; readonly note: string }
   /** Empty rows to write in. */

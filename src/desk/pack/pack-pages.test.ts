@@ -235,6 +235,17 @@ describe('what stands in it', () => {
     expect(said(plain, figures, metric('en'))).not.toContain('To be told of it');
   });
 
+  test('the next meal keeps its own rhythm, but not before the rest after the move', () => {
+    // fed six days ago, every ten to fourteen: between 19 and 23 January; at rest until 20 January
+    expect(said(plain, figures, metric('en'))).toContain('between 20 Jan 2026 and 23 Jan 2026');
+    const fedToday = [
+      ...plain.animal.events,
+      { ...plain.animal.events.at(-2)!, id: 'late', on: '2026-01-15', at: '2026-01-15T09:00:00Z' },
+    ];
+    const later = { ...plain, animal: { ...plain.animal, events: fedToday as typeof plain.animal.events } };
+    expect(said(later, figures, metric('en'))).toContain('between 25 Jan 2026 and 29 Jan 2026');
+  });
+
   test('a shop value is told with what it replaced', () => {
     const value = {
       path: 'species.corn.all.baskingSurfaceC',

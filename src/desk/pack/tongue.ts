@@ -85,11 +85,14 @@ export function tongueFor(units: PackUnits): { readonly tongue: Tongue; readonly
       sentence
         .replace(/(\d+(?:[.,]\d+)?)\s°C/g, (_, n: string) => m.text('temperature', asNumber(n), 0))
         .replace(/(\d+(?:[.,]\d+)?) m(?![\wäöü²³])/g, (all, n: string) =>
-          units.length === 'in' ? m.text('length', asNumber(n), 0) : all,
+          units.length === 'in' ? `${m.number(asNumber(n) / footM, 0)}\u00a0ft` : all,
         ),
   };
   return { tongue, cited };
 }
+
+/** International foot [m]. */
+const footM = 0.3048;
 
 /** A span narrower than this is written as one number [K]. */
 const levelK = 0.15;

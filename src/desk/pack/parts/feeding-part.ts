@@ -1,4 +1,5 @@
 // Part 4: the next meal of this animal, how much of what, how often, and when it is weighed.
+import { addDays, type IsoDate } from '../../../animal/calendar.ts';
 import { factIn, numberOf } from '../../../animal/care-facts.ts';
 import { mealAdvice, nextFeed } from '../../../animal/feeding.ts';
 import { sayPrey } from '../../../animal/words/prey.ts';
@@ -62,10 +63,23 @@ function mealInWords(meal: NonNullable<ReturnType<typeof mealAdvice>>, { w, m, c
 const width = (mm: number, { m }: Tongue): string =>
   m.settings.length === 'in' ? m.text('length', mm / 1000, 1) : `${m.number(mm, 0)}\u00a0mm`;
 
-function nextMeal({ animal, care, printedOn, southern }: PackSubject, { w, day }: Tongue): string {
-  const { species, stage, events, movedOn } = animal;
-  const next = nextFeed({ species, stage, events, facts: care, movedOn, today: printedOn, southern });
+/** Its own rhythm, but not before the rest that every animal has after a move. */
+function nextMeal(subject: PackSubject, { w, day }: Tongue): string {
+  const { animal, care, printedOn, southern } = subject;
+  const { species, stage, events } = animal;
+  const situation = { species, stage, events, facts: care, movedOn: null, today: printedOn, southern };
+  const next = nextFeed(situation);
   if (next.state === 'not-known') return w.feeding.nextUnknown;
   if (next.from === null) return w.feeding.nextWait;
-  return next.to === null ? w.feeding.nextFrom(day(next.from)) : w.feeding.nextIs(day(next.from), day(next.to));
+  const rested = addDays(homeFrom(subject), numberOf(care.feeding, 'restAfterMoveDays'));
+  const from = later(next.from, rested);
+  return next.to === null || next.to <= from
+    ? w.feeding.nextFrom(day(from))
+    : w.feeding.nextIs(day(from), day(next.to));
 }
+
+const later = (a: IsoDate, b: IsoDate): IsoDate => [a, b].sort().at(-1) ?? a;
+
+/** The day from which it is in its new home; of a draft, the day of printing. */
+export const homeFrom = ({ state, ended, printedOn }: PackSubject): IsoDate =>
+  state === 'released' && ended !== null ? ended.on : printedOn;

@@ -6,19 +6,16 @@ import type { Tongue } from '../tongue.ts';
 export function signsPart(subject: PackSubject, tongue: Tongue): readonly Block[] {
   const { w, cite, language, typed } = tongue;
   const { redFlags, complaints } = subject.care.triage;
-  const now = redFlags.map((flag) => flag.say[language]).join('; ');
   const order = subject.facts.cautions.find((one) => one.id === 'help-order');
   return [
-    { kind: 'notice', title: w.signs.now, lines: [`${now}.${cite(...redFlags)}`] },
     {
-      kind: 'list',
-      items: [
-        {
-          lead: w.signs.soon,
-          text: `${complaints.map((one) => w.signs.complaint(one.title[language], one.vet[language])).join(' ')}${cite(...complaints)}`,
-        },
-      ],
+      kind: 'notice',
+      title: `${w.signs.now}${cite(...redFlags)}`,
+      lines: [],
+      bullets: redFlags.map((flag) => flag.say[language]),
     },
+    text(`${w.signs.soon}${cite(...complaints)}:`),
+    { kind: 'list', items: complaints.map((one) => ({ lead: one.title[language], text: one.vet[language] })) },
     text(`${w.signs.order}${order ? cite(order) : ''}`),
     {
       kind: 'hand',

@@ -27,7 +27,7 @@ export function weeksPart(subject: PackSubject, tongue: Tongue): readonly Block[
     {
       kind: 'table',
       head: w.weeks.head,
-      widths: [1, 4.2],
+      widths: start === null ? [1, 4.4] : [1.35, 4.2],
       rows: [
         [day(0), w.weeks.zero],
         [day(1, firstCall), `${w.weeks.first} ${w.weeks.call}${callCite}`],

@@ -217,7 +217,7 @@ export const de: PackWords = {
     day: ({ from, to }) => (to === undefined ? `Tag ${from}` : `Tage ${from} bis ${to}`),
     dated: (day, date) => `${day} (${date})`,
     zero: 'Auf geradem Weg heim in geschlossener, gepolsterter Kiste, weder kalt noch heiß. Das Heim ist schon warm. Selbst hineingehen lassen, Licht dämpfen, Wasser hinein, schließen und verriegeln. Nicht anfassen. Abends die Thermometer ablesen.',
-    first: 'Schauen, nicht anfassen. Morgens und abends ablesen. Auf der letzten Seite aufschreiben.',
+    first: 'Schauen, nicht anfassen. Morgens und abends ablesen. In Teil 10 aufschreiben.',
     call: 'Wir rufen an: Messwerte, Wasser, Kot, wo es liegt.',
     firstMeal: (prey) =>
       `Frühestens jetzt die erste Mahlzeit, eine kleine: ${prey}. Nicht, solange ein Messwert außerhalb des Gewünschten liegt.`,
@@ -339,7 +339,7 @@ export const de: PackWords = {
 
   signs: {
     now: 'Sofort zum Tierarzt',
-    soon: 'Uns anrufen, und bald zum Tierarzt',
+    soon: 'Uns anrufen, und zum Tierarzt, wenn es hier steht',
     vet: 'Tierarzt',
     emergency: 'Tierarzt nachts und sonntags',
     shop: 'Laden',
@@ -347,7 +347,6 @@ export const de: PackWords = {
     own: 'Name und Nummer, von Hand',
     order:
       'Erst das Heim ansehen, dann einfache Pflege von außen, dann der Tierarzt; mit allem von der dringenden Liste sofort hin. Diese Mappe nennt kein Mittel und keine Krankheit: Das ist Sache des Tierarztes.',
-    complaint: (title, vet) => `${title}: ${vet}`,
   },
 
   decision: {

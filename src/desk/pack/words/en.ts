@@ -191,7 +191,7 @@ export const en = {
     day: ({ from, to }: Days) => (to === undefined ? `Day ${from}` : `Days ${from} to ${to}`),
     dated: (day: string, date: string) => `${day} (${date})`,
     zero: 'Straight home in a closed, padded box, neither cold nor hot. Box already warm. Let it go in by itself, dim the light, water in, close and lock. No handling. Read the thermometers in the evening.',
-    first: 'Look, do not touch. Read morning and evening. Write it down on the last page.',
+    first: 'Look, do not touch. Read morning and evening. Write it down in part 10.',
     call: 'We call: readings, water, droppings, where it lies.',
     firstMeal: (prey: string) =>
       `First meal at the earliest, a small one: ${prey}. Not while a reading is out of what is wanted.`,
@@ -314,7 +314,7 @@ export const en = {
 
   signs: {
     now: 'To the vet at once',
-    soon: 'Call us, and the vet soon',
+    soon: 'Call us, and see the vet when it says so',
     vet: 'Vet',
     emergency: 'Vet at night and on Sundays',
     shop: 'Shop',
@@ -322,7 +322,6 @@ export const en = {
     own: 'name and number, by hand',
     order:
       'Look at the enclosure first, then simple outside care, then the vet; straight to the vet for anything on the urgent list. This pack names no medicine and no disease: those are the vet’s.',
-    complaint: (title: string, vet: string) => `${title}: ${vet}`,
   },
 
   decision: {

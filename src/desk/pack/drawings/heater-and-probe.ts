@@ -13,7 +13,7 @@ import {
   path,
   rect,
 } from './drawing.ts';
-import type { SectionFrame } from './section.ts';
+import { lampNameMm, type SectionFrame } from './section.ts';
 
 export interface Shapes {
   readonly shapes: string;
@@ -50,7 +50,7 @@ function heaterShape(heater: Heater, index: number, enclosure: Enclosure, f: Sec
   const bulb = circle(x, y, r, hot) + hatching(x - 1.6, y - 1.6, 3.2, 3.2, 1.1, { stroke: clay, widthMm: 0.2 });
   const cage = heater.guarded && !above ? rect(x - 4.6, y - 4.4, 9.2, 9.2, guard, 1) : '';
   const shapes = cord + dome + beam(heater, x, y, enclosure, f) + bulb + cage;
-  const labelY = above ? f.top - f.wallMm - 14 + index * 4.4 : y;
+  const labelY = above ? f.top - f.wallMm - 12 - index * lampNameMm : y;
   if (above) return { shapes, lettering: [named(x, labelY, name, f)] };
   if (f.right - x > nameMm + 14) return { shapes, lettering: [letter(x + 6, labelY, name, 'left')] };
   if (x - f.left > nameMm + 14) return { shapes, lettering: [letter(x - 6, labelY, name, 'right')] };

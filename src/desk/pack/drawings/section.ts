@@ -35,6 +35,9 @@ const widthMm = 178;
 const sideMm = 16;
 const tagWidthMm = 43;
 const tagLineMm = 4.6;
+/** Room above a mesh lid for a lamp, and for each name over it. */
+const lampRoomMm = 10.5;
+export const lampNameMm = 4.6;
 
 const thicknessM = (panel: Panel): number => panel.layers.reduce((sum, layer) => sum + layer.thicknessM, 0);
 
@@ -81,7 +84,8 @@ export function sectionDrawing(
 
 function frameOf(enclosure: Enclosure, mostInsideMm: number): SectionFrame {
   const { box } = enclosure;
-  const above = enclosure.heaters.some((h) => h.mount === 'above-mesh') ? 17 : 0;
+  const lamps = enclosure.heaters.filter((h) => h.mount === 'above-mesh').length;
+  const above = lamps === 0 ? 0 : lampRoomMm + lamps * lampNameMm;
   const scale = Math.min((widthMm - 2 * sideMm - 8) / box.lengthM, mostInsideMm / box.heightM);
   const wallMm = Math.max(1.2, Math.max(...Object.values(box.panels).map(thicknessM)) * scale);
   const left = (widthMm - box.lengthM * scale) / 2;

@@ -142,7 +142,7 @@ export const de: PackWords = {
       `${heater} ohne Thermostat. Nicht einschalten, bevor ein Thermostat der richtigen Art die Leistung regelt.`,
     probe: (x, z, where) => `Fühler: ${x} von der linken Wand, ${z} über dem Boden der Kiste, ${where}.`,
     probeMat: 'Fühler: zwischen Heizmatte und Boden, in der Mitte der Matte.',
-    probeUnder: 'Fühler zwischen ihr und dem Boden',
+    probeUnder: 'Fühler darauf',
     probeAt: {
       air: 'frei in der Luft',
       wall: 'an der Wand befestigt',

@@ -116,7 +116,7 @@ export const en = {
       `The ${heater} has no thermostat. Do not switch it on before one of the right kind drives it.`,
     probe: (x: string, z: string, where: string) => `Probe: ${x} from the left wall, ${z} above the base, ${where}.`,
     probeMat: 'Probe: between heat mat and base, at the middle of the mat.',
-    probeUnder: 'probe between it and the base',
+    probeUnder: 'probe on it',
     probeAt: {
       air: 'hanging in the air',
       wall: 'fixed to the wall',

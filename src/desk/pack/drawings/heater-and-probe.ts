@@ -13,7 +13,7 @@ import {
   path,
   rect,
 } from './drawing.ts';
-import { lampNameMm, type SectionFrame } from './section.ts';
+import { lampNameMm, type SectionFrame } from './section-frame.ts';
 
 export interface Shapes {
   readonly shapes: string;

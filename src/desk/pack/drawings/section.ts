@@ -1,8 +1,9 @@
 // The front view to scale: what stands where, how big, and what is to be read at each place.
 // Leaves out heater and probe (heater-and-probe.ts) and the words.
-import type { Enclosure, Panel, Vent } from '../../../physics/enclosure.ts';
+import type { Enclosure, Vent } from '../../../physics/enclosure.ts';
 import { cut, type Drawing, dimension, grey, ink, type Lettering, letter, line, path, rect, svgOf } from './drawing.ts';
 import { heaterShapes, probeShapes } from './heater-and-probe.ts';
+import { frameOf, type SectionFrame, widthMm } from './section-frame.ts';
 import { spreadAlong } from './spread-along.ts';
 
 /** What hangs on the drawing: name of a place and the lines under it. */
@@ -20,26 +21,8 @@ export interface SectionWords {
   readonly probe: string;
 }
 
-export interface SectionFrame {
-  readonly scale: number;
-  readonly left: number;
-  readonly right: number;
-  readonly top: number;
-  readonly floor: number;
-  readonly wallMm: number;
-  readonly x: (xM: number) => number;
-  readonly y: (zM: number) => number;
-}
-
-const widthMm = 178;
-const sideMm = 16;
 const tagWidthMm = 43;
 const tagLineMm = 4.6;
-/** Room above a mesh lid for a lamp, and for each name over it. */
-const lampRoomMm = 10.5;
-export const lampNameMm = 4.6;
-
-const thicknessM = (panel: Panel): number => panel.layers.reduce((sum, layer) => sum + layer.thicknessM, 0);
 
 export function sectionDrawing(
   enclosure: Enclosure,
@@ -80,27 +63,6 @@ export function sectionDrawing(
     ...hung.lettering,
   ];
   return { svg: svgOf(widthMm, heightMm, shapes), widthMm, heightMm, lettering, alt: words.alt };
-}
-
-function frameOf(enclosure: Enclosure, mostInsideMm: number): SectionFrame {
-  const { box } = enclosure;
-  const lamps = enclosure.heaters.filter((h) => h.mount === 'above-mesh').length;
-  const above = lamps === 0 ? 0 : lampRoomMm + lamps * lampNameMm;
-  const scale = Math.min((widthMm - 2 * sideMm - 8) / box.lengthM, mostInsideMm / box.heightM);
-  const wallMm = Math.max(1.2, Math.max(...Object.values(box.panels).map(thicknessM)) * scale);
-  const left = (widthMm - box.lengthM * scale) / 2;
-  const top = 8 + wallMm + above;
-  const floor = top + box.heightM * scale;
-  return {
-    scale,
-    left,
-    right: left + box.lengthM * scale,
-    top,
-    floor,
-    wallMm,
-    x: (xM) => left + xM * scale,
-    y: (zM) => floor - zM * scale,
-  };
 }
 
 function panels({ box }: Enclosure, f: SectionFrame): string {

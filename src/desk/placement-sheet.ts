@@ -3,7 +3,7 @@
 import { lastOf } from '../animal/event.ts';
 import type { DeskContext } from './desk-context.ts';
 import { enquiryTitle } from './find-enquiries.ts';
-import { mayOverride } from './placement-roles.ts';
+import { lookingOnly, mayOverride } from './placement-roles.ts';
 import type { PlacementThread } from './placement-thread.ts';
 
 export function placementSheet(thread: PlacementThread, desk: DeskContext) {
@@ -56,6 +56,7 @@ export function placementSheet(thread: PlacementThread, desk: DeskContext) {
     ageYears: thread.ageYears,
     release: thread.release,
     events: thread.events.map((event) => ({ ...event, at: event.at.toISOString() })),
+    mayAct: lookingOnly(desk).length === 0,
     mayOverride: mayOverride(desk),
   };
 }

@@ -1,4 +1,4 @@
-// Animals of the demonstration shop, all invented: twelve enclosures, one animal each, with things that stand out.
+// Animals of the demonstration shop, all invented: thirteen enclosures, one animal each, with things that stand out.
 import { randomUUID } from 'node:crypto';
 import type { Transaction } from 'kysely';
 import { addDays } from '../animal/calendar.ts';
@@ -111,6 +111,8 @@ const demoAnimals: readonly DemoAnimal[] = [
     ],
   },
   { name: 'Burnet', speciesId: 'spotted', sex: 'male', daysHere: 95, lengthCm: 88, massG: 390, prey: 'rat-weaner' },
+  // Released yesterday by desk/demo-placements.ts: twelve stay.
+  { name: 'Bryony', speciesId: 'corn', sex: 'female', daysHere: 140, lengthCm: 118, massG: 545, prey: 'mouse-adult' },
 ];
 
 /** Puts them down in the transaction that makes the shop. */

@@ -147,3 +147,24 @@ export async function wasSent(tx: Db, placementId: string, token: string): Promi
     .executeTakeFirst();
   return found !== undefined;
 }
+
+/** What happened to every placement of a branch, without the bodies, in the order in which it was written. */
+export async function happenedInBranch(
+  db: Db,
+  branchId: string,
+): Promise<ReadonlyMap<string, readonly Pick<PlacementEvent, 'kind' | 'at'>[]>> {
+  const found = await db
+    .selectFrom('placement_event as e')
+    .innerJoin('placement as p', 'p.id', 'e.placement_id')
+    .select(['e.placement_id as placementId', 'e.kind', 'e.at'])
+    .where('p.branch_id', '=', branchId)
+    .orderBy('e.seq')
+    .execute();
+  const byPlacement = new Map<string, Pick<PlacementEvent, 'kind' | 'at'>[]>();
+  for (const { placementId, kind, at } of found) {
+    const own = byPlacement.get(placementId);
+    if (own) own.push({ kind, at });
+    else byPlacement.set(placementId, [{ kind, at }]);
+  }
+  return byPlacement;
+}

@@ -2,6 +2,7 @@
 // PORT, HOST, DATABASE_URL, WARMSTEAD_DATA, WARMSTEAD_HOSTS, WARMSTEAD_DEMO and WARMSTEAD_MQTT are read here and nowhere else.
 import type { AddressInfo } from 'node:net';
 import { join, resolve } from 'node:path';
+import { fillDemoPlacements } from '../desk/demo-placements.ts';
 import { type DeskContext, systemClock } from '../desk/desk-context.ts';
 import { startPlanner } from '../desk/planner.ts';
 import { demoShop, fillDemo } from '../records/demo.ts';
@@ -27,12 +28,9 @@ async function start(chosen: Settings): Promise<Stop | null> {
   if (!opened.ok) return fail(opened.faults);
   const records = opened.value;
   const branch = await branchOf(records, chosen.demo);
+  if (chosen.demo) await fillDemoPlacements(ownerAt(branch, records));
   const planner = startPlanner();
-  const desk = (): DeskContext => ({
-    actor: { name: 'desk', branchId: branch.branchId, role: 'owner' },
-    clock: systemClock,
-    db: records.db,
-  });
+  const desk = (): DeskContext => ownerAt(branch, records);
   const feed =
     chosen.mqttUrl === undefined
       ? null
@@ -58,6 +56,12 @@ async function start(chosen: Settings): Promise<Stop | null> {
   announce(app, branch, records.folder === null ? 'your server' : `built-in, in ${records.folder}`);
   return stop;
 }
+
+const ownerAt = ({ branchId }: Branch, { db }: Records): DeskContext => ({
+  actor: { name: 'desk', branchId, role: 'owner' },
+  clock: systemClock,
+  db,
+});
 
 async function branchOf({ db }: Records, demo: boolean): Promise<Branch> {
   const at = systemClock.now();

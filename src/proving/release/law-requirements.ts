@@ -24,7 +24,8 @@ export interface LawInput {
 export interface PlaceLaw {
   readonly place: Place;
   readonly role: 'desk' | 'home';
-  readonly findings: readonly LawFinding[];
+  /** stops: the rule can stop the release; else it is a duty of the seller that goes with it. */
+  readonly findings: readonly (LawFinding & { readonly stops: boolean })[];
 }
 
 /** The home's place as it was said; null while nobody has said. */
@@ -46,11 +47,16 @@ export function ageAsked(input: Pick<LawInput, 'law' | 'deskPlace' | 'said' | 'u
   return years.length === 0 ? input.usualAgeYears : Math.max(...years);
 }
 
+const duties: readonly LawEffect['kind'][] = ['duty', 'keep-records', 'written-information'];
+
 export function lawOfPlaces(input: LawInput): readonly PlaceLaw[] {
   return placesOf(input).map((place, i) => ({
     place,
     role: i === 0 ? 'desk' : 'home',
-    findings: lawChecks(input.law, saleAt(input, place), input.today),
+    findings: lawChecks(input.law, saleAt(input, place), input.today).map((finding) => ({
+      ...finding,
+      stops: !duties.includes(input.law.find((rule) => rule.id === finding.ruleId)?.effect.kind ?? 'duty'),
+    })),
   }));
 }
 

@@ -23,7 +23,7 @@ export function DecisionPart(props: PartProps) {
       {sheet.state === 'open' && (
         <>
           <ReleasePart {...props} />
-          <RefusePart {...props} />
+          {sheet.mayAct && <RefusePart {...props} />}
         </>
       )}
       {sheet.state === 'released' && <ReleasedPart {...props} />}
@@ -76,7 +76,7 @@ function ReleasePart({ sheet, on }: PartProps) {
         />
         <Button
           className="button button-large"
-          isDisabled={!sheet.release.open || busy}
+          isDisabled={!sheet.release.open || busy || !sheet.mayAct}
           onPress={() => on.act('release', { outcome })}
         >
           {t(busy ? 'decision.releasing' : 'decision.release', { name: sheet.animal.callName })}
@@ -103,19 +103,22 @@ function RefusePart({ sheet, on }: PartProps) {
           </Button>
         ))}
       </div>
-      <label className="field-label">
-        {t('refuse.text')}
-        <input
-          type="text"
-          className="text-input"
-          maxLength={500}
-          value={text}
-          onChange={(event) => setText(event.target.value)}
-        />
-      </label>
-      <Button className="button button-quiet" isDisabled={text.trim() === ''} onPress={() => refuse('other')}>
-        {t('refuse.other')}
-      </Button>
+      <details>
+        <summary>{t('refuse.more')}</summary>
+        <label className="field-label">
+          {t('refuse.text')}
+          <input
+            type="text"
+            className="text-input"
+            maxLength={500}
+            value={text}
+            onChange={(event) => setText(event.target.value)}
+          />
+        </label>
+        <Button className="button button-quiet" isDisabled={text.trim() === ''} onPress={() => refuse('other')}>
+          {t('refuse.other')}
+        </Button>
+      </details>
     </div>
   );
 }
@@ -133,7 +136,7 @@ function ReleasedPart({ sheet, on }: PartProps) {
           by: released.by,
         })}
       </p>
-      <TakeBackForm sheet={sheet} on={on} />
+      {sheet.mayAct && <TakeBackForm sheet={sheet} on={on} />}
     </>
   );
 }
@@ -150,7 +153,7 @@ function RefusedPart({ sheet, on }: PartProps) {
         {t('refuse.was', { why: t(`refuse.${reason}`), on: say.day(refused.at.slice(0, 10)), by: refused.by })}
       </p>
       {text !== '' && <p>{text}</p>}
-      <Button className="button" onPress={() => on.act('reopening', {})}>
+      <Button className="button" isDisabled={!sheet.mayAct} onPress={() => on.act('reopening', {})}>
         {t('refuse.reopen')}
       </Button>
     </>

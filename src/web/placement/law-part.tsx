@@ -15,7 +15,7 @@ export function LawPart({ law }: { readonly law: readonly PlaceLaw[] }) {
           <ul>
             {findings.map((finding) => (
               <li key={finding.ruleId} className="law-rule">
-                <b>{t(`law.answer.${finding.answer}`)}</b>{' '}
+                <b>{t(finding.stops ? `law.answer.${finding.answer}` : 'law.answer.duty')}</b>{' '}
                 <span lang="en">
                   {finding.title}. {finding.reason} {finding.todo}
                 </span>{' '}

@@ -34,7 +34,7 @@ export function OverrideForm({ finding, sheet, on }: OverrideProps) {
         )}
       </div>
     );
-  if (!open || absolute !== null) return null;
+  if (!open || absolute !== null || !sheet.mayAct) return null;
   if (!sheet.mayOverride) return <p className="field-hint">{t('override.askManager')}</p>;
   return (
     <details className="override">

@@ -75,6 +75,8 @@ export interface PlacementSheet {
   readonly ageYears: number;
   readonly release: ReleaseAnswer;
   readonly events: readonly PlacementEvent[];
+  /** An inspector only looks. */
+  readonly mayAct: boolean;
   readonly mayOverride: boolean;
 }
 

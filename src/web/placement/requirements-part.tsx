@@ -80,7 +80,7 @@ function Requirement({ finding, sheet, on }: RequirementProps) {
         {asked && finding.absolute !== null && (
           <p className="field-hint">{t(`requirement.absolute.${finding.absolute}`)}</p>
         )}
-        {open && !waits && (
+        {open && sheet.mayAct && !waits && (
           <StatementForm key={`${finding.id}${finding.statement?.at ?? ''}`} finding={finding} sheet={sheet} on={on} />
         )}
         {!waits && <OverrideForm finding={finding} sheet={sheet} on={on} />}
@@ -93,7 +93,7 @@ function EvidenceLine({ finding, sheet }: { readonly finding: RequirementFinding
   const { t } = useSheet();
   const say = useSaying();
   const { at, on, by } = finding.evidence;
-  if (at === 'statement' && on === null) return null;
+  if ((at === 'statement' || at === 'law') && on === null) return null;
   const paths: Readonly<Partial<Record<typeof at, string>>> = {
     plan: `/plan/${sheet.enquiry.id}`,
     enquiry: `/plan/${sheet.enquiry.id}`,

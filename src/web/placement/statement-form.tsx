@@ -18,6 +18,9 @@ export function StatementForm(props: StatementProps) {
   const { finding } = props;
   const { t } = useSheet();
   if (statementForms[finding.id] === undefined) return null;
+  // Where nothing is asked there is nothing to say: no treatment runs, no rule wants a licence.
+  const asks: readonly string[] = ['treatment', 'species-lawful', 'licences'];
+  if (finding.answer === 'met' && finding.statement === null && asks.includes(finding.id)) return null;
   const asked = !finding.stands && finding.absolute !== 'law';
   if (asked && finding.statement?.answer !== 'no') return <StatementFields {...props} />;
   return (

@@ -93,7 +93,9 @@ function useSteps(sheet: PlacementSheet): readonly Step[] {
     {
       id: 'release',
       state: released ? 'done' : refused ? 'wrong' : 'to-do',
-      word: t(`placement.state.${state}`),
+      word: t(
+        state === 'open' ? (release.open ? 'thread.release.ready' : 'thread.release.shut') : `placement.state.${state}`,
+      ),
       on: (released ?? refused)?.at ?? null,
       path: null,
     },

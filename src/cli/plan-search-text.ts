@@ -1,7 +1,6 @@
 // A search for kits in words: the choices, why cheaper ones fell out, what is not allowed, what would help.
 import type { ClimateNeeds } from '../husbandry/climate.ts';
 import type { Enclosure } from '../physics/enclosure.ts';
-import type { BoxChange } from '../planning/kit/box-variant.ts';
 import type { KitChoice, SearchAnswer } from '../planning/search/search-answer.ts';
 import type { HelpingChange } from '../planning/search/what-helps.ts';
 import type { Verdict } from '../shared/verdict.ts';
@@ -57,7 +56,7 @@ export function searchLines(input: SearchText): string[] {
             .slice(0, 8)
             .flatMap((f) =>
               wrapped(
-                `${money(f.cost, input)}  ${f.name}${changesOf(f.changes, words)}: ${f.why}`,
+                `${money(f.cost, input)}  ${f.name}${changesOf(f, words)}: ${f.why}`,
                 columns,
                 `  ${shapeOf[f.verdict]} `,
               ),
@@ -88,8 +87,10 @@ export const money = (
   { show, answer }: { readonly show: Display; readonly answer: { readonly currency: string } },
 ): string => `${show.number(value, 0)} ${answer.currency}`;
 
-const changesOf = (changes: readonly BoxChange[], words: ChooseWords): string =>
-  changes.map((c) => `, ${words.changes[c]}`).join('');
+const changesOf = ({ changes, spot }: Pick<KitChoice, 'changes' | 'spot'>, words: ChooseWords): string =>
+  [...(spot === 'usual' ? [] : [words.spots[spot]]), ...changes.map((c) => words.changes[c])]
+    .map((w) => `, ${w}`)
+    .join('');
 
 function choiceLines(choice: KitChoice, number: number, input: SearchText): string[] {
   const { show, terminal, words, messages, answer } = input;
@@ -103,7 +104,7 @@ function choiceLines(choice: KitChoice, number: number, input: SearchText): stri
   );
   return [
     ...wrapped(
-      `${choice.name}${changesOf(choice.changes, words)}`,
+      `${choice.name}${changesOf(choice, words)}`,
       columns,
       `${number}  ${shapeOf[choice.verdict]} ${messages.verdicts[choice.verdict]}  `,
     ).map((line, i) => (i === 0 ? paint.bold(line) : line)),

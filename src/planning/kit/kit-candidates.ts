@@ -5,6 +5,7 @@ import type { Enclosure, Heater, HeaterKind, Thermostat } from '../../physics/en
 import { heaterBodies } from '../../physics/heater-kinds.ts';
 import { itemsOf, type Shelf, type ShelfHeater, type ShelfItem, type ShelfThermostat } from '../shelf/shelf.ts';
 import { type BoxVariant, variantsOf } from './box-variant.ts';
+import { type HeaterSpot, heaterSpots } from './heater-spot.ts';
 import type { Arrangement, Kit } from './kit.ts';
 import { type KitHeart, kitEnclosure } from './kit-enclosure.ts';
 import { type CommonParts, commonParts, kitParts } from './kit-parts.ts';
@@ -61,7 +62,9 @@ export function kitCandidates(input: CandidateInput): Candidates {
         for (const item of group.items) refuse(group.why, item.name, thermostats.length);
         continue;
       }
-      const made = kitsOf(group, box, thermostats, input, judged, common, refuse);
+      // another place is told of only when it is allowed; the usual one says what is not
+      const said = group.spot === 'usual' ? refuse : () => {};
+      const made = kitsOf(group, box, thermostats, input, judged, common, said);
       if (made.length === 0) continue;
       arrangements.push(arrangementOf(group, box, made));
       kits.push(made);
@@ -73,17 +76,18 @@ export function kitCandidates(input: CandidateInput): Candidates {
 
 interface Group {
   readonly id: string;
+  readonly likeId: string;
   readonly kind: HeaterKind;
+  readonly spot: HeaterSpot;
   readonly nightKind: HeaterKind | null;
   readonly items: readonly ShelfHeater[];
   readonly nightItems: readonly ShelfHeater[];
 }
 
+type Placeable = Group | { readonly why: string; readonly items: readonly ShelfHeater[] };
+
 /** Heaters by kind; mats and panels also by size, since each size warms another patch. */
-function arrangementGroups(
-  box: BoxVariant,
-  heaters: readonly ShelfHeater[],
-): (Group | { readonly why: string; readonly items: readonly ShelfHeater[] })[] {
+function arrangementGroups(box: BoxVariant, heaters: readonly ShelfHeater[]): Placeable[] {
   const byPlace = new Map<string, ShelfHeater[]>();
   for (const item of heaters) {
     const key = item.lengthM === null ? item.heaterKind : `${item.heaterKind} ${item.lengthM}x${item.depthM}`;
@@ -94,22 +98,31 @@ function arrangementGroups(
     nightKinds
       .map((kind) => heaters.filter((item) => item.heaterKind === kind && fitting(item, 'night')))
       .find((items) => items.length > 0) ?? [];
-  return [...byPlace].map(([key, items]) => {
+  return [...byPlace].flatMap(([key, items]): Placeable[] => {
     const first = items[0]!;
     const place = placedHeater(box.enclosure, first, 'main');
-    if ('why' in place) return { why: place.why, items };
+    if ('why' in place) return [{ why: place.why, items }];
     const kind = first.heaterKind;
     const light = heaterBodies[kind].emitsLight;
     if (light && night.length === 0)
-      return { why: 'It gives light, and no heater for the night fits this box.', items };
+      return [{ why: 'It gives light, and no heater for the night fits this box.', items }];
     const nightKind = light ? night[0]!.heaterKind : null;
-    return {
-      id: `${box.id} | ${key}${nightKind ? ` + ${nightKind}` : ''}`,
+    const nightItems = light ? night : [];
+    const fits = (spot: HeaterSpot) =>
+      'heater' in placedHeater(box.enclosure, first, 'main', spot) &&
+      nightItems.every((item) => 'heater' in placedHeater(box.enclosure, item, 'night', spot));
+    const spots =
+      box.changes.length === 0 ? heaterSpots.filter((spot) => spot === 'usual' || fits(spot)) : ['usual' as const];
+    const likeId = `${box.id} | ${key}${nightKind ? ` + ${nightKind}` : ''}`;
+    return spots.map((spot) => ({
+      id: spot === 'usual' ? likeId : `${likeId} @ ${spot}`,
+      likeId,
       kind,
+      spot,
       nightKind,
       items,
-      nightItems: light ? night : [],
-    };
+      nightItems,
+    }));
   });
 }
 
@@ -132,7 +145,7 @@ function kitsOf(
         const id = [heater, thermostat, nightHeater, nightThermostat].map((x) => x?.id ?? '-').join(' ');
         const name = `${heater.name} on ${thermostat.name}`;
         const fit = fitOf({ heater, nightHeater, thermostat, nightThermostat }, (one, t, role) =>
-          verdictOnPair(one, t, role, box, input, judged),
+          verdictOnPair(one, t, role, box, group.spot, input, judged),
         );
         if (fit !== 'good' && fit !== 'allowed') {
           refuse(fit, name);
@@ -180,15 +193,16 @@ function verdictOnPair(
   thermostat: ShelfThermostat,
   role: 'main' | 'night',
   box: BoxVariant,
+  spot: HeaterSpot,
   input: CandidateInput,
   judged: Map<string, string>,
 ): string {
   const { lengthM, depthM, heightM } = box.enclosure.box;
-  const key = [heater.id, thermostat.id, role, lengthM, depthM, heightM].join(' ');
+  const key = [heater.id, thermostat.id, role, lengthM, depthM, heightM, spot].join(' ');
   let verdict = judged.get(key);
   if (verdict === undefined) {
     const alone = { heater, thermostat, nightHeater: null, nightThermostat: null };
-    verdict = kitRefusal(kitEnclosure(box.enclosure, alone), input.species, input.facts);
+    verdict = kitRefusal(kitEnclosure(box.enclosure, alone, undefined, spot), input.species, input.facts);
     judged.set(key, verdict);
   }
   return verdict;
@@ -218,11 +232,13 @@ function arrangementOf(group: Group, box: BoxVariant, kits: readonly Kit[]): Arr
   const night = strongest((kit) => kit.nightHeater);
   const base = group.kind === 'heat-mat' ? box.withoutBottomFoam : box.enclosure;
   const example = kits[0]!;
-  const enclosure = kitEnclosure(base, { ...example, heater: main, nightHeater: night });
+  const enclosure = kitEnclosure(base, { ...example, heater: main, nightHeater: night }, undefined, group.spot);
   return {
     id: group.id,
     variant: box,
     heaterKind: group.kind,
+    likeId: group.likeId,
+    spot: group.spot,
     nightKind: group.nightKind,
     enclosure: { ...enclosure, thermostats: [...enclosure.thermostats, ...spareProbes(enclosure)] },
     mostW: main.powerW,

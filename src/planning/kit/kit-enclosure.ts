@@ -3,6 +3,7 @@
 import type { ClimateNeeds } from '../../husbandry/climate.ts';
 import type { Enclosure, Heater, Thermometer, Thermostat } from '../../physics/enclosure.ts';
 import type { ShelfHeater, ShelfThermostat } from '../shelf/shelf.ts';
+import type { HeaterSpot } from './heater-spot.ts';
 import { placedHeater, probeFor } from './place-heater.ts';
 
 export interface KitHeart {
@@ -30,9 +31,14 @@ const noDials: Dials = { setDayC: 27, setNightC: 22, restC: 15 };
 
 /** @param base the box; its own heaters and thermostats are replaced
  *  Throws when a heater has no place in the box: candidates are checked before (kit-candidates.ts). */
-export function kitEnclosure(base: Enclosure, kit: KitHeart, dials: Dials = noDials): Enclosure {
-  const main = placed(base, kit.heater, 'main');
-  const night = kit.nightHeater ? placed(base, kit.nightHeater, 'night') : null;
+export function kitEnclosure(
+  base: Enclosure,
+  kit: KitHeart,
+  dials: Dials = noDials,
+  spot: HeaterSpot = 'usual',
+): Enclosure {
+  const main = placed(base, kit.heater, 'main', spot);
+  const night = kit.nightHeater ? placed(base, kit.nightHeater, 'night', spot) : null;
   const probed = { ...base, heaters: night ? [main, night] : [main] };
   const thermostats: Thermostat[] = [thermostatOf('main', kit.thermostat, probed, main, dials)];
   if (night && kit.nightThermostat)
@@ -40,8 +46,8 @@ export function kitEnclosure(base: Enclosure, kit: KitHeart, dials: Dials = noDi
   return { ...probed, thermostats, thermometers: withThermometers(base.thermometers) };
 }
 
-function placed(base: Enclosure, item: ShelfHeater, role: 'main' | 'night'): Heater {
-  const place = placedHeater(base, item, role);
+function placed(base: Enclosure, item: ShelfHeater, role: 'main' | 'night', spot: HeaterSpot): Heater {
+  const place = placedHeater(base, item, role, spot);
   if ('why' in place) throw new Error(`${item.id}: ${place.why}`);
   return place.heater;
 }

@@ -3,6 +3,7 @@
 import type { Enclosure, HeaterKind } from '../../physics/enclosure.ts';
 import type { ShelfHeater, ShelfThermostat } from '../shelf/shelf.ts';
 import type { BoxVariant } from './box-variant.ts';
+import type { HeaterSpot } from './heater-spot.ts';
 import type { KitPart } from './kit-part.ts';
 
 /** Kits that share box, heater kind and place share one simulation per version of the box. */
@@ -10,6 +11,10 @@ export interface Arrangement {
   readonly id: string;
   readonly variant: BoxVariant;
   readonly heaterKind: HeaterKind;
+  /** Where the heater sits; boxes with changes are tried with the usual place only. */
+  readonly spot: HeaterSpot;
+  /** Id of the same with the heater in its usual place. */
+  readonly likeId: string;
   readonly nightKind: HeaterKind | null;
   /** The box with the strongest heaters of this arrangement, thermostats "main" (and "night"), and spare probes. */
   readonly enclosure: Enclosure;

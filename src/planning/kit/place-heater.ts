@@ -7,6 +7,7 @@ import { mainHeater } from '../../physics/grid.ts';
 import { heaterBodies } from '../../physics/heater-kinds.ts';
 import type { ShelfHeater } from '../shelf/shelf.ts';
 import { openLidFrac } from './box-variant.ts';
+import { type HeaterSpot, movedTo } from './heater-spot.ts';
 
 /** Least clear height under a lamp or emitter inside [m]: what lies below must not scorch; our choice, the maker decides. */
 export const clearBelowM = 0.2;
@@ -27,12 +28,26 @@ export function warmSide(enclosure: Enclosure): Side {
 export const hasOpenLid = (enclosure: Enclosure): boolean =>
   (enclosure.box.panels.top.meshShareFrac ?? 0) > openLidFrac;
 
-/** A heater of the shelf in its place, or null with the reason why it has none here. */
+type Placed = { readonly heater: Heater } | { readonly why: string };
+
+/** A heater of the shelf in its place, or the reason why it has none here.
+ *  @param spot another place than the usual one; a night heater goes with its lamp */
 export function placedHeater(
   enclosure: Enclosure,
   item: ShelfHeater,
   role: 'main' | 'night',
-): { readonly heater: Heater } | { readonly why: string } {
+  spot: HeaterSpot = 'usual',
+): Placed {
+  const usual = usualPlace(enclosure, item, role);
+  if ('why' in usual) return usual;
+  const heater = movedTo(spot, usual.heater, enclosure, leastUpM(enclosure));
+  return heater ? { heater } : { why: 'There is no such place for it in this box.' };
+}
+
+/** Lowest that a lamp or emitter may hang inside [m]. */
+const leastUpM = (enclosure: Enclosure): number => (enclosure.substrate?.depthM ?? 0) + clearBelowM;
+
+function usualPlace(enclosure: Enclosure, item: ShelfHeater, role: 'main' | 'night'): Placed {
   const { lengthM: L, depthM: D, heightM: H } = enclosure.box;
   const kind = item.heaterKind;
   const body = heaterBodies[kind];
@@ -69,7 +84,7 @@ export function placedHeater(
   }
   const above = hasOpenLid(enclosure);
   if (above && !mountsByKind[kind].includes('above-mesh')) return { why: 'It cannot stand above mesh.' };
-  const z = above ? H + 0.02 : Math.max(H - 0.22, (enclosure.substrate?.depthM ?? 0) + clearBelowM);
+  const z = above ? H + 0.02 : Math.max(H - 0.22, leastUpM(enclosure));
   if (!above && z > H - 0.1) return { why: 'The box is too low for a lamp or emitter inside.' };
   const x = Math.max(0.15, 0.18 * L) + (role === 'night' ? 0.12 : 0);
   return {
@@ -94,7 +109,7 @@ export function probeFor(enclosure: Enclosure, heater: Heater): Thermostat['prob
 export function otherProbes(enclosure: Enclosure, heater: Heater): Thermostat['probe'][] {
   const { lengthM: L, depthM: D, heightM: H } = enclosure.box;
   if (heater.kind === 'heat-mat') return [];
-  const left = warmSide(enclosure) === 'left';
+  const left = heater.xM <= L / 2;
   const along = left ? Math.min(L, heater.xM + 0.2) : Math.max(0, heater.xM - 0.2);
   const zM = Math.min(probeUpM, H / 2);
   return [

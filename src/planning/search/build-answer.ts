@@ -62,7 +62,7 @@ function choiceOf(r: Ranked, input: SearchInput): KitChoice {
   const dial = dialCard(surfaces, behaviour, probes);
   const base =
     arrangement.heaterKind === 'heat-mat' ? arrangement.variant.withoutBottomFoam : arrangement.variant.enclosure;
-  const enclosure = kitEnclosure(base, kit, { ...dial, restC: restDialC(input.climate) });
+  const enclosure = kitEnclosure(base, kit, { ...dial, restC: restDialC(input.climate) }, arrangement.spot);
   const energies = surfaces.map((s) => yearlyEnergy(s, behaviour, arrangement.enclosure));
   const powers = surfaces.map((s) => kitPowers(s, behaviour));
   const spread = (pick: (i: number) => number): Interval => intervalOf(surfaces.map((_, i) => pick(i)));
@@ -77,6 +77,7 @@ function choiceOf(r: Ranked, input: SearchInput): KitChoice {
     name: kitName(r),
     boxId: arrangement.variant.id,
     changes: arrangement.variant.changes,
+    spot: arrangement.spot,
     verdict: r.key.verdict,
     chanceFrac: r.key.chanceFrac,
     weakest: weakestOf(
@@ -153,6 +154,7 @@ function cheaper(winner: Ranked, input: SearchInput, prepared: PreparedSearch): 
         name: kitName({ ...winner, state, group, kit }),
         boxId: state.arrangement.variant.id,
         changes: state.arrangement.variant.changes,
+        spot: state.arrangement.spot,
         cost,
         verdict: estimate.verdict,
         why: bad

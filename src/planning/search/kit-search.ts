@@ -10,11 +10,11 @@ import { openLidFrac } from '../kit/box-variant.ts';
 import type { Arrangement, Kit } from '../kit/kit.ts';
 import type { Candidates } from '../kit/kit-candidates.ts';
 import { type Moments, momentsOf } from '../member.ts';
-import { type Behaviour, kitPowers, needMargins } from './judge-kit.ts';
+import { type Behaviour, type KitNeed, kitNeeds, kitPowers, needMargins } from './judge-kit.ts';
 import { chooseNightDial } from './night-dial.ts';
 import { compareKeys, type RankKey, rankKey } from './rank.ts';
 import { type MemberSurface, onLine } from './surface.ts';
-import { boundsOf, certainlyFails, count, emptyTally, estimateOf, type Tally } from './tally.ts';
+import { boundsOf, certainlyFails, count, emptyTally, estimateOf, judgedSpread, type Tally } from './tally.ts';
 
 /** How many arrangements an answer is to offer, each tried to the end. */
 export const wantedChoices = 3;
@@ -53,7 +53,7 @@ export interface ArrangementState {
   aside: boolean;
   /** Rank by the best-estimate version alone. */
   firstKey: RankKey | null;
-  /** Not looked at: a change of vents where the air is neither dry nor damp. */
+  /** Not looked at: a change of vents where the air is neither dry nor damp, another place where the usual one will do. */
   needless: boolean;
   /** Cost over the years of each kit by id, by the best-estimate version. */
   readonly costs: Map<string, number>;
@@ -76,7 +76,7 @@ export interface KitSearch {
   /** Next piece of work, or null when nothing more is needed or everything needed is being worked on. */
   readonly nextTask: () => SearchTask | null;
   readonly take: (task: SearchTask, surfaces: readonly MemberSurface[]) => void;
-  /** Every arrangement of the box without changes has had its best-estimate version: a first ranking can be shown. */
+  /** Every arrangement of the box without changes, heater in its usual place, has had its best-estimate version: a first ranking can be shown. */
   readonly hasFirst: () => boolean;
   readonly isDone: () => boolean;
   /** Best kit of each arrangement by what is known so far, best first. */
@@ -115,7 +115,7 @@ export function createKitSearch(setting: SearchSetting): KitSearch {
       costs: new Map(),
     }),
   );
-  const plain = states.filter((s) => s.arrangement.variant.changes.length === 0);
+  const plain = states.filter((s) => s.arrangement.variant.changes.length === 0 && s.arrangement.spot === 'usual');
   const hasFirst = () => plain.every((s) => s.surfaces.length > 0);
   const hasAll = () => states.every((s) => s.needless || s.surfaces.length > 0);
   const looked = () => states.filter((s) => !s.needless);
@@ -149,7 +149,7 @@ export function createKitSearch(setting: SearchSetting): KitSearch {
     const byFirst = looked().sort((x, y) => compareKeys(x.firstKey!, y.firstKey!));
     for (const s of byFirst) {
       if (enough() || tried.length >= mostTried) break;
-      if (s === first.state) continue;
+      if ([first, ...tried].some((r) => r.state.arrangement.likeId === s.arrangement.likeId)) continue;
       if (!certain(s)) return { list: [first, ...tried], open: s };
       const found = bestOf(s, 'estimate');
       if (found.key.verdict !== 'fails') tried.push(found);
@@ -204,6 +204,8 @@ export function createKitSearch(setting: SearchSetting): KitSearch {
             plain.map((p) => bestOf(p, 'estimate')),
             setting.climate,
           ),
+          // where a usual place holds with room to spare nobody needs another
+          !plain.some((s) => s.groups.some((g) => holdsComfortably(s.surfaces[0]!, g.behaviour, setting.climate))),
         );
       prune();
     },
@@ -240,14 +242,39 @@ function ventChangesNeeded(
   };
 }
 
+/** Needs that another place of the heater would change; damp is a matter of vents and water. */
+const placeNeeds: readonly KitNeed[] = ['night-warmth', 'cool-end-winter', 'cool-end-summer', 'hottest-reachable'];
+/** Kept by so many judged spreads in the best-estimate version, a need holds in nine versions of ten; so does a basking
+ *  surface that is held with a quarter of the power in hand. Our choice. */
+const comfortable = { spreads: 1.3, dutyFrac: 0.75 } as const;
+
+function holdsComfortably(best: MemberSurface, b: Behaviour, climate: ClimateNeeds): boolean {
+  const margins = needMargins(best, b, climate);
+  const inHand = kitPowers(best, b).dayW <= comfortable.dutyFrac * b.powerW * best.heaterPower;
+  return (
+    inHand &&
+    margins[0]! >= 0 &&
+    placeNeeds.every((need) => {
+      const i = kitNeeds.indexOf(need);
+      return margins[i]! >= comfortable.spreads * (judgedSpread[i] ?? 1);
+    })
+  );
+}
+
+/** Another place than the usual one must save this share of the cost to come first; our choice. */
+const placeSaves = 0.02;
+
 function dropNeedless(
   states: readonly ArrangementState[],
   needed: { readonly dry: boolean; readonly damp: boolean },
+  placesNeeded: boolean,
 ): void {
   for (const s of states) {
     const { changes } = s.arrangement.variant;
     s.needless =
-      (changes.includes('vents-halved') && !needed.dry) || (changes.includes('vents-doubled') && !needed.damp);
+      (changes.includes('vents-halved') && !needed.dry) ||
+      (changes.includes('vents-doubled') && !needed.damp) ||
+      (s.arrangement.spot !== 'usual' && !placesNeeded);
   }
 }
 
@@ -281,6 +308,7 @@ export function behaviourOf(kit: Kit, best: MemberSurface, climate: ClimateNeeds
 
 function bestKit(s: ArrangementState, of: number, how: 'best' | 'estimate', certain: boolean): Ranked {
   let found: Ranked | null = null;
+  const aside = s.arrangement.spot === 'usual' ? 1 : 1 + placeSaves;
   for (const group of s.groups) {
     const bounds = boundsOf(group.tally, of);
     const done = group.tally.tried >= of;
@@ -289,7 +317,11 @@ function bestKit(s: ArrangementState, of: number, how: 'best' | 'estimate', cert
     const certainly = lost ? { ...looks, verdict: 'fails' as const } : looks;
     const view = how === 'best' || done ? bounds.best : certainly;
     for (const kit of group.kits) {
-      const key = rankKey({ id: kit.id, fit: kit.fit, cost: s.costs.get(kit.id) ?? 0 }, view, group.tally.shortfall);
+      const key = rankKey(
+        { id: kit.id, fit: kit.fit, cost: (s.costs.get(kit.id) ?? 0) * aside },
+        view,
+        group.tally.shortfall,
+      );
       if (!found || compareKeys(key, found.key) < 0) found = { state: s, group, kit, key, certain };
     }
   }

@@ -6,6 +6,7 @@ import type { Verdict } from '../../shared/verdict.ts';
 import type { WholeLifeCost } from '../cost/whole-life-cost.ts';
 import type { DialCard } from '../dial/dial-card.ts';
 import type { BoxChange } from '../kit/box-variant.ts';
+import type { HeaterSpot } from '../kit/heater-spot.ts';
 import type { Refusal } from '../kit/kit-candidates.ts';
 import type { KitPart } from '../kit/kit-part.ts';
 import type { Interval } from '../plan-answer.ts';
@@ -25,6 +26,7 @@ export interface KitChoice {
   readonly name: string;
   readonly boxId: string;
   readonly changes: readonly BoxChange[];
+  readonly spot: HeaterSpot;
   readonly verdict: Verdict;
   /** Share of the versions in which every need of climate holds in the worse season. */
   readonly chanceFrac: number;
@@ -52,6 +54,7 @@ export interface FellOut {
   readonly name: string;
   readonly boxId: string;
   readonly changes: readonly BoxChange[];
+  readonly spot: HeaterSpot;
   readonly cost: number;
   readonly verdict: Verdict;
   readonly why: string;

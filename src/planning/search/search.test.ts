@@ -6,7 +6,8 @@ import { climateVerdicts } from '../climate-verdicts.ts';
 import { meanBandK } from '../dial/dial-setting.ts';
 import { drawMembers } from '../ensemble.ts';
 import type { Candidates } from '../kit/kit-candidates.ts';
-import { restDialC } from '../kit/kit-enclosure.ts';
+import { kitEnclosure, restDialC } from '../kit/kit-enclosure.ts';
+import { kitRefusal } from '../kit/kit-safety.ts';
 import { memberAnswer } from '../member.ts';
 import { judgedMember, kitNeeds, needMargins } from './judge-kit.ts';
 import { behaviourOf, createKitSearch, type KitSearch, wantedChoices } from './kit-search.ts';
@@ -25,6 +26,37 @@ const solved = candidates.arrangements.flatMap((arrangement, index) =>
     ? [{ index, arrangement, surfaces: prepared.solve({ arrangement: index, from: 0, to: members }) }]
     : [],
 );
+
+describe('other places of a heater', () => {
+  const spots = new Map(candidates.arrangements.map((a) => [a.id, a]));
+  it('lie within the rules and really elsewhere; boxes with changes keep the usual one', () => {
+    const kinds = new Set([...spots.values()].map((a) => a.spot));
+    expect([...kinds].sort()).toEqual(['further-in', 'lower', 'other-end', 'to-the-back', 'usual']);
+    for (const [id, a] of spots) {
+      const usual = spots.get(a.likeId)?.enclosure.heaters[0];
+      const here = a.enclosure.heaters[0];
+      if (a.variant.changes.length > 0) expect(a.spot, id).toBe('usual');
+      if (a.spot !== 'usual') expect([here?.xM, here?.yM, here?.zM], id).not.toEqual([usual?.xM, usual?.yM, usual?.zM]);
+      const index = candidates.arrangements.indexOf(a);
+      const kit = candidates.kits[index]![0]!;
+      const home = kitEnclosure(a.variant.enclosure, kit, undefined, a.spot);
+      expect(['good', 'allowed'], id).toContain(kitRefusal({ ...home }, input.species, input.facts));
+    }
+  });
+  it('are not looked at where the usual one holds with room to spare', () => {
+    const mild = {
+      ...input.climate,
+      coolAirC: { ...input.climate.coolAirC, low: 5, high: 45 },
+      rhPct: { ...input.climate.rhPct, low: 0, high: 100 },
+    };
+    const easy = prepareSearch({ ...input, climate: mild });
+    for (let task = easy.search.nextTask(); task && !easy.search.hasFirst(); task = easy.search.nextTask())
+      easy.search.take(task, easy.solve(task));
+    const elsewhere = easy.search.states.filter((s) => s.arrangement.spot !== 'usual');
+    expect(elsewhere.length).toBeGreaterThan(3);
+    expect(elsewhere.every((s) => s.needless)).toBe(true);
+  });
+});
 
 describe('kits read off lines', () => {
   it('agree with the home solved as it stands, where the heater is strong enough and where it is not', () => {
@@ -146,7 +178,8 @@ it('putting arrangements aside never changes the first choice, on 200 random she
         expect(ids(quick)[0]).toEqual(ids(whole)[0]);
         // and the others offered beside it are the same too, each tried to the end
         if (whole.offers()[0]?.key.verdict !== 'fails') expect(ids(quick)).toEqual(ids(whole));
-        const open = whole.ranking().filter((r) => r.key.verdict !== 'fails').length;
+        const useful = whole.ranking().filter((r) => r.key.verdict !== 'fails');
+        const open = new Set(useful.map((r) => r.state.arrangement.likeId)).size;
         if (open > 0) expect(ids(quick)).toHaveLength(Math.min(wantedChoices, open));
         skipped += quick.work().asideUnsolved;
         firsts.add(ids(whole)[0] ?? '');

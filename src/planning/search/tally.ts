@@ -11,7 +11,7 @@ export const certainAfter = { versions: 8, spreads: 4, leastSpread: 0.05 } as co
 /** Judged spread of each need before anything is measured, one standard deviation, in the order of kitNeeds: a box of one
  *  best-estimate version that misses by more than four of them is hopeless. Doubled for an open lid.
  *  Source: BOX-SPREAD (basking 3 K, air 1.2 to 1.5 K, humidity 15 points hold nine in ten). */
-const judgedSpread: readonly number[] = [1.8, 0.75, 0.9, 0.9, 1.8, 9, 9, 2];
+export const judgedSpread: readonly number[] = [1.8, 0.75, 0.9, 0.9, 1.8, 9, 9, 2];
 
 /** Standard errors within which a share is taken to stay while the remaining versions come in. The versions are spread
  *  evenly over every doubt (Latin hypercube), so that shares wander less than this allows; our choice. */
@@ -57,8 +57,8 @@ export function count(tally: Tally, margins: readonly number[]): void {
   if (all(winterIndex)) tally.winterHeld++;
   if (all(summerIndex)) tally.summerHeld++;
   tally.tried++;
-  if (tally.tried === 1)
-    tally.shortfall = margins.reduce((sum, m, i) => sum + Math.max(0, -m) / (judgedSpread[i] ?? 1), 0);
+  if (tally.tried > 1) return;
+  tally.shortfall = margins.reduce((sum, m, i) => sum + Math.max(0, -m) / (judgedSpread[i] ?? 1), 0);
 }
 
 export interface Bounds {

@@ -122,14 +122,16 @@ function titleOf(answer: SearchAnswer, t: ReturnType<typeof useSheet>['t'], mone
   return t('kits.title', blanks);
 }
 
-export function KitName({ choice }: { readonly choice: Pick<KitChoice, 'name' | 'changes'> }) {
+export function KitName({ choice }: { readonly choice: Pick<KitChoice, 'name' | 'changes' | 'spot'> }) {
   const { t } = useSheet();
+  const beside = [
+    ...(choice.spot === 'usual' ? [] : [t(`kits.spot.${choice.spot}`)]),
+    ...choice.changes.map((c) => t(`kits.change.${c}`)),
+  ];
   return (
     <>
       <span lang="en">{choice.name}</span>
-      {choice.changes.length > 0 && (
-        <span className="kit-change">{choice.changes.map((c) => t(`kits.change.${c}`)).join(', ')}</span>
-      )}
+      {beside.length > 0 && <span className="kit-change">{beside.join(', ')}</span>}
     </>
   );
 }
@@ -160,7 +162,7 @@ function Others({ answer }: { readonly answer: SearchAnswer }) {
             caption={t('kits.fellOut')}
             first="cost"
             rows={answer.fellOut}
-            idOf={(f) => `${f.boxId}${f.name}`}
+            idOf={(f) => `${f.boxId}${f.name}${f.spot}`}
             columns={[
               { key: 'name', head: t('kits.name'), value: (f) => f.name, cell: (f) => <KitName choice={f} /> },
               { key: 'cost', head: t('kits.cost'), value: (f) => f.cost, cell: (f) => money(f.cost), numeric: true },

@@ -88,6 +88,10 @@ export const chooseDe: Readonly<Record<keyof typeof chooseEn, string>> = {
   'kits.home': 'Was kein Heizer ändert',
   'kits.work':
     '{kits} Ausstattungen geprüft. {solved} von {all} Varianten gerechnet; die übrigen konnten nichts ändern.',
+  'kits.spot.other-end': 'Heizer am anderen Ende',
+  'kits.spot.further-in': 'Heizer weiter innen',
+  'kits.spot.lower': 'Heizer 10 cm tiefer',
+  'kits.spot.to-the-back': 'Heizer weiter hinten',
   'kits.change.insulated': 'außen gedämmt',
   'kits.change.mesh-covered': 'Gitter zu vier Fünfteln abgedeckt',
   'kits.change.vents-halved': 'Lüftung halb geschlossen',

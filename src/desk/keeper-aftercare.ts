@@ -2,8 +2,9 @@
 // home it was given for and what the animal is, so that the phone can judge readings without a connection; no names.
 import type { CareFacts } from '../animal/care-facts.ts';
 import type { Species } from '../husbandry/fact.ts';
+import { type ConcernLimits, concernLimits } from '../proving/aftercare/answer.ts';
 import { dueOfPlacement, releasedPlacement } from '../records/aftercare.ts';
-import { enquiryBranch, releasedOfEnquiry } from '../records/aftercare-inputs.ts';
+import { enquiryBranch, followedEvents, releasedOfEnquiry } from '../records/aftercare-inputs.ts';
 import { allFacts } from '../records/animal-facts.ts';
 import { placementById } from '../records/placements.ts';
 import type { Db } from '../records/schema.ts';
@@ -11,7 +12,7 @@ import { bad, good, type Result } from '../shared/result.ts';
 import { aftercareFaults } from './aftercare/aftercare-faults.ts';
 import { deskOfFeed, placementCalendar } from './aftercare/calendar-feed.ts';
 import { aftercareUpToDate } from './aftercare/rebuild.ts';
-import { type TakenStep, takeStep } from './aftercare/take-step.ts';
+import { type TakenStep, takeStep, toldOf } from './aftercare/take-step.ts';
 import { recordOf, surroundings } from './animal-record.ts';
 import type { Clock, DeskContext } from './desk-context.ts';
 import { workingLink } from './keeper-page.ts';
@@ -28,6 +29,8 @@ export interface KeeperAftercare {
   readonly tasks: readonly object[];
   readonly species: Species | null;
   readonly stage: string;
+  readonly lastMassG: number | null;
+  readonly limits: ConcernLimits;
   readonly triage: CareFacts['triage'] | null;
 }
 
@@ -37,12 +40,13 @@ export async function openKeeperAftercare(db: Db, clock: Clock, secret: string):
   if (behind === null) return bad([readingFaults.linkUnknown]);
   const { desk, placementId } = behind;
   const today = todayOf(clock);
-  const base = { today, latest: latestDayOf(clock) };
+  const { care } = allFacts();
+  const base = { today, latest: latestDayOf(clock), limits: concernLimits(care) };
   if (placementId !== null) await aftercareUpToDate(desk);
   const released = placementId === null ? undefined : await releasedPlacement(db, placementId);
   const placement = placementId === null ? undefined : await placementById(db, placementId);
   if (placementId === null || released === undefined || placement === undefined)
-    return good({ ...base, releasedOn: null, tasks: [], species: null, stage: 'adult', triage: null });
+    return good({ ...base, releasedOn: null, tasks: [], species: null, stage: 'adult', lastMassG: null, triage: null });
   const record = await recordOf(desk, await surroundings(desk), placement.animalId);
   if (!record.ok) return record;
   const open = (await dueOfPlacement(db, placementId)).filter((row) => row.state === 'open');
@@ -60,7 +64,8 @@ export async function openKeeperAftercare(db: Db, clock: Clock, secret: string):
     }),
     species: record.value.species,
     stage: record.value.stage ?? 'adult',
-    triage: allFacts().care.triage,
+    lastMassG: toldOf(record.value, await followedEvents(db, [placementId])).lastMassG,
+    triage: care.triage,
   });
 }
 

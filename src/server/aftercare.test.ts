@@ -8,7 +8,7 @@ import { addPlacementEvent } from '../records/placements.ts';
 import { type Branch, firstBranch } from '../records/shops.ts';
 import { freshRecords } from '../records/testing/fresh-database.ts';
 import { buildApp } from './app.ts';
-import { type ReleasedForTests, releasedPlacement } from './testing/released-placement.ts';
+import { postTo, type ReleasedForTests, releasedPlacement } from './testing/released-placement.ts';
 import type { App } from './types.ts';
 
 let records: Records;
@@ -39,7 +39,7 @@ afterAll(async () => {
 let one: ReleasedForTests;
 beforeEach(async () => {
   at('2026-09-01T10:00:00');
-  one = await releasedPlacement(app, records.db, branch.branchId, { at: clock.now(), arrivedOn: '2026-07-01' });
+  one = await releasedPlacement(postTo(app), records.db, branch.branchId, { at: clock.now(), arrivedOn: '2026-07-01' });
 });
 
 // biome-ignore lint/suspicious/noExplicitAny: answers of the doors, read as the test needs them
@@ -72,7 +72,7 @@ describe('the tasks of a placement', () => {
   });
 
   test('are none before the release, and end when the animal comes back', async () => {
-    const open = await releasedPlacement(app, records.db, branch.branchId, {
+    const open = await releasedPlacement(postTo(app), records.db, branch.branchId, {
       at: clock.now(),
       arrivedOn: '2026-07-01',
       release: false,
@@ -302,7 +302,7 @@ describe('the calendar', () => {
 });
 
 test('the list of today tells what is half done and where it goes on', async () => {
-  const open = await releasedPlacement(app, records.db, branch.branchId, {
+  const open = await releasedPlacement(postTo(app), records.db, branch.branchId, {
     at: clock.now(),
     arrivedOn: '2026-07-01',
     name: 'Open one',

@@ -6,6 +6,7 @@ import { type TriageAnswer, triage } from '../../animal/triage.ts';
 import {
   type AftercareAnswers,
   answerFaults,
+  concernLimits,
   concernsOf,
   lossOf,
   readingsTold,
@@ -136,11 +137,11 @@ function answerBody(
   faults.push(...answerFaults(step.answers, { flagIds, from: days.from, latest: days.latest }));
   if (faults.length > 0) return bad(faults);
   const answers = step.answers as AftercareAnswers;
-  const concerns = concernsOf(answers, toldOf(record, events), care);
+  const concerns = concernsOf(answers, toldOf(record, events), concernLimits(care));
   return good({ what: 'answer', task, on, via, answers, settles: settles(task.kind, answers), concerns });
 }
 
-const toldOf = (record: AnimalRecord, events: Surrounding['events']) => {
+export const toldOf = (record: AnimalRecord, events: Surrounding['events']) => {
   const told = answersIn(standing(events)).flatMap(({ body }) =>
     body.answers.massG === undefined ? [] : [{ on: body.on, massG: body.answers.massG }],
   );

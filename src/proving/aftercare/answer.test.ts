@@ -1,6 +1,6 @@
 import { expect, test } from 'vitest';
 import { allFacts, loadCareFacts } from '../../records/animal-facts.ts';
-import { type AftercareAnswers, answerFaults, concernsOf, settles } from './answer.ts';
+import { type AftercareAnswers, answerFaults, concernLimits, concernsOf, settles } from './answer.ts';
 import { taskKinds } from './task.ts';
 
 const { facts: care } = loadCareFacts();
@@ -9,7 +9,9 @@ const flagIds = care.triage.redFlags.map((one) => one.id);
 const days = { flagIds, from: '2026-09-01', latest: '2026-09-10' };
 const fields = (raw: Record<string, unknown>) => answerFaults(raw, days).map((one) => one.field);
 const concerns = (said: AftercareAnswers, lastMassG: number | null = 200) =>
-  concernsOf(said, { species, stage: 'adult', lastMassG }, care).map((one) => `${one.id} ${one.urgency}`);
+  concernsOf(said, { species, stage: 'adult', lastMassG }, concernLimits(care)).map(
+    (one) => `${one.id} ${one.urgency}`,
+  );
 
 test('everything that cannot be so is told at once', () => {
   expect(fields({ well: 'well', massG: 60, mealOn: '2026-09-04', note: 'quiet' })).toEqual([]);

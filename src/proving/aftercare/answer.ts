@@ -130,6 +130,19 @@ export interface Concern {
   readonly blanks: Readonly<Record<string, string | number>>;
 }
 
+/** Limits of data/ that concerns are judged by; handed so that a phone without the tables can judge too. */
+export interface ConcernLimits {
+  readonly lossWatchPct: number;
+  readonly lossAlarmPct: number;
+  readonly instrumentOffK: number;
+}
+
+export const concernLimits = (care: CareFacts): ConcernLimits => ({
+  lossWatchPct: numberOf(care.condition, 'lossWatchPct'),
+  lossAlarmPct: numberOf(care.condition, 'lossAlarmPct'),
+  instrumentOffK: numberOf(care.aftercare, 'instrumentOffK'),
+});
+
 export interface Told {
   readonly species: Species;
   readonly stage: LifeStage;
@@ -138,7 +151,7 @@ export interface Told {
 }
 
 /** What in the answers asks for a second look, most urgent first. A judgement of numbers and words, never a diagnosis. */
-export function concernsOf(said: AftercareAnswers, told: Told, care: CareFacts): readonly Concern[] {
+export function concernsOf(said: AftercareAnswers, told: Told, limits: ConcernLimits): readonly Concern[] {
   const found: Concern[] = [];
   const add = (id: ConcernId, urgency: Concern['urgency'], complaintId: string | null = null, blanks = {}) =>
     found.push({ id, urgency, complaintId, blanks });
@@ -147,16 +160,15 @@ export function concernsOf(said: AftercareAnswers, told: Told, care: CareFacts):
   else if (said.well === 'not-well') add('not-well', 'now');
   if (said.ate === 'brought-up') add('brought-up', 'now', 'brought-up');
   const lossPct = lossOf(said, told);
-  if (lossPct !== null && lossPct >= numberOf(care.condition, 'lossWatchPct'))
-    add('mass-loss', lossPct >= numberOf(care.condition, 'lossAlarmPct') ? 'now' : 'look', null, {
+  if (lossPct !== null && lossPct >= limits.lossWatchPct)
+    add('mass-loss', lossPct >= limits.lossAlarmPct ? 'now' : 'look', null, {
       pct: Math.round(lossPct * 10) / 10,
     });
   for (const key of wrongReadings(said, told)) add('reading', 'look', null, { key, valueC: said[key] as number });
   if (said.ate === 'refused') add('not-eating', 'look', 'not-eating');
   if (said.droppings === 'odd') add('droppings', 'look', 'droppings');
   const off = said.iceShownC;
-  if (off !== undefined && Math.abs(off) > numberOf(care.aftercare, 'instrumentOffK'))
-    add('instrument-off', 'look', null, { offK: off });
+  if (off !== undefined && Math.abs(off) > limits.instrumentOffK) add('instrument-off', 'look', null, { offK: off });
   return found.sort((a, b) => (a.urgency === b.urgency ? 0 : a.urgency === 'now' ? -1 : 1));
 }
 

@@ -141,7 +141,7 @@ test('every kind is said in both languages with no blank left open', () => {
   const nameless = byKey({ instruments: [{ id: 'h1', name: '', n: 2, checkedOn: null }] })[
     'check-instrument:h1:never'
   ]!;
-  expect(sayTask(nameless, 'en').title).toBe('Check the instrument thermometer 2 of the home');
+  expect(sayTask(nameless, 'en').title).toBe('Check the instrument: thermometer 2 of the home');
   expect(sayTask(byKey()['call-first']!, 'en', 'keeper').title).toBe('The first nights');
 });
 

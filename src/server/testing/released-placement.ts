@@ -11,19 +11,33 @@ export interface ReleasedForTests {
   readonly placementId: string;
 }
 
-const post = async (app: App, url: string, payload: object): Promise<{ id: string }> =>
-  (await app.inject({ method: 'POST', url, payload })).json();
+/** How the doors are reached: in this process, or over the network. */
+export type Post = (url: string, payload: object) => Promise<{ id: string }>;
+
+export const postTo =
+  (app: App): Post =>
+  async (url, payload) =>
+    (await app.inject({ method: 'POST', url, payload })).json();
 
 export async function releasedPlacement(
-  app: App,
+  post: Post,
   db: Db,
   branchId: string,
-  choice: { readonly at: Date; readonly arrivedOn: string; readonly name?: string; readonly release?: boolean },
+  choice: {
+    readonly at: Date;
+    readonly arrivedOn: string;
+    readonly name?: string;
+    readonly label?: string;
+    readonly release?: boolean;
+  },
 ): Promise<ReleasedForTests> {
   const document = exampleDocument() as { answers: object };
-  const labelled = { ...document, answers: { ...document.answers, label: choice.name ?? 'Ümläut, flat above' } };
-  const enquiry = await post(app, '/api/enquiries', { document: labelled });
-  const animal = await post(app, '/api/animals', {
+  const labelled = {
+    ...document,
+    answers: { ...document.answers, label: choice.label ?? choice.name ?? 'Ümläut, flat above' },
+  };
+  const enquiry = await post('/api/enquiries', { document: labelled });
+  const animal = await post('/api/animals', {
     values: {
       speciesId: 'corn',
       callName: choice.name ?? 'Jürgen',
@@ -42,7 +56,7 @@ export async function releasedPlacement(
     ['weighing', { massG: 420 }],
     ['length', { totalLengthCm: 100, snoutVentMm: null, errorMm: 20, how: 'trace' }],
   ] as const)
-    await post(app, `/api/animals/${animal.id}/entries`, { kind, on: choice.arrivedOn, body });
+    await post(`/api/animals/${animal.id}/entries`, { kind, on: choice.arrivedOn, body });
   const writer = { at: choice.at, by: 'tester' };
   const placementId = await insertPlacement(db, { branchId, enquiryId: enquiry.id, animalId: animal.id }, writer);
   if (choice.release !== false)

@@ -12,6 +12,7 @@ interface SheetLink {
 }
 
 const sheets: readonly SheetLink[] = [
+  { key: 'nav.today', path: '/today' },
   { key: 'nav.enquiry', path: '/' },
   { key: 'nav.placements', path: '/placements', under: '/placement' },
   { key: 'nav.animals', path: '/animals' },

@@ -13,6 +13,7 @@ import { wallMoment, wallNow } from '../proof/wall-words.ts';
 import { keepPagesForOffline } from '../round/offline-pages.ts';
 import { useSheet } from '../settings/settings-context.tsx';
 import { useWidth } from '../settings/use-width.ts';
+import { AftercarePart } from './aftercare-part.tsx';
 import { type KeeperPageData, openPage, send } from './keeper-api.ts';
 import { forget, keepPage, keptPage, queue, unqueue, waiting } from './keeper-store.ts';
 import { ReadingMarks } from './reading-marks.tsx';
@@ -39,6 +40,7 @@ export function KeeperPage({ secret }: { readonly secret: string }) {
   const [count, setCount] = useState(() => waiting(secret).length);
   const [sent, setSent] = useState(false);
   const [refused, setRefused] = useState<readonly Fault[]>([]);
+  const [asking, setAsking] = useState(false);
   const [ref, width] = useWidth<HTMLDivElement>(520);
 
   const refresh = useCallback(async () => {
@@ -85,73 +87,76 @@ export function KeeperPage({ secret }: { readonly secret: string }) {
   return (
     <main className="keeper" ref={ref}>
       <DrawingPatterns />
-      <h1>{t('keeper.title')}</h1>
-      <p className={page.state === 'proven' ? 'keeper-state keeper-proven' : 'keeper-state'} role="status">
-        {t(`keeper.${page.state}`)}
-      </p>
-      <p>{t(page.state === 'proven' ? 'keeper.provenSay' : 'keeper.notYetSay')}</p>
-      <div className="keeper-drawing">
-        <SectionDrawing
-          enclosure={home}
-          readings={null}
-          climate={null}
-          width={width}
-          mostInsideHeight={insideHeight}
-          describedBy="keeper-drawing"
-          moves={null}
-        />
-        <ReadingMarks home={home} width={width} mostInsideHeight={insideHeight} />
-      </div>
-      <p id="keeper-drawing">
-        {t('keeper.drawing')} {t('keeper.probe')}
-      </p>
-      {handPlaces.map((place, i) => (
-        <QuantityField
-          key={place}
-          kind="temperature"
-          label={`${i + 1}. ${t(`keeper.${place}`)}`}
-          value={values[place]}
-          min={handLimitsC.low}
-          max={handLimitsC.high}
-          onChange={(v) => put({ ...newest.current, [place]: v })}
-        />
-      ))}
-      <Button className="button button-large" onPress={() => void press()}>
-        {t('keeper.send')}
-      </Button>
-      <div role="status">
-        {empty && <p className="field-fault">{t('keeper.empty')}</p>}
-        {count > 0 && <p>{t('keeper.waiting', { count })}</p>}
-        {offline && <p>{t('keeper.offline')}</p>}
-        {sent && count === 0 && refused.length === 0 && <p>{t('keeper.sent')}</p>}
-        {refused.length > 0 && (
-          <p className="field-fault">
-            {t('keeper.refused')} <span lang="en">{refused.map((f) => `${f.say} ${f.fix}`).join(' ')}</span>
-          </p>
+      <AftercarePart secret={secret} onAsking={setAsking} />
+      <div hidden={asking}>
+        <h1>{t('keeper.title')}</h1>
+        <p className={page.state === 'proven' ? 'keeper-state keeper-proven' : 'keeper-state'} role="status">
+          {t(`keeper.${page.state}`)}
+        </p>
+        <p>{t(page.state === 'proven' ? 'keeper.provenSay' : 'keeper.notYetSay')}</p>
+        <div className="keeper-drawing">
+          <SectionDrawing
+            enclosure={home}
+            readings={null}
+            climate={null}
+            width={width}
+            mostInsideHeight={insideHeight}
+            describedBy="keeper-drawing"
+            moves={null}
+          />
+          <ReadingMarks home={home} width={width} mostInsideHeight={insideHeight} />
+        </div>
+        <p id="keeper-drawing">
+          {t('keeper.drawing')} {t('keeper.probe')}
+        </p>
+        {handPlaces.map((place, i) => (
+          <QuantityField
+            key={place}
+            kind="temperature"
+            label={`${i + 1}. ${t(`keeper.${place}`)}`}
+            value={values[place]}
+            min={handLimitsC.low}
+            max={handLimitsC.high}
+            onChange={(v) => put({ ...newest.current, [place]: v })}
+          />
+        ))}
+        <Button className="button button-large" onPress={() => void press()}>
+          {t('keeper.send')}
+        </Button>
+        <div role="status">
+          {empty && <p className="field-fault">{t('keeper.empty')}</p>}
+          {count > 0 && <p>{t('keeper.waiting', { count })}</p>}
+          {offline && <p>{t('keeper.offline')}</p>}
+          {sent && count === 0 && refused.length === 0 && <p>{t('keeper.sent')}</p>}
+          {refused.length > 0 && (
+            <p className="field-fault">
+              {t('keeper.refused')} <span lang="en">{refused.map((f) => `${f.say} ${f.fix}`).join(' ')}</span>
+            </p>
+          )}
+        </div>
+        {page.readings.length > 0 && (
+          <>
+            <h2>{t('keeper.done')}</h2>
+            <ul className="proof-list">
+              {page.readings.map((r) => (
+                <li key={r.at}>
+                  <strong>{wallMoment(measure.locale, Date.parse(`${r.at}Z`) / 1000)}</strong>
+                  <span>
+                    {handPlaces
+                      .flatMap((p) =>
+                        r.valuesC[p] === undefined
+                          ? []
+                          : [`${t(`proof.place.${p}`)} ${measure.text('temperature', r.valuesC[p])}`],
+                      )
+                      .join(', ')}
+                  </span>
+                </li>
+              ))}
+            </ul>
+          </>
         )}
+        <p className="field-hint">{t('keeper.until', { day })}</p>
       </div>
-      {page.readings.length > 0 && (
-        <>
-          <h2>{t('keeper.done')}</h2>
-          <ul className="proof-list">
-            {page.readings.map((r) => (
-              <li key={r.at}>
-                <strong>{wallMoment(measure.locale, Date.parse(`${r.at}Z`) / 1000)}</strong>
-                <span>
-                  {handPlaces
-                    .flatMap((p) =>
-                      r.valuesC[p] === undefined
-                        ? []
-                        : [`${t(`proof.place.${p}`)} ${measure.text('temperature', r.valuesC[p])}`],
-                    )
-                    .join(', ')}
-                </span>
-              </li>
-            ))}
-          </ul>
-        </>
-      )}
-      <p className="field-hint">{t('keeper.until', { day })}</p>
     </main>
   );
 }

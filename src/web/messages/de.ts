@@ -7,12 +7,14 @@ import { placementDe } from './placement-de.ts';
 import { proofDe } from './proof-de.ts';
 import { referenceDe } from './reference-de.ts';
 import { shelfDe } from './shelf-de.ts';
+import { todayDe } from './today-de.ts';
 
 export const de: MessageBook = {
   ...animalDe,
   ...chooseDe,
   ...referenceDe,
   ...shelfDe,
+  ...todayDe,
   ...proofDe,
   ...packDe,
   ...placementDe,

@@ -8,12 +8,14 @@ import { placementEn } from './placement-en.ts';
 import { proofEn } from './proof-en.ts';
 import { referenceEn } from './reference-en.ts';
 import { shelfEn } from './shelf-en.ts';
+import { todayEn } from './today-en.ts';
 
 export const en = {
   ...animalEn,
   ...chooseEn,
   ...referenceEn,
   ...shelfEn,
+  ...todayEn,
   ...proofEn,
   ...packEn,
   ...placementEn,

@@ -6,6 +6,7 @@ import { DrawingPatterns } from '../pictures/drawing-patterns.tsx';
 import { SectionDrawing } from '../pictures/section-drawing.tsx';
 import { useSheet } from '../settings/settings-context.tsx';
 import { useWidth } from '../settings/use-width.ts';
+import { AftercareNote } from '../today/aftercare-note.tsx';
 import { DecisionPart } from './decision-part.tsx';
 import { HistoryPart } from './history-part.tsx';
 import { NextLine } from './next-line.tsx';
@@ -68,6 +69,7 @@ function Sheet({ sheet, on }: PartProps) {
               {nameOf(sheet.animal.speciesId)} · {sheet.enquiry.title}
             </p>
           </div>
+          {sheet.state === 'released' && <AftercareNote id={sheet.id} />}
           <DecisionPart sheet={sheet} on={on} />
           <RequirementsPart sheet={sheet} on={on} />
           <PackPart sheet={sheet} />

@@ -100,6 +100,12 @@ function useSteps(sheet: PlacementSheet): readonly Step[] {
       path: null,
     },
     { id: 'pack', state: 'to-do', word: t('thread.pack.to-do'), on: null, path: null },
-    { id: 'aftercare', state: 'to-do', word: t('thread.aftercare.to-do'), on: null, path: null },
+    {
+      id: 'aftercare',
+      state: 'to-do',
+      word: t('thread.aftercare.to-do'),
+      on: null,
+      path: released ? `/aftercare/${sheet.id}` : null,
+    },
   ];
 }

@@ -21,6 +21,7 @@ const ReferencePages = lazy(async () => ({
 }));
 const ChoosePage = lazy(async () => ({ default: (await import('../choose/choose-page.tsx')).ChoosePage }));
 const ProofPage = lazy(async () => ({ default: (await import('../proof/proof-page.tsx')).ProofPage }));
+const TodayPages = lazy(async () => ({ default: (await import('../today/today-pages.tsx')).TodayPages }));
 const KeeperPage = lazy(async () => ({ default: (await import('../keeper/keeper-page.tsx')).KeeperPage }));
 const PlacementPages = lazy(async () => ({
   default: (await import('../placement/placement-pages.tsx')).PlacementPages,
@@ -52,8 +53,7 @@ function Localised() {
 
 function SheetOf({ route }: { readonly route: Route }) {
   const { t } = useSheet();
-  if (route.page === 'animal' || route.page === 'reference' || route.page === 'shelf')
-    return <AnimalSheets route={route} />;
+  if ('path' in route) return <AnimalSheets route={route} />;
   if (route.page === 'keeper')
     return (
       <Suspense fallback={<main className="notice">{t('keeper.loading')}</main>}>
@@ -78,13 +78,10 @@ function AnimalSheets({ route }: { readonly route: Extract<Route, { readonly pat
     <>
       <AnimalTopLine />
       <Suspense fallback={<main className="notice">{t('animals.waiting')}</main>}>
-        {route.page === 'animal' ? (
-          <AnimalPages path={route.path} />
-        ) : route.page === 'shelf' ? (
-          <ShelfPage />
-        ) : (
-          <ReferencePages path={route.path} />
-        )}
+        {route.page === 'animal' && <AnimalPages path={route.path} />}
+        {route.page === 'reference' && <ReferencePages path={route.path} />}
+        {route.page === 'shelf' && <ShelfPage />}
+        {route.page === 'today' && <TodayPages path={route.path} />}
       </Suspense>
       <footer className="colophon">{t('app.colophon')}</footer>
     </>

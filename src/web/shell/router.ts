@@ -8,6 +8,7 @@ export type Route =
   | { readonly page: 'animal'; readonly path: string }
   | { readonly page: 'proof'; readonly id: string }
   | { readonly page: 'placement'; readonly id: string | null }
+  | { readonly page: 'today'; readonly path: string }
   | { readonly page: 'keeper'; readonly secret: string }
   | { readonly page: 'reference'; readonly path: string }
   | { readonly page: 'shelf'; readonly path: string };
@@ -16,6 +17,7 @@ export function routeFrom(path: string): Route {
   if (/^\/(?:animals|round|register|call)(?:\/|$)/.test(path)) return { page: 'animal', path };
   if (/^\/shelf\/?$/.test(path)) return { page: 'shelf', path };
   if (/^\/(?:species|space)(?:\/|$)/.test(path)) return { page: 'reference', path };
+  if (/^\/(?:today|aftercare|own-figures|instruments)(?:\/|$)/.test(path)) return { page: 'today', path };
   const choose = /^\/choose(?:\/([0-9a-f-]+))?\/?$/.exec(path);
   if (choose) return { page: 'choose', id: choose[1] ?? null };
   const proof = /^\/proof\/([0-9a-f-]{36})\/?$/.exec(path)?.[1];

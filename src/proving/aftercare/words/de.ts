@@ -40,7 +40,7 @@ export const de: AftercareWords = {
       why: 'Eingebaut am {fitted}; kein Plan ist aufbewahrt, darum gilt: Sie brennt {hoursPerDay} Stunden am Tag, mehr kann sie nicht. Sie hält meist {lifeH} Stunden oder länger.',
     },
     'check-instrument': {
-      title: 'Messgerät {name} prüfen',
+      title: 'Messgerät prüfen: {name}',
       why: 'An schmelzendem Eis oder feuchtem Salz alle {days} Tage; ein nie geprüftes sofort.',
     },
     'move-up': {

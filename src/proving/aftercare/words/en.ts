@@ -49,7 +49,7 @@ export const en: AftercareWords = {
       why: 'Fitted {fitted}; no plan is kept, so it is taken to burn {hoursPerDay} hours a day, the most it can. It usually lasts {lifeH} hours or longer.',
     },
     'check-instrument': {
-      title: 'Check the instrument {name}',
+      title: 'Check the instrument: {name}',
       why: 'At melting ice or a wet salt every {days} days; one that was never checked, at once.',
     },
     'move-up': {

@@ -46,9 +46,10 @@ export interface DeskSurroundings {
 export async function surroundings(desk: DeskContext): Promise<DeskSurroundings> {
   const branch = await branchFacts(desk.db, desk.actor.branchId);
   const place = (places as readonly string[]).includes(branch.place) ? (branch.place as Place) : 'england';
-  const southern = place === 'new-south-wales' || place === 'victoria';
-  return { ...branch, place, southern, today: todayOf(desk.clock), ...allFacts() };
+  return { ...branch, place, southern: isSouthern(place), today: todayOf(desk.clock), ...allFacts() };
 }
+
+export const isSouthern = (place: string): boolean => place === 'new-south-wales' || place === 'victoria';
 
 export async function recordsOf(
   desk: DeskContext,

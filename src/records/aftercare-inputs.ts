@@ -32,7 +32,7 @@ export async function followedEvents(db: Rows, placementIds: readonly string[]):
     .selectFrom('placement_event')
     .select(['id', 'placement_id as placementId', 'kind', 'body', 'at', 'by'])
     .where('placement_id', 'in', [...placementIds])
-    .where('kind', 'in', ['released', 'refused', 'reopened', 'taken-back', 'aftercare'])
+    .where('kind', 'in', ['statement', 'released', 'refused', 'reopened', 'taken-back', 'aftercare'])
     .orderBy('seq')
     .execute();
 }

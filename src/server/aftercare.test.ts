@@ -3,11 +3,15 @@ import ICAL from 'ical.js';
 import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest';
 import type { Clock } from '../desk/desk-context.ts';
 import { startPlanner } from '../desk/planner.ts';
+import type { Enclosure } from '../physics/enclosure.ts';
+import { firstColdNight } from '../proving/aftercare/season.ts';
+import { allFacts } from '../records/animal-facts.ts';
 import type { Records } from '../records/open.ts';
 import { addPlacementEvent } from '../records/placements.ts';
 import { type Branch, firstBranch } from '../records/shops.ts';
 import { freshRecords } from '../records/testing/fresh-database.ts';
 import { buildApp } from './app.ts';
+import { exampleDocument } from './testing/example-document.ts';
 import { postTo, type ReleasedForTests, releasedPlacement } from './testing/released-placement.ts';
 import type { App } from './types.ts';
 
@@ -115,6 +119,39 @@ describe('the tasks of a placement', () => {
     expect(tasks).not.toHaveProperty(['prove-home']);
     expect(Object.keys(tasks).some((key) => key.startsWith('prove-cold:') || key.startsWith('prove-heat:'))).toBe(true);
   });
+});
+
+test('a home where winter comes in July is proven again before that', async () => {
+  const proof = (enquiryId: string) =>
+    records.db
+      .insertInto('proof_result')
+      .values({
+        id: randomUUID(),
+        enquiry_id: enquiryId,
+        enquiry_version: 1,
+        answer: JSON.stringify({ verdict: 'proven', roomReadC: { low: 17, high: 40 } }),
+        inputs: '{}',
+        model_version: 'm',
+        data_version: 'd',
+        at: clock.now(),
+        by: 'x',
+      })
+      .execute();
+  const coldOf = async (place: string | null) => {
+    const home = await releasedPlacement(postTo(app), records.db, branch.branchId, {
+      at: clock.now(),
+      arrivedOn: '2026-07-01',
+      ...(place === null ? {} : { place }),
+    });
+    await proof(home.enquiryId);
+    const { tasks } = (await ask('GET', `/api/placements/${home.placementId}/aftercare`)).body;
+    return tasks.find((task: { kind: string }) => task.kind === 'prove-cold') as { to: string } | undefined;
+  };
+  const [here, there] = [await coldOf(null), await coldOf('victoria')];
+  const { room } = (exampleDocument() as { enclosure: Enclosure }).enclosure;
+  const cold = (southern: boolean) => firstColdNight(room, 17, '2026-09-01', allFacts().care.aftercare, southern)?.to;
+  expect([here?.to, there?.to]).toEqual([cold(false), cold(true)]);
+  expect(here?.to).not.toBe(there?.to);
 });
 
 describe('an answer', () => {

@@ -21,7 +21,7 @@ import {
 import { placementState } from '../../records/placements.ts';
 import type { Db } from '../../records/schema.ts';
 import { versions } from '../../records/versions.ts';
-import { type AnimalRecord, recordsOf, surroundings } from '../animal-record.ts';
+import { type AnimalRecord, isSouthern, recordsOf, surroundings } from '../animal-record.ts';
 import type { DeskContext } from '../desk-context.ts';
 import { dayOf } from '../today.ts';
 import { assembled } from './assemble.ts';
@@ -120,7 +120,9 @@ async function rebuild(desk: DeskContext, ids: readonly string[]): Promise<void>
       instruments: instruments.get(placement.enquiryId) ?? [],
       record,
     };
-    const tasks = stay.open ? aftercareTasks(assembled(facts, around), around.care) : [];
+    const tasks = stay.open
+      ? aftercareTasks(assembled(facts, { ...around, southern: southernHome(own) ?? around.southern }), around.care)
+      : [];
     return [{ released: stay.released, ...follows(placement, stay.followed, own, tasks) }];
   });
   await putAftercare(desk.db, ids, {
@@ -130,6 +132,12 @@ async function rebuild(desk: DeskContext, ids: readonly string[]): Promise<void>
     dataVersion: madeWith(),
     at: desk.clock.now(),
   });
+}
+
+/** Whether winter comes in July where the home is said to be; null when nobody said where. */
+function southernHome(events: readonly FollowedEvent[]): boolean | null {
+  const said = events.findLast((one) => one.kind === 'statement' && one.body.requirement === 'home-place');
+  return typeof said?.body.place === 'string' ? isSouthern(said.body.place) : null;
 }
 
 interface Stay {

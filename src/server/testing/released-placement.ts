@@ -29,6 +29,8 @@ export async function releasedPlacement(
     readonly name?: string;
     readonly label?: string;
     readonly release?: boolean;
+    /** Where the home is said to be. */
+    readonly place?: string;
   },
 ): Promise<ReleasedForTests> {
   const document = exampleDocument() as { answers: object };
@@ -59,6 +61,11 @@ export async function releasedPlacement(
     await post(`/api/animals/${animal.id}/entries`, { kind, on: choice.arrivedOn, body });
   const writer = { at: choice.at, by: 'tester' };
   const placementId = await insertPlacement(db, { branchId, enquiryId: enquiry.id, animalId: animal.id }, writer);
+  if (choice.place !== undefined)
+    await db.transaction().execute((tx) => {
+      const body = { requirement: 'home-place', answer: 'met', text: '', place: choice.place, years: null };
+      return addPlacementEvent(tx, placementId, { kind: 'statement', body, token: randomUUID() }, writer);
+    });
   if (choice.release !== false)
     await db
       .transaction()

@@ -5,7 +5,7 @@ export const todayDe: Readonly<Record<keyof typeof todayEn, string>> = {
   'nav.today': 'Heute',
 
   'today.title': 'Heute, {day}',
-  'today.lead': '{now}, was nicht warten kann. Nachsorge: {overdue} überfällig, {due} fällig.',
+  'today.lead': 'Kann nicht warten: {now}. Nachsorge: {overdue} überfällig, {due} fällig.',
   'today.waiting':
     'Vermittlungen, für die noch gerechnet wird: {n}. Die Liste wächst von selbst; gleich noch einmal laden.',
   'today.moreThan': 'mehr als {n}',
@@ -52,7 +52,7 @@ export const todayDe: Readonly<Record<keyof typeof todayEn, string>> = {
   'today.enquiry.plan': 'Den Plan aufbewahren',
   'today.enquiry.proof': 'Das Heim durch Messwerte nachweisen',
   'today.enquiry.placement': 'Eine Vermittlung öffnen',
-  'today.held': 'Dürfen noch nicht gehen: {n}. Warum',
+  'today.held': 'Dürfen noch nicht gehen: {n}. Die Gründe',
   'today.begin': 'So fängt es an',
   'today.begin.animals': 'Ein Tier aufnehmen,',
   'today.begin.animalsSay': 'damit Register, Mahlzeiten und Gewichte einen Platz haben.',

@@ -3,7 +3,7 @@ export const todayEn = {
   'nav.today': 'Today',
 
   'today.title': 'Today, {day}',
-  'today.lead': '{now} that cannot wait. Aftercare: {overdue} overdue, {due} due.',
+  'today.lead': 'Cannot wait: {now}. Aftercare: {overdue} overdue, {due} due.',
   'today.waiting': 'Placements still being worked out: {n}. The list grows by itself; load it again in a while.',
   'today.moreThan': 'more than {n}',
   'today.now': 'Now',

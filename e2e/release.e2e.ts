@@ -278,6 +278,14 @@ describeInBrowser('the release', () => {
     await page.goto(`${program.url}/placements`);
     await page.getByRole('heading', { name: 'Placements', exact: true }).waitFor();
     await looked('placements');
+    await page.getByText('What this shop holds absolute').click();
+    await page.getByLabel('Requirement').selectOption('lock');
+    await page.getByLabel('Why', { exact: true }).fill('two escapes last year');
+    await looked('placements-policy');
+    await page.getByRole('button', { name: 'Make it absolute' }).click();
+    await page.getByText(/Set by .*: two escapes last year/).waitFor();
+    const { policy } = (await read('/api/placements')) as { policy: { id: string; absolute: string }[] };
+    expect(policy.find((one) => one.id === 'lock')?.absolute).toBe('absolute');
     const german = await (
       await browser.newContext({ viewport: { width: 1280, height: 900 }, locale: 'de-DE' })
     ).newPage();

@@ -39,3 +39,18 @@ export const releasePolicy = (values: readonly ShopValue[]): ReleasePolicy =>
       return row === null || (value.value !== 'absolute' && value.value !== 'manager') ? [] : [[row.id, value.value]];
     }),
   );
+
+/** How a requirement stands in this branch: as shipped, or as the shop set it, with who, when and why. */
+export interface PolicyLine {
+  readonly id: RequirementId;
+  readonly absolute: 'always' | 'absolute' | 'manager';
+  readonly set: { readonly by: string; readonly at: string; readonly why: string } | null;
+}
+
+export const policyLines = (values: readonly ShopValue[]): readonly PolicyLine[] =>
+  allRequirements().map((row) => {
+    const own = values.find(({ path }) => path === start + row.id);
+    if (row.absolute === 'always') return { id: row.id, absolute: 'always', set: null };
+    const absolute = releasePolicy(own ? [own] : [])[row.id] ?? shippedPolicy(row);
+    return { id: row.id, absolute, set: own ? { by: own.by, at: own.at, why: own.why } : null };
+  });

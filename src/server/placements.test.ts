@@ -60,6 +60,11 @@ describe('a placement', () => {
       vet: { answer: 'not-known' },
     });
     const list = await ask('GET', '/api/placements');
+    expect(list.body.policy).toHaveLength(26);
+    expect(list.body.policy.filter((one: { absolute: string }) => one.absolute !== 'manager')).toMatchObject([
+      { id: 'thermostat', absolute: 'always', set: null },
+      { id: 'examination', absolute: 'always', set: null },
+    ]);
     expect(list.body.placements).toMatchObject([{ id: opened.body.id, state: 'open', callName: 'Juniper' }]);
   });
 

@@ -8,6 +8,8 @@ import { placementSheet } from '../../desk/placement-sheet.ts';
 import type { PlacementThread } from '../../desk/placement-thread.ts';
 import { refuseSale, reopenPlacement, takeBack } from '../../desk/refuse-sale.ts';
 import { releaseAnimal } from '../../desk/release-animal.ts';
+import { policyLines } from '../../desk/release-policy.ts';
+import { shopValues } from '../../desk/shop-values.ts';
 import { listPlacements, showPlacement } from '../../desk/show-placement.ts';
 import { stateRequirement } from '../../desk/state-requirement.ts';
 import type { Result } from '../../shared/result.ts';
@@ -53,7 +55,10 @@ export function placementRoutes(app: App, doors: Doors): void {
       config: { who: 'register' },
       schema: { tags, summary: 'Placements of this branch, newest first', response: answers },
     },
-    async (request) => ({ placements: await listPlacements(doors.desk(request)) }),
+    async (request) => {
+      const desk = doors.desk(request);
+      return { placements: await listPlacements(desk), policy: policyLines(await shopValues(desk)) };
+    },
   );
   app.get(
     '/api/placements/:id',

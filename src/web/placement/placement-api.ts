@@ -4,6 +4,7 @@ import type { HeadingFinding } from '../../animal/register.ts';
 import type { Place } from '../../husbandry/law-rule.ts';
 import type { Enclosure, LifeStage } from '../../physics/enclosure.ts';
 import type { PlaceLaw } from '../../proving/release/law-requirements.ts';
+import type { RequirementId } from '../../proving/release/requirement.ts';
 import type { ReleaseAnswer } from '../../proving/release/requirements.ts';
 import type { ProofVerdict } from '../../proving/verdict/proof-answer.ts';
 import type { Verdict } from '../../shared/verdict.ts';
@@ -82,7 +83,15 @@ export interface PlacementSheet {
 
 const at = (id: string): string => `/api/placements/${encodeURIComponent(id)}`;
 
-export const listPlacements = () => ask<{ readonly placements: readonly PlacementLine[] }>('/api/placements');
+/** Whether a manager may override a requirement in this branch, and who set it so. */
+export interface PolicyLine {
+  readonly id: RequirementId;
+  readonly absolute: 'always' | 'absolute' | 'manager';
+  readonly set: { readonly by: string; readonly at: string; readonly why: string } | null;
+}
+
+export const listPlacements = () =>
+  ask<{ readonly placements: readonly PlacementLine[]; readonly policy: readonly PolicyLine[] }>('/api/placements');
 export const readPlacement = (id: string) => ask<PlacementSheet>(at(id));
 export const openPlacement = (enquiryId: string, animalId: string) =>
   ask<{ readonly id: string }>('/api/placements', 'POST', { enquiryId, animalId });

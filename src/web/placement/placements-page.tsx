@@ -12,6 +12,7 @@ import { useSheet } from '../settings/settings-context.tsx';
 import { go } from '../shell/router.ts';
 import { listPlacements, openPlacement, type PlacementLine } from './placement-api.ts';
 import { StateMark } from './placement-mark.tsx';
+import { PolicyPart } from './policy-part.tsx';
 
 export function PlacementsPage() {
   const { t } = useSheet();
@@ -28,6 +29,7 @@ export function PlacementsPage() {
       <NewPlacement />
       <PlacementList title={t('placements.open')} lines={open} none={t('placements.noneOpen')} />
       {ended.length > 0 && <PlacementList title={t('placements.ended')} lines={ended} none="" />}
+      <PolicyPart lines={value.policy} onChange={again} />
     </main>
   );
 }

@@ -162,6 +162,7 @@ describeInBrowser('the proof', () => {
     const phone = await (
       await browser.newContext({ viewport: { width: 390, height: 800 }, locale: 'en-GB' })
     ).newPage();
+    await phone.context().clearCookies(); // a keeper has no account
     await phone.goto(address ?? '');
     await phone.getByText('Not yet proven').waitFor();
     await shot('keeper-empty-390', phone);

@@ -8,7 +8,8 @@ import { postmasterFacts } from '../src/records/embedded/connection.ts';
 import { installedBinaries } from '../src/records/embedded/engine-binaries.ts';
 import { databasePlace } from '../src/records/embedded/place.ts';
 import { describeInBrowser, launchBrowser } from './support/browser.ts';
-import { type RunningProgram, startProgram } from './support/program.ts';
+import { sameOwner, signInOwner } from './support/owner.ts';
+import { type AsWhom, type RunningProgram, startProgram } from './support/program.ts';
 
 let data: string;
 beforeAll(() => {
@@ -19,7 +20,8 @@ afterAll(() => {
   rmSync(data, { recursive: true, force: true });
 });
 
-const start = async (): Promise<RunningProgram> => await startProgram({ DATABASE_URL: '', WARMSTEAD_DATA: data });
+const start = async (as?: AsWhom): Promise<RunningProgram> =>
+  await startProgram({ DATABASE_URL: '', WARMSTEAD_DATA: data }, as);
 
 /** Where the records of this folder lie: in it, or elsewhere when its folder is closed to the database's account. */
 function cluster(): string {
@@ -65,7 +67,10 @@ test('what is put down outlives a crash', async () => {
 });
 
 test('two programs share one set of records; the first to stop leaves the other at work', async () => {
-  const [one, two] = await Promise.all([start(), start()]);
+  const [one, two] = await Promise.all([start('stranger'), start('stranger')]);
+  // Each start makes the passwords of the demonstration anew: those of the later one hold.
+  const owner = await signInOwner(one.url, two.output()).catch(async () => await signInOwner(one.url, one.output()));
+  sameOwner(two.url, owner);
   await openEnquiry(one, 'seen from both');
   expect(await titles(two)).toContain('seen from both');
   expect(await one.stop()).toBe(0);

@@ -2,13 +2,17 @@
 import { spawn } from 'node:child_process';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
+
 import { freshDatabaseUrl } from '../../src/records/testing/fresh-database.ts';
+import { forgetOwner, type Owner, sameOwner, signInOwner } from './owner.ts';
 
 const root = join(dirname(fileURLToPath(import.meta.url)), '..', '..');
 
 export interface RunningProgram {
   /** Address without a slash at the end, e.g. "http://127.0.0.1:41234". */
   readonly url: string;
+  /** Its owner, who is signed in; null when it was told to be a stranger. */
+  readonly owner: Owner | null;
   /** All that it has written so far. */
   readonly output: () => string;
   /** Asks it to stop and gives its exit code. */
@@ -17,8 +21,14 @@ export interface RunningProgram {
   readonly crash: () => Promise<void>;
 }
 
-/** @param settings  further environment, e.g. { WARMSTEAD_DEMO: 'yes' }; DATABASE_URL '' uses WARMSTEAD_DATA */
-export async function startProgram(settings: Record<string, string> = {}): Promise<RunningProgram> {
+export type AsWhom = 'owner' | 'stranger' | Owner;
+
+/** @param settings  further environment, e.g. { WARMSTEAD_DEMO: 'yes' }; DATABASE_URL '' uses WARMSTEAD_DATA
+ *  @param as        signed in as its owner (who is made where there is none), as one of the same records, or not at all */
+export async function startProgram(
+  settings: Record<string, string> = {},
+  as: AsWhom = 'owner',
+): Promise<RunningProgram> {
   const database = settings.DATABASE_URL ?? (await freshDatabaseUrl());
   const env = { ...process.env, PORT: '0', HOST: '127.0.0.1', ...settings, DATABASE_URL: database };
   const child = spawn(process.execPath, [join(root, 'dist', 'server', 'main.mjs')], { env, cwd: root });
@@ -33,19 +43,28 @@ export async function startProgram(settings: Record<string, string> = {}): Promi
   const url = await new Promise<string>((done, fail) => {
     const look = (): void => {
       const found = /http:\/\/\S+/.exec(text)?.[0];
-      if (found !== undefined) done(found);
+      if (found !== undefined && text.includes('Stop with')) done(found);
     };
     child.stdout.on('data', look);
     void ended.then((code) => fail(new Error(`the program ended with ${code} before it was ready:\n${text}`)));
   });
+  let owner: Owner | null = null;
+  if (as === 'owner') owner = await signInOwner(url, text);
+  else if (as !== 'stranger') {
+    owner = as;
+    sameOwner(url, owner);
+  }
   return {
     url,
+    owner,
     output: () => text,
     stop: async () => {
+      forgetOwner(url);
       child.kill('SIGTERM');
       return await ended;
     },
     crash: async () => {
+      forgetOwner(url);
       child.kill('SIGKILL');
       await ended;
     },

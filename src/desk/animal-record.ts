@@ -101,6 +101,6 @@ function recordFrom(
 
 /** Faults: "ANIMAL_UNKNOWN". */
 export async function recordOf(desk: DeskContext, around: DeskSurroundings, id: string): Promise<Result<AnimalRecord>> {
-  const found = await recordsOf(desk, around, { id });
+  const found = await recordsOf(desk, around, { id, seenAt: desk.actor.branchId });
   return found[0] === undefined ? bad([animalFaults.unknown(id)]) : good(found[0]);
 }

@@ -63,7 +63,10 @@ export async function inspectRegister(desk: DeskContext, choice: InspectionChoic
   const longest = asked.sort((a, b) => b.years - a.years)[0];
   const years = choice.years ?? longest?.years ?? usualYears;
   const earliest = addDays(around.today, -Math.ceil(years * 365.25));
-  const records = await recordsOf(desk, around, choice.animalId === null ? {} : { id: choice.animalId });
+  const records = await recordsOf(desk, around, {
+    seenAt: desk.actor.branchId,
+    ...(choice.animalId === null ? {} : { id: choice.animalId }),
+  });
   const wanted = records.filter((record) => {
     const gone = goneOn(record.events);
     return matches(record, choice.search) && (!record.row.gone || gone === null || gone >= earliest);

@@ -1,7 +1,7 @@
 // The keeper's page: a link the shop gives out, what stands behind it, and the readings that come back through it.
 // Whoever holds the link sees the home's drawing and whether it is proven; no names, no animal, nothing else.
 import { type HandReading, handPlaces, handReadingFaults } from '../proving/hand-readings.ts';
-import { enquiryById } from '../records/enquiries.ts';
+import { enquiryBehindLink } from '../records/enquiries.ts';
 import {
   insertKeeperLink,
   type KeeperLink,
@@ -72,14 +72,9 @@ export interface KeeperPage {
 }
 
 /** What a keeper's link shows. Faults: "KEEPER_LINK". */
-export async function openKeeperPage(
-  db: Db,
-  clock: Clock,
-  branchId: string,
-  secret: string,
-): Promise<Result<KeeperPage>> {
+export async function openKeeperPage(db: Db, clock: Clock, secret: string): Promise<Result<KeeperPage>> {
   const link = await workingLink(db, clock, secret);
-  const enquiry = link && (await enquiryById(db, branchId, link.enquiryId));
+  const enquiry = link && (await enquiryBehindLink(db, link.enquiryId));
   const home = enquiry && homeOf(enquiry);
   if (!link || !enquiry || !home?.ok) return bad([readingFaults.linkUnknown]);
   const proof = await newestProof(db, link.enquiryId);

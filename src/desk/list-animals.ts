@@ -10,7 +10,11 @@ import { fitnessOf, registerOf } from './show-animal.ts';
 
 export async function listAnimals(desk: DeskContext, choice: { readonly all: boolean }) {
   const around = await surroundings(desk);
-  const records = await recordsOf(desk, around, choice.all ? {} : { branchId: desk.actor.branchId, gone: false });
+  const records = await recordsOf(
+    desk,
+    around,
+    choice.all ? { seenAt: desk.actor.branchId } : { branchId: desk.actor.branchId, gone: false },
+  );
   return { today: around.today, place: around.place, animals: records.map((record) => lineOf(record, around)) };
 }
 

@@ -16,6 +16,10 @@ export interface Planner {
   readonly plan: (job: PlanJob) => Promise<Result<PlanAnswer>>;
   /** The figures of a pack: the plan, and what a power cut, a heat wave and a cold snap do to this very box. */
   readonly pack: (job: PackJob) => Promise<Result<PackFigures>>;
+  /** Plans that wait for a worker. */
+  readonly waiting: () => number;
+  /** Whether the next one would be told to come back later. */
+  readonly isFull: () => boolean;
   readonly close: () => Promise<void>;
 }
 
@@ -90,6 +94,8 @@ export function startPlanner(workers = usualWorkers): Planner {
   return {
     plan: async (job) => (await work(job)) as Result<PlanAnswer>,
     pack: async (job) => (await work(job)) as Result<PackFigures>,
+    waiting: () => queue.length,
+    isFull: () => closed || queue.length >= longestQueue,
     close: async () => {
       closed = true;
       for (const waiting of queue.splice(0)) waiting.done(bad([busy(0)]));

@@ -4,8 +4,7 @@ import type { Records } from '../records/open.ts';
 import { insertProofResult } from '../records/readings.ts';
 import { firstBranch } from '../records/shops.ts';
 import { freshRecords } from '../records/testing/fresh-database.ts';
-import { buildApp } from '../server/app.ts';
-import { steppingClock } from '../server/testing/app-for-tests.ts';
+import { appAsOwner, steppingClock } from '../server/testing/app-for-tests.ts';
 import { answeredDocument, type Send, takeInFit } from '../server/testing/fit-animal.ts';
 import type { App } from '../server/types.ts';
 import type { DeskContext, Role } from './desk-context.ts';
@@ -35,7 +34,7 @@ beforeAll(async () => {
   records = await freshRecords();
   const branch = await firstBranch(records.db, { shopName: 'Test shop', branchName: 'Counter', at: clock.now() });
   branchId = branch.branchId;
-  app = await buildApp({ records, branch, planner, desk: () => as('owner') }, { webFolder: '', hosts: [] });
+  app = (await appAsOwner({ records, branch, planner, db: records.db, clock })).app;
 });
 afterAll(async () => {
   await app.close();

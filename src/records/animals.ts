@@ -85,12 +85,14 @@ export interface AnimalRow {
   readonly gone: boolean;
 }
 
-/** Animals of a shop, those of the other branches too: one animal, one history. */
+/** Animals of a shop. `branchId`: those that are there now; `seenAt`: those that are or ever were there, because the
+ *  register of a branch keeps an animal that moved on, and its history stays one. */
 export async function animalsOf(
   db: Db,
   shopId: string,
   choice: {
     readonly branchId?: string;
+    readonly seenAt?: string;
     readonly gone?: boolean;
     readonly id?: string;
     readonly ids?: readonly string[];
@@ -110,6 +112,21 @@ export async function animalsOf(
   if (choice.id !== undefined) query = query.where('animal.id', '=', choice.id);
   if (choice.ids !== undefined) query = query.where('animal.id', 'in', [...choice.ids]);
   if (choice.branchId !== undefined) query = query.where('animal_whereabouts.branch_id', '=', choice.branchId);
+  const { seenAt } = choice;
+  if (seenAt !== undefined) {
+    query = query.where((is) =>
+      is.or([
+        is('animal_whereabouts.branch_id', '=', seenAt),
+        is.exists(
+          is
+            .selectFrom('animal_event as e')
+            .select('e.id')
+            .whereRef('e.animal_id', '=', 'animal.id')
+            .where('e.branch_id', '=', seenAt),
+        ),
+      ]),
+    );
+  }
   if (choice.gone !== undefined) query = query.where('animal_whereabouts.gone', '=', choice.gone);
   return await query.orderBy('animal.created_at').execute();
 }

@@ -55,6 +55,11 @@ export async function enquiryById(db: Db, branchId: string, id: string): Promise
     .executeTakeFirst();
 }
 
+/** For a keeper's link, which opens one enquiry of whichever branch gave it out. */
+export async function enquiryBehindLink(db: Db, id: string): Promise<EnquiryRow | undefined> {
+  return await db.selectFrom('enquiry').select(columns).where('id', '=', id).executeTakeFirst();
+}
+
 /** Newest first. */
 export async function enquiriesOf(db: Db, branchId: string, limit: number): Promise<EnquiryRow[]> {
   return await db

@@ -59,6 +59,14 @@ const makeStepTable =
 
 const migrationFolder = (): string => join(programRoot(), 'src', 'records', 'migrations');
 
+let known: readonly string[] | undefined;
+
+/** Steps that this version of the program knows; read once. */
+export function migrationNames(): readonly string[] {
+  known ??= migrationsIn(migrationFolder()).map((m) => m.name);
+  return known;
+}
+
 export function migrationsIn(folder: string): Migration[] {
   const names = readdirSync(folder).filter((name) => name.endsWith('.sql'));
   return names.sort().map((name) => {

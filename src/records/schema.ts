@@ -1,5 +1,6 @@
 // What the tables look like to TypeScript: one interface for each table of migrations/, same names.
 import type { ColumnType, Generated, JSONColumnType, Kysely } from 'kysely';
+import type { AccountTables } from './account-schema.ts';
 import type { AftercareTables } from './aftercare-schema.ts';
 import type { AnimalTables } from './animal-schema.ts';
 import type { OverlayTables } from './overlay-schema.ts';
@@ -13,7 +14,8 @@ type Fixed<T> = ColumnType<T, T, never>;
 type Json = JSONColumnType<Record<string, unknown>>;
 
 export interface Tables
-  extends AftercareTables,
+  extends AccountTables,
+    AftercareTables,
     AnimalTables,
     OverlayTables,
     PlacementTables,

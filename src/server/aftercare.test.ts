@@ -10,9 +10,11 @@ import type { Records } from '../records/open.ts';
 import { addPlacementEvent } from '../records/placements.ts';
 import { type Branch, firstBranch } from '../records/shops.ts';
 import { freshRecords } from '../records/testing/fresh-database.ts';
-import { buildApp } from './app.ts';
+
+import { appAsOwner } from './testing/app-for-tests.ts';
 import { exampleDocument } from './testing/example-document.ts';
 import { postTo, type ReleasedForTests, releasedPlacement } from './testing/released-placement.ts';
+
 import type { App } from './types.ts';
 
 let records: Records;
@@ -30,9 +32,7 @@ beforeAll(async () => {
   at('2026-09-01T10:00:00');
   branch = await firstBranch(records.db, { shopName: 'Test shop', branchName: 'Counter', at: clock.now() });
   planner = startPlanner(1);
-  const { branchId } = branch;
-  const desk = () => ({ actor: { name: 'tester', branchId, role: 'owner' as const }, clock, db: records.db });
-  app = await buildApp({ records, branch, planner, desk }, { webFolder: '', hosts: [] });
+  app = (await appAsOwner({ records, branch, planner, db: records.db, clock })).app;
 });
 afterAll(async () => {
   await app.close();

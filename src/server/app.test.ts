@@ -3,16 +3,19 @@ import { type AppForTests, appForTests } from './testing/app-for-tests.ts';
 
 let running: AppForTests;
 beforeAll(async () => {
-  running = await appForTests();
-  running.app.get('/api/broken', { config: { who: 'anyone' } }, async () => {
-    throw new Error('password=secret in table enquiry');
+  running = await appForTests({
+    before: (app) =>
+      app.get('/api/broken', { config: { who: 'anyone' } }, async () => {
+        throw new Error('password=secret in table enquiry');
+      }),
   });
 });
 afterAll(async () => await running.close());
 
-test('health names the versions that answer', async () => {
-  const answer = await running.app.inject({ url: '/api/health' });
+test('the program names the versions that answer', async () => {
+  const answer = await running.app.inject({ url: '/api/program' });
   expect(answer.json()).toMatchObject({ ok: true, records: 'server', shop: 'Test shop' });
+  expect(answer.json().parts.map((one: { part: string }) => one.part)).toEqual(['database', 'tables', 'disk', 'queue']);
   expect(answer.json().model).toMatch(/^\d+\.\d+\.\d+\+[0-9a-f]{12}$/);
   expect(answer.json().data).toMatch(/^[0-9a-f]{12}$/);
 });

@@ -7,10 +7,15 @@ import fastifyStatic from '@fastify/static';
 import swagger from '@fastify/swagger';
 import type { TypeBoxTypeProvider } from '@fastify/type-provider-typebox';
 import Fastify, { type FastifyReply } from 'fastify';
+import { deskOf } from '../desk/accounts/sessions.ts';
 import { versions } from '../records/versions.ts';
 import { handleErrors, sendFaults } from './errors.ts';
 import { requestFaults } from './faults.ts';
+import { addGuard, ownDesk } from './guard.ts';
+import { logChoice } from './log.ts';
 import { overlayRoutes } from './overlays.ts';
+import { addRateLimit, usualPerMinute } from './rate-limit.ts';
+import { accountRoutes, peopleRoutes } from './routes/account.ts';
 import { aftercareRoutes } from './routes/aftercare.ts';
 import { animalRoutes } from './routes/animals.ts';
 import { enquiryRoutes } from './routes/enquiries.ts';
@@ -21,10 +26,12 @@ import { keeperRoutes } from './routes/keeper.ts';
 import { packRoutes } from './routes/pack.ts';
 import { placementRoutes } from './routes/placements.ts';
 import { planRoutes } from './routes/plan.ts';
+import { programRoutes } from './routes/program.ts';
 import { readingRoutes } from './routes/readings.ts';
+import { sessionRoutes } from './routes/session.ts';
 import { shelfRoutes } from './routes/shelf.ts';
 import { addSecurity } from './security.ts';
-import type { App, Doors } from './types.ts';
+import type { App, Doors, Ground } from './types.ts';
 import { requireWho } from './who.ts';
 
 export interface AppChoice {
@@ -32,15 +39,20 @@ export interface AppChoice {
   readonly webFolder: string;
   readonly hosts: readonly string[];
   readonly log?: boolean;
+  /** Addresses of proxies whose word on https and on who asks is believed; none unless named. */
+  readonly proxies?: readonly string[];
+  /** Requests a minute from one address. */
+  readonly perMinute?: number;
 }
 
 /** An enquiry is at most 256 kB; JSON escapes can double that. */
 const bodyLimitBytes = 600_000;
 
-export async function buildApp(doors: Doors, choice: AppChoice): Promise<App> {
+export async function buildApp(ground: Ground, choice: AppChoice): Promise<App> {
   const app = Fastify({
     bodyLimit: bodyLimitBytes,
-    logger: choice.log === true ? { level: 'error', stream: process.stderr } : false,
+    logger: choice.log === true ? logChoice(process.stderr) : false,
+    trustProxy: choice.proxies === undefined || choice.proxies.length === 0 ? false : [...choice.proxies],
     forceCloseConnections: true,
     // Nothing is bent into shape or dropped: what does not fit is said, all at once.
     ajv: { customOptions: { allErrors: true, coerceTypes: false, removeAdditional: false } },
@@ -48,6 +60,9 @@ export async function buildApp(doors: Doors, choice: AppChoice): Promise<App> {
   handleErrors(app as never);
   requireWho(app as never);
   await addSecurity(app as never, { hosts: choice.hosts });
+  await addRateLimit(app as never, choice.perMinute ?? usualPerMinute);
+  await addGuard(app as never, { db: ground.db, clock: ground.sessionClock ?? ground.clock });
+  const doors = doorsOn(ground);
   await app.register(swagger, {
     openapi: { openapi: '3.1.0', info: { title: 'Warmstead', version: versions().program } },
   });
@@ -55,7 +70,11 @@ export async function buildApp(doors: Doors, choice: AppChoice): Promise<App> {
     const inside = scope.withTypeProvider<TypeBoxTypeProvider>();
     enquiryRoutes(inside, doors);
     planRoutes(inside, doors);
-    factRoutes(inside, doors);
+    sessionRoutes(inside, doors);
+    accountRoutes(inside, doors);
+    peopleRoutes(inside, doors);
+    programRoutes(inside, doors);
+    factRoutes(inside);
     animalRoutes(inside, doors);
     examinationRoutes(inside, doors);
     inspectionRoutes(inside, doors);
@@ -70,6 +89,15 @@ export async function buildApp(doors: Doors, choice: AppChoice): Promise<App> {
   app.get('/api/openapi.json', { config: { who: 'self' }, schema: { hide: true } }, async () => app.swagger());
   await addPages(app, choice.webFolder);
   return app;
+}
+
+function doorsOn(ground: Ground): Doors {
+  const { records, branch, planner, db, clock } = ground;
+  const stranger = { db, clock };
+  const gate = { db, clock: ground.sessionClock ?? clock };
+  const own: Doors['own'] = (request) => ownDesk(gate, request);
+  const desk: Doors['desk'] = (request) => deskOf(stranger, own(request).session);
+  return { records, branch, planner, stranger, gate, own, desk };
 }
 
 /** Every address that is not the API's and not a file opens the one page; it finds its way by itself. */

@@ -4,14 +4,21 @@ import { randomUUID } from 'node:crypto';
 import type { FastifyError, FastifyInstance, FastifyReply } from 'fastify';
 import type { Fault } from '../shared/fault.ts';
 import { requestFaults, schemaFaults } from './faults.ts';
+import { TooMany } from './rate-limit.ts';
 
 /** Codes with a status of their own; every other fault is about the content: 422. */
 const statusByCode: Readonly<Record<string, number>> = {
   REQUEST_FIELD: 400,
   REQUEST_JSON: 400,
+  ACCOUNT_NEEDED: 401,
+  ACCOUNT_LOCKED: 401,
+  ACCOUNT_WRONG: 401,
+  ACCOUNT_PASSKEY: 401,
   REQUEST_FOREIGN: 403,
   OVERRIDE_ABSOLUTE: 403,
   PLACEMENT_ROLE: 403,
+  ACCOUNT_ROLE: 403,
+  ACCOUNT_PROVE: 403,
   REQUEST_UNKNOWN: 404,
   PLACEMENT_UNKNOWN: 404,
   ENQUIRY_UNKNOWN: 404,
@@ -25,6 +32,10 @@ const statusByCode: Readonly<Record<string, number>> = {
   AFTERCARE_NOT_RELEASED: 409,
   AFTERCARE_TASK: 409,
   AFTERCARE_EVENT: 409,
+  ACCOUNT_UNKNOWN: 404,
+  ACCOUNT_SET_UP: 409,
+  ACCOUNT_CHANGED: 409,
+  ACCOUNT_LAST_OWNER: 409,
   ENQUIRY_CHANGED: 409,
   SHELF_CHANGED: 409,
   SHELF_VERSION: 404,
@@ -39,6 +50,8 @@ const statusByCode: Readonly<Record<string, number>> = {
   ENQUIRY_TOO_LARGE: 413,
   REQUEST_VERSION_MISSING: 428,
   REQUEST_TOO_MANY: 429,
+  ACCOUNT_WAIT: 429,
+  ACCOUNT_PIN_SPENT: 429,
   SERVER_FAILED: 500,
   PLAN_BUSY: 503,
   PROOF_BUSY: 503,
@@ -63,6 +76,7 @@ export function handleErrors(app: FastifyInstance): void {
 }
 
 function knownFaults(error: FastifyError, bodyLimitBytes: number): Fault[] | null {
+  if (error instanceof TooMany) return [requestFaults.tooMany(error.perMinute)];
   if (error.validation !== undefined) return schemaFaults(error.validation, error.validationContext ?? 'body');
   if (error.code === 'FST_ERR_CTP_BODY_TOO_LARGE') return [requestFaults.tooLarge(bodyLimitBytes)];
   const unreadable = ['FST_ERR_CTP_INVALID_MEDIA_TYPE', 'FST_ERR_CTP_EMPTY_JSON_BODY', 'FST_ERR_CTP_INVALID_JSON_BODY'];

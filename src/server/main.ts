@@ -1,7 +1,11 @@
 // Starts the program: opens the records, listens, says where, and stops cleanly on Ctrl-C.
-// PORT, HOST, DATABASE_URL, WARMSTEAD_DATA, WARMSTEAD_HOSTS, WARMSTEAD_DEMO and WARMSTEAD_MQTT are read here and nowhere else.
+// PORT, HOST, DATABASE_URL, WARMSTEAD_DATA, WARMSTEAD_HOSTS, WARMSTEAD_PROXY, WARMSTEAD_RATE, WARMSTEAD_DEMO and
+// WARMSTEAD_MQTT are read here and nowhere else.
 import type { AddressInfo } from 'node:net';
 import { join, resolve } from 'node:path';
+import { demoPasswords } from '../desk/accounts/demo-people.ts';
+import type { AccountDesk } from '../desk/accounts/sessions.ts';
+import { firstStartCode } from '../desk/accounts/set-up.ts';
 import { fillDemoPlacements } from '../desk/demo-placements.ts';
 import { type DeskContext, systemClock } from '../desk/desk-context.ts';
 import { startPlanner } from '../desk/planner.ts';
@@ -30,7 +34,7 @@ async function start(chosen: Settings): Promise<Stop | null> {
   const branch = await branchOf(records, chosen.demo);
   if (chosen.demo) await fillDemoPlacements(ownerAt(branch, records));
   const planner = startPlanner();
-  const desk = (): DeskContext => ownerAt(branch, records);
+  const account = { db: records.db, clock: systemClock };
   const feed =
     chosen.mqttUrl === undefined
       ? null
@@ -40,7 +44,9 @@ async function start(chosen: Settings): Promise<Stop | null> {
         });
   const webFolder = join(programRoot(), 'dist', 'web');
   const hosts = [...chosen.hosts, chosen.host];
-  const app = await buildApp({ records, branch, planner, desk }, { webFolder, hosts, log: true });
+  const { proxies, perMinute } = chosen;
+  const choice = { webFolder, hosts, proxies, log: true, ...(perMinute === undefined ? {} : { perMinute }) };
+  const app = await buildApp({ records, branch, planner, ...account }, choice);
   const stop = async (): Promise<void> => {
     await app.close();
     await feed?.close();
@@ -53,7 +59,9 @@ async function start(chosen: Settings): Promise<Stop | null> {
     await stop();
     return fail([cannotListen(chosen, error as Error)]);
   }
-  announce(app, branch, records.folder === null ? 'your server' : `built-in, in ${records.folder}`);
+  announce(app, branch, records.folder === null ? 'your server' : `built-in, in ${records.folder}`, [
+    ...(await waysIn(account, branch, chosen.demo)),
+  ]);
   return stop;
 }
 
@@ -69,10 +77,23 @@ async function branchOf({ db }: Records, demo: boolean): Promise<Branch> {
   return await firstBranch(db, { ...demoShop, at, fill: async (tx, branchId) => await fillDemo(tx, branchId, at) });
 }
 
-function announce(app: App, branch: Branch, records: string): void {
+/** What the terminal tells about getting in: the code of the first start, or the people of the demonstration. */
+async function waysIn(account: AccountDesk, branch: Branch, demo: boolean): Promise<readonly string[]> {
+  if (demo && branch.shopName === demoShop.shopName) {
+    const people = await demoPasswords(account, branch.branchId);
+    if (people.length > 0) {
+      return ['People of the demonstration:', ...people.map((one) => `  ${one.name} (${one.role}): ${one.password}`)];
+    }
+  }
+  const code = await firstStartCode(account);
+  return code === null ? [] : [`Set-up code: ${code}`, 'Open the address above and type it there to become the owner.'];
+}
+
+function announce(app: App, branch: Branch, records: string, waysIn: readonly string[]): void {
   const { address, family, port } = app.server.address() as AddressInfo;
   console.log(`\nWarmstead is ready:  http://${family === 'IPv6' ? `[${address}]` : address}:${port}`);
   console.log(`Shop: ${branch.shopName}. Records: ${records}.`);
+  for (const line of waysIn) console.log(line);
   console.log('Stop with Ctrl-C.');
 }
 

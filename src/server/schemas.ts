@@ -73,13 +73,14 @@ export const planResultsSchema = Type.Object({
   ),
 });
 
-export const healthSchema = Type.Object({
+export const programSchema = Type.Object({
   ok: Type.Boolean(),
   program: Type.String(),
   model: Type.String(),
   data: Type.String(),
   records: Type.String(),
   shop: Type.String(),
+  parts: Type.Array(Type.Object({ part: Type.String(), ok: Type.Boolean(), found: Type.String() })),
 });
 
 export const rowsSchema = (name: string, description: string) =>

@@ -1,5 +1,5 @@
 // What may a browser do with our pages, and which requests are turned away before anything is looked at?
-// Leaves out accounts: there are none yet, so by default the program listens on this machine only.
+// Leaves out who is signed in (guard.ts) and how many requests one address gets (rate-limit.ts).
 import helmet from '@fastify/helmet';
 import type { FastifyInstance } from 'fastify';
 import { sendFaults } from './errors.ts';
@@ -31,12 +31,13 @@ export async function addSecurity(app: FastifyInstance, choice: SecurityChoice):
         'frame-ancestors': ["'none'"],
       },
     },
-    strictTransportSecurity: false, // plain http on this machine; a proxy in front adds its own
+    strictTransportSecurity: false, // plain http on this machine; said below where a proxy brings https
     crossOriginOpenerPolicy: { policy: 'same-origin' },
     referrerPolicy: { policy: 'no-referrer' },
   });
   const known = new Set([...ownNames, ...choice.hosts]);
   app.addHook('onRequest', async (request, reply) => {
+    if (request.protocol === 'https') void reply.header('strict-transport-security', 'max-age=31536000');
     const foreign = foreignReason(request.method, request.headers, known);
     if (foreign !== null) await sendFaults(reply, [requestFaults.foreign(foreign)]);
   });
@@ -52,6 +53,18 @@ function foreignReason(
   if (!known.has('*') && !known.has(host)) return `a request to the host "${host.slice(0, 80)}"`;
   const site = headers['sec-fetch-site'];
   const reads = method === 'GET' || method === 'HEAD';
-  if (!reads && (site === 'cross-site' || site === 'same-site')) return 'a change asked for by another site';
-  return null;
+  if (reads) return null;
+  if (site === 'cross-site' || site === 'same-site') return 'a change asked for by another site';
+  // Browsers that say nothing of the site name the page's origin with every change.
+  const origin = headers.origin;
+  const own = site !== undefined || origin === undefined || hostOf(String(origin)) === String(headers.host ?? '');
+  return own ? null : 'a change asked for by another site';
+}
+
+function hostOf(origin: string): string | null {
+  try {
+    return new URL(origin).host;
+  } catch {
+    return null;
+  }
 }

@@ -10,6 +10,9 @@ test('nothing set: this machine only, built-in records, demonstration shop', () 
       databaseUrl: undefined,
       dataFolder: 'data-local',
       hosts: [],
+      proxies: [],
+      perMinute: undefined,
+      mqttUrl: undefined,
       demo: true,
     },
   });
@@ -26,6 +29,14 @@ test('all that is wrong is said at once, and never a password', () => {
   if (wrong.ok) throw new Error('accepted');
   expect(wrong.faults.map((fault) => fault.code)).toEqual(['SETTING_PORT', 'SETTING_DATABASE_URL', 'SETTING_DEMO']);
   expect(JSON.stringify(wrong.faults)).not.toContain('secret');
+});
+
+test.each([
+  ['WARMSTEAD_PROXY', 'example.org', 'SETTING_PROXY'],
+  ['WARMSTEAD_RATE', 'many', 'SETTING_RATE'],
+  ['WARMSTEAD_RATE', '1', 'SETTING_RATE'],
+])('%s=%s is refused', (name, value, code) => {
+  expect(settingsFrom({ [name]: value })).toMatchObject({ faults: [{ code }] });
 });
 
 test.each(['-1', '1.5', 'abc', '65536'])('PORT "%s" is refused', (PORT) => {

@@ -1,4 +1,5 @@
 // What can be set from outside, checked all at once.
+import { isIP } from 'node:net';
 import type { Fault } from '../shared/fault.ts';
 import { bad, good, type Result } from '../shared/result.ts';
 
@@ -12,13 +13,17 @@ export interface Settings {
   readonly hosts: readonly string[];
   /** Whether a new set of records begins with the demonstration shop. */
   readonly demo: boolean;
+  /** Addresses of proxies in front of the program that bring https; believed when they say so. */
+  readonly proxies: readonly string[];
+  /** Requests a minute from one address; the usual unless named. */
+  readonly perMinute: number | undefined;
   /** Message broker that live sources speak through; none unless named. */
   readonly mqttUrl: string | undefined;
 }
 
 export const usualPort = 7430;
 
-/** Faults: "SETTING_PORT", "SETTING_DATABASE_URL", "SETTING_DEMO", "SETTING_MQTT". */
+/** Faults: "SETTING_PORT", "SETTING_DATABASE_URL", "SETTING_DEMO", "SETTING_RATE", "SETTING_PROXY", "SETTING_MQTT". */
 export function settingsFrom(env: Readonly<Record<string, string | undefined>>): Result<Settings> {
   const faults: Fault[] = [];
   const databaseUrl = env.DATABASE_URL || undefined;
@@ -34,6 +39,16 @@ export function settingsFrom(env: Readonly<Record<string, string | undefined>>):
   const demo = env.WARMSTEAD_DEMO ?? '';
   if (!['', 'yes', 'no'].includes(demo))
     faults.push(settingFault('SETTING_DEMO', 'WARMSTEAD_DEMO', demo, '"yes" or "no"'));
+  const perMinute = env.WARMSTEAD_RATE ? Number(env.WARMSTEAD_RATE) : undefined;
+  if (perMinute !== undefined && !(Number.isInteger(perMinute) && perMinute >= 60)) {
+    const allowed = 'a whole number of requests a minute from one address, 60 or more';
+    faults.push(settingFault('SETTING_RATE', 'WARMSTEAD_RATE', env.WARMSTEAD_RATE ?? '', allowed));
+  }
+  const proxies = listOf(env.WARMSTEAD_PROXY);
+  if (proxies.some((one) => isIP(one) === 0)) {
+    const allowed = 'IP addresses with commas between, e.g. 127.0.0.1';
+    faults.push(settingFault('SETTING_PROXY', 'WARMSTEAD_PROXY', env.WARMSTEAD_PROXY ?? '', allowed));
+  }
   const mqttUrl = env.WARMSTEAD_MQTT || undefined;
   if (mqttUrl !== undefined && !/^mqtts?:\/\//.test(mqttUrl)) {
     faults.push(
@@ -46,12 +61,17 @@ export function settingsFrom(env: Readonly<Record<string, string | undefined>>):
     host: env.HOST || '127.0.0.1',
     databaseUrl,
     dataFolder: env.WARMSTEAD_DATA || 'data-local',
-    hosts: (env.WARMSTEAD_HOSTS ?? '').split(',').flatMap((name) => (name.trim() === '' ? [] : [name.trim()])),
+    hosts: listOf(env.WARMSTEAD_HOSTS),
+    proxies,
+    perMinute,
     // A server of the shop's own is never filled with invented rows unless asked for.
     mqttUrl,
     demo: demo === '' ? databaseUrl === undefined : demo === 'yes',
   });
 }
+
+const listOf = (text: string | undefined): string[] =>
+  (text ?? '').split(',').flatMap((one) => (one.trim() === '' ? [] : [one.trim()]));
 
 function settingFault(code: string, field: string, got: string, allowed: string): Fault {
   return { code, field, got, allowed, say: `The setting ${field} cannot be used.`, fix: 'Change it or leave it out.' };

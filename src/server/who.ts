@@ -11,6 +11,10 @@ declare module 'fastify' {
   interface FastifyContextConfig {
     who?: Who;
   }
+  interface FastifyInstance {
+    /** Every door of /api with who may use it. */
+    whoTable: readonly WhoRow[];
+  }
 }
 
 const rolesOf: Readonly<Record<Exclude<Who, 'anyone' | 'link'>, readonly Role[]>> = {
@@ -21,14 +25,27 @@ const rolesOf: Readonly<Record<Exclude<Who, 'anyone' | 'link'>, readonly Role[]>
   owner: ['owner'],
 };
 
+export interface WhoRow {
+  readonly method: string;
+  readonly url: string;
+  readonly who: Who;
+}
+
 export const needsAccount = (who: Who): who is keyof typeof rolesOf => who !== 'anyone' && who !== 'link';
 
 export const roleMay = (role: Role, who: keyof typeof rolesOf): boolean => rolesOf[who].includes(role);
 
-/** Refuses every door of /api that does not say who may use it. */
+/** Refuses every door of /api that does not say who may use it, and keeps the table of those that do. */
 export function requireWho(app: FastifyInstance): void {
+  const table: WhoRow[] = [];
+  app.decorate('whoTable', table);
   app.addHook('onRoute', (route) => {
-    if (!route.url.startsWith('/api/') || route.config?.who !== undefined) return;
+    if (!route.url.startsWith('/api/')) return;
+    const who = route.config?.who;
+    if (who !== undefined) {
+      for (const method of [route.method].flat()) table.push({ method, url: route.url, who });
+      return;
+    }
     throw new Error(
       `${String(route.method)} ${route.url} does not say who may use it: add config: { who: … } (src/server/who.ts)`,
     );

@@ -25,14 +25,14 @@ import {
 } from '../aftercare-schemas.ts';
 import { anyAnswer } from '../animal-schemas.ts';
 import { sendFaults } from '../errors.ts';
-import { floodGate } from '../flood-gate.ts';
+import { atMost } from '../rate-limit.ts';
 import { secretParams } from '../reading-schemas.ts';
 import type { App, Doors } from '../types.ts';
 
 const tags = ['aftercare'];
 const answers = { 200: anyAnswer };
 const desk = { who: 'desk' } as const;
-const link = { who: 'link' } as const;
+const link = { who: 'link', rateLimit: atMost(120) } as const;
 
 const sent = async (reply: FastifyReply, result: Result<object>, code = 200) =>
   result.ok ? reply.code(code).send(result.value) : await sendFaults(reply, result.faults);
@@ -87,7 +87,6 @@ export function aftercareRoutes(app: App, doors: Doors): void {
 }
 
 function calendarRoutes(app: App, doors: Doors): void {
-  const calm = floodGate(120);
   app.get(
     '/api/placements/:id/calendar.ics',
     {
@@ -104,11 +103,10 @@ function calendarRoutes(app: App, doors: Doors): void {
     '/api/calendar/:secret',
     {
       config: link,
-      onRequest: calm,
       schema: { tags, summary: 'The calendar behind an address', params: feedSecretParams },
     },
     async (request, reply) => {
-      const made = await fetchFeed(doors.desk(request), request.params.secret.replace(/\.ics$/, ''));
+      const made = await fetchFeed(doors.stranger, request.params.secret.replace(/\.ics$/, ''));
       return await calendarSent(request, reply, made, 'aftercare.ics');
     },
   );
@@ -164,16 +162,14 @@ function calendarRoutes(app: App, doors: Doors): void {
 }
 
 function keeperAnswerRoutes(app: App, doors: Doors): void {
-  const calm = floodGate(120);
   app.get(
     '/api/keeper/:secret/aftercare',
     {
       config: link,
-      onRequest: calm,
       schema: { tags, summary: 'What a keeper is asked', params: secretParams, response: answers },
     },
     async (request, reply) => {
-      const { db, clock } = doors.desk(request);
+      const { db, clock } = doors.stranger;
       void reply.header('cache-control', 'no-store');
       return await sent(reply, await openKeeperAftercare(db, clock, request.params.secret));
     },
@@ -182,7 +178,6 @@ function keeperAnswerRoutes(app: App, doors: Doors): void {
     '/api/keeper/:secret/aftercare',
     {
       config: link,
-      onRequest: calm,
       schema: {
         tags,
         summary: 'An answer of a keeper; sent twice it is written once',
@@ -192,7 +187,7 @@ function keeperAnswerRoutes(app: App, doors: Doors): void {
       },
     },
     async (request, reply) => {
-      const { db, clock } = doors.desk(request);
+      const { db, clock } = doors.stranger;
       return await sent(
         reply,
         await answerFromKeeper(db, clock, request.params.secret, request.body as KeeperAnswer),
@@ -204,7 +199,6 @@ function keeperAnswerRoutes(app: App, doors: Doors): void {
     '/api/keeper/:secret/calendar.ics',
     {
       config: link,
-      onRequest: calm,
       schema: {
         tags,
         summary: "A keeper's tasks as a calendar",
@@ -213,7 +207,7 @@ function keeperAnswerRoutes(app: App, doors: Doors): void {
       },
     },
     async (request, reply) => {
-      const { db, clock } = doors.desk(request);
+      const { db, clock } = doors.stranger;
       const made = await keeperCalendar(db, clock, request.params.secret, request.query.language ?? 'en');
       return await calendarSent(request, reply, made, 'calendar.ics');
     },

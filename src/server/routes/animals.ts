@@ -163,6 +163,7 @@ function entryRoutes(app: App, doors: Doors): void {
       const headers = { 'cache-control': 'private, max-age=31536000, immutable', 'content-disposition': 'inline' };
       return reply
         .headers({ ...headers, 'x-content-type-options': 'nosniff' })
+        .header('content-security-policy', "default-src 'none'; sandbox")
         .type(photo.value.mediaType)
         .send(photo.value.bytes);
     },

@@ -1,13 +1,11 @@
-// The HTTP doors onto what the program knows and how it is: species, materials, ready enclosures, health.
-import { sql } from 'kysely';
+// The HTTP doors onto what the program knows: species, materials, ready enclosures.
 import { dataFile, dataFolder } from '../../records/data-files.ts';
-import { versions } from '../../records/versions.ts';
-import { healthSchema, rowsSchema } from '../schemas.ts';
-import type { App, Doors } from '../types.ts';
+import { rowsSchema } from '../schemas.ts';
+import type { App } from '../types.ts';
 
 const tags = ['facts'];
 
-export function factRoutes(app: App, doors: Doors): void {
+export function factRoutes(app: App): void {
   // Read once: facts change only with a new version of the program.
   const species = Object.values(dataFolder('species'));
   const examples = Object.entries(dataFolder('examples')).map(([id, enclosure]) => ({ id, enclosure }));
@@ -36,18 +34,5 @@ export function factRoutes(app: App, doors: Doors): void {
       schema: { tags, summary: 'Materials', response: { 200: rowsSchema('materials', 'A material.') } },
     },
     async () => ({ materials }),
-  );
-
-  app.get(
-    '/api/health',
-    {
-      config: { who: 'anyone' },
-      schema: { tags: ['program'], summary: 'Is everything there', response: { 200: healthSchema } },
-    },
-    async () => {
-      await sql`select 1`.execute(doors.records.db);
-      const { program, model, data } = versions();
-      return { ok: true, program, model, data, records: doors.records.kind, shop: doors.branch.shopName };
-    },
   );
 }

@@ -11,7 +11,7 @@ import {
 import { addLiveSource, hearSource, liveStates, type NewSource, type SaidReading } from '../../desk/live-feed.ts';
 import { anyAnswer } from '../animal-schemas.ts';
 import { sendFaults } from '../errors.ts';
-import { floodGate } from '../flood-gate.ts';
+import { atMost } from '../rate-limit.ts';
 import { homeParams, linkBody, linkParams, saidBody, secretParams, sentBody, sourceBody } from '../reading-schemas.ts';
 import type { App, Doors } from '../types.ts';
 
@@ -19,18 +19,17 @@ const tags = ['keeper and live readings'];
 const answers = { 200: anyAnswer };
 
 export function keeperRoutes(app: App, doors: Doors): void {
-  const calm = floodGate(120);
-  const quick = floodGate(1200);
+  const calm = { who: 'link', rateLimit: atMost(120) } as const;
+  const quick = { who: 'link', rateLimit: atMost(1200) } as const;
   app.get(
     '/api/keeper/:secret',
     {
-      config: { who: 'link' },
-      onRequest: calm,
+      config: calm,
       schema: { tags, summary: 'What a keeper sees behind a link', params: secretParams, response: answers },
     },
     async (request, reply) => {
-      const { db, clock, actor } = doors.desk(request);
-      const page = await openKeeperPage(db, clock, actor.branchId, request.params.secret);
+      const { db, clock } = doors.stranger;
+      const page = await openKeeperPage(db, clock, request.params.secret);
       void reply.header('cache-control', 'no-store');
       return page.ok ? reply.send(page.value) : await sendFaults(reply, page.faults);
     },
@@ -38,12 +37,11 @@ export function keeperRoutes(app: App, doors: Doors): void {
   app.post(
     '/api/keeper/:secret/readings',
     {
-      config: { who: 'link' },
-      onRequest: calm,
+      config: calm,
       schema: { tags, summary: 'Readings from a keeper', params: secretParams, body: sentBody, response: answers },
     },
     async (request, reply) => {
-      const { db, clock } = doors.desk(request);
+      const { db, clock } = doors.stranger;
       const sent = await sendFromKeeper(db, clock, request.params.secret, request.body.readings as SentReading[]);
       return sent.ok ? reply.send(sent.value) : await sendFaults(reply, sent.faults);
     },
@@ -51,12 +49,11 @@ export function keeperRoutes(app: App, doors: Doors): void {
   app.post(
     '/api/live/:secret',
     {
-      config: { who: 'link' },
-      onRequest: quick,
+      config: quick,
       schema: { tags, summary: 'Readings of a live source', params: secretParams, body: saidBody, response: answers },
     },
     async (request, reply) => {
-      const { db, clock } = doors.desk(request);
+      const { db, clock } = doors.stranger;
       const body = request.body as SaidReading | { readings: SaidReading[] };
       const heard = await hearSource(db, clock, request.params.secret, 'readings' in body ? body.readings : [body]);
       return heard.ok ? reply.send(heard.value) : await sendFaults(reply, heard.faults);

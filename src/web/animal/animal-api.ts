@@ -13,6 +13,7 @@ import type { SizeCheck } from '../../animal/size-check.ts';
 import type { TriageAnswer, TriageFacts } from '../../animal/triage.ts';
 import type { LifeStage } from '../../physics/enclosure.ts';
 import type { Fault } from '../../shared/fault.ts';
+import { send } from '../api/send.ts';
 
 export type Asked<T> =
   | { readonly ok: true; readonly value: T }
@@ -24,7 +25,7 @@ export async function ask<T>(path: string, method: 'GET' | 'POST' | 'PUT' = 'GET
     const init = body
       ? { method, headers: { 'content-type': 'application/json' }, body: JSON.stringify(body) }
       : { method };
-    const response = await fetch(path, init);
+    const response = await send(path, init);
     const json: unknown = await response.json().catch(() => null);
     if (response.ok) return { ok: true, value: json as T };
     return { ok: false, status: response.status, faults: (json as { faults?: readonly Fault[] } | null)?.faults ?? [] };

@@ -1,5 +1,6 @@
 // The way between the sheets of the shop: a thin row of words, each a target for a wet thumb.
 import './sheet-links.css';
+import { useMe } from '../account/here.ts';
 import type { MessageKey } from '../messages/en.ts';
 import { useSheet } from '../settings/settings-context.tsx';
 import { go, usePath } from '../shell/router.ts';
@@ -23,27 +24,33 @@ const sheets: readonly SheetLink[] = [
   { key: 'nav.call', path: '/call' },
 ];
 
+/** An inspector only looks, at the register and at what animals need; and has an account. */
+export const inspectorSees = (path: string): boolean => /^\/(?:register|species|space|account)(?:\/|$)/.test(path);
+
 export function SheetLinks() {
   const { t } = useSheet();
   const path = usePath();
+  const inspects = useMe()?.role === 'inspector';
   const here = sheets.findLast((sheet) =>
     sheet.path === '/' ? path === '/' || path.startsWith('/plan') : path.startsWith(sheet.under ?? sheet.path),
   );
   return (
     <nav className="sheet-links" aria-label={t('nav.label')}>
-      {sheets.map((sheet) => (
-        <a
-          key={sheet.key}
-          href={sheet.path}
-          aria-current={sheet === here ? 'page' : undefined}
-          onClick={(event) => {
-            event.preventDefault();
-            go(sheet.path);
-          }}
-        >
-          {t(sheet.key)}
-        </a>
-      ))}
+      {sheets
+        .filter((sheet) => !inspects || inspectorSees(sheet.path))
+        .map((sheet) => (
+          <a
+            key={sheet.key}
+            href={sheet.path}
+            aria-current={sheet === here ? 'page' : undefined}
+            onClick={(event) => {
+              event.preventDefault();
+              go(sheet.path);
+            }}
+          >
+            {t(sheet.key)}
+          </a>
+        ))}
     </nav>
   );
 }

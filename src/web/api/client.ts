@@ -6,6 +6,7 @@ import type { Enclosure } from '../../physics/enclosure.ts';
 import type { Fault } from '../../shared/fault.ts';
 import type { Verdict } from '../../shared/verdict.ts';
 import type { PlanDocument } from '../state/document.ts';
+import { send } from './send.ts';
 
 export interface EnquiryStamp {
   readonly id: string;
@@ -22,7 +23,7 @@ export type Answered<T> =
 
 async function call<T>(path: string, init?: RequestInit): Promise<Answered<T>> {
   try {
-    const response = await fetch(path, init);
+    const response = await send(path, init);
     const body: unknown = await response.json().catch(() => null);
     if (response.ok) return { ok: true, value: body as T };
     const faults = (body as { faults?: readonly Fault[] } | null)?.faults ?? [];

@@ -1,4 +1,5 @@
 // Alle Wörter der Oberfläche auf Deutsch; dieselben Schlüssel wie en.ts.
+import { accountDe } from './account-de.ts';
 import { animalDe } from './animal-de.ts';
 import { chooseDe } from './choose-de.ts';
 import type { MessageBook } from './en.ts';
@@ -10,6 +11,7 @@ import { shelfDe } from './shelf-de.ts';
 import { todayDe } from './today-de.ts';
 
 export const de: MessageBook = {
+  ...accountDe,
   ...animalDe,
   ...chooseDe,
   ...referenceDe,
@@ -325,12 +327,6 @@ export const de: MessageBook = {
   'try.roomLow': 'Zimmer, tiefster Wert',
   'try.roomHigh': 'Zimmer, höchster Wert',
   'try.roomRh': 'Zimmer, Feuchte',
-  'try.box': 'Der Behälter, innen',
-  'try.lengthM': 'Länge',
-  'try.depthM': 'Tiefe',
-  'try.heightM': 'Höhe',
-  'try.boxHint':
-    'Heizer, Fühler, Verstecke und Lüftungen rücken mit und bleiben innen; die Lüftungen behalten ihre offene Fläche.',
   'try.power': 'Leistung',
   'try.heaterX': 'Von links',
   'try.heaterZ': 'Höhe',

@@ -1,6 +1,7 @@
 // Every word the browser shows, in English. Keys are typed; de.ts must hold the same ones.
 // {blanks} are filled with numbers that are written already, unit included.
 
+import { accountEn } from './account-en.ts';
 import { animalEn } from './animal-en.ts';
 import { chooseEn } from './choose-en.ts';
 import { packEn } from './pack-en.ts';
@@ -11,6 +12,7 @@ import { shelfEn } from './shelf-en.ts';
 import { todayEn } from './today-en.ts';
 
 export const en = {
+  ...accountEn,
   ...animalEn,
   ...chooseEn,
   ...referenceEn,
@@ -327,11 +329,6 @@ export const en = {
   'try.roomLow': 'Room, lowest',
   'try.roomHigh': 'Room, highest',
   'try.roomRh': 'Room, humidity',
-  'try.box': 'The box, inside',
-  'try.lengthM': 'Length',
-  'try.depthM': 'Depth',
-  'try.heightM': 'Height',
-  'try.boxHint': 'Heater, probe, hides and vents move along and stay inside; vents keep their open area.',
   'try.power': 'Power',
   'try.heaterX': 'From the left',
   'try.heaterZ': 'Height',

@@ -6,6 +6,7 @@ import type { Channel, LogPlace, Quantity } from '../../proving/reading-log.ts';
 import type { ProofAnswer } from '../../proving/verdict/proof-answer.ts';
 import type { ProofRule, RuleSetting } from '../../proving/verdict/rule.ts';
 import { type Asked, ask } from '../animal/animal-api.ts';
+import { send } from '../api/send.ts';
 
 export interface ShownFile {
   readonly id: string;
@@ -100,7 +101,7 @@ export const checkInstrument = (id: string, check: object) =>
 /** The file goes as it is; the server reads it as a stream. */
 export async function sendFile(id: string, file: File): Promise<Asked<ShownFile>> {
   try {
-    const response = await fetch(`${at(id, 'reading-files')}?name=${encodeURIComponent(file.name.slice(0, 200))}`, {
+    const response = await send(`${at(id, 'reading-files')}?name=${encodeURIComponent(file.name.slice(0, 200))}`, {
       method: 'POST',
       headers: { 'content-type': 'application/octet-stream' },
       body: file,

@@ -1,8 +1,10 @@
 // The whole program in the browser: settings, the document, the thin line on top and the sheet the address names.
 import { lazy, Suspense, useEffect, useState } from 'react';
 import { I18nProvider } from 'react-aria-components';
+import { Gate } from '../account/gate.tsx';
+import { useMe } from '../account/here.ts';
 import { AnimalTopLine } from '../animal/animal-top-line.tsx';
-import { SheetLinks } from '../animal/sheet-links.tsx';
+import { inspectorSees, SheetLinks } from '../animal/sheet-links.tsx';
 import { readEnquiry } from '../api/client.ts';
 import { EnquiryPage } from '../enquiry/enquiry-page.tsx';
 import { DrawingPatterns } from '../pictures/drawing-patterns.tsx';
@@ -15,6 +17,7 @@ import { ErrorEdge } from './error-edge.tsx';
 import { go, type Route, routeFrom, usePath } from './router.ts';
 import { TopLine } from './top-line.tsx';
 
+const AccountPages = lazy(async () => ({ default: (await import('../account/account-pages.tsx')).AccountPages }));
 const AnimalPages = lazy(async () => ({ default: (await import('../animal/animal-pages.tsx')).AnimalPages }));
 const ReferencePages = lazy(async () => ({
   default: (await import('../reference/reference-pages.tsx')).ReferencePages,
@@ -45,7 +48,13 @@ function Localised() {
   return (
     <I18nProvider locale={measure.locale}>
       <ErrorEdge title={t('app.broken')} say={t('app.brokenSay')} again={t('app.brokenAgain')}>
-        <SheetOf route={route} />
+        {route.page === 'keeper' ? (
+          <SheetOf route={route} />
+        ) : (
+          <Gate>
+            <SheetOf route={route} />
+          </Gate>
+        )}
       </ErrorEdge>
     </I18nProvider>
   );
@@ -53,6 +62,12 @@ function Localised() {
 
 function SheetOf({ route }: { readonly route: Route }) {
   const { t } = useSheet();
+  const me = useMe();
+  const notForThem = me?.role === 'inspector' && route.page !== 'keeper' && !inspectorSees(location.pathname);
+  useEffect(() => {
+    if (notForThem) go('/register', true);
+  }, [notForThem]);
+  if (notForThem) return null;
   if ('path' in route) return <AnimalSheets route={route} />;
   if (route.page === 'keeper')
     return (
@@ -82,6 +97,7 @@ function AnimalSheets({ route }: { readonly route: Extract<Route, { readonly pat
         {route.page === 'reference' && <ReferencePages path={route.path} />}
         {route.page === 'shelf' && <ShelfPage />}
         {route.page === 'today' && <TodayPages path={route.path} />}
+        {route.page === 'account' && <AccountPages path={route.path} />}
       </Suspense>
       <footer className="colophon">{t('app.colophon')}</footer>
     </>

@@ -6,6 +6,7 @@ export type Route =
   | { readonly page: 'plan'; readonly id: string | null }
   | { readonly page: 'choose'; readonly id: string | null }
   | { readonly page: 'animal'; readonly path: string }
+  | { readonly page: 'account'; readonly path: string }
   | { readonly page: 'proof'; readonly id: string }
   | { readonly page: 'placement'; readonly id: string | null }
   | { readonly page: 'today'; readonly path: string }
@@ -16,6 +17,7 @@ export type Route =
 export function routeFrom(path: string): Route {
   if (/^\/(?:animals|round|register|call)(?:\/|$)/.test(path)) return { page: 'animal', path };
   if (/^\/shelf\/?$/.test(path)) return { page: 'shelf', path };
+  if (/^\/(?:account|people)(?:\/|$)/.test(path)) return { page: 'account', path };
   if (/^\/(?:species|space)(?:\/|$)/.test(path)) return { page: 'reference', path };
   if (/^\/(?:today|aftercare|own-figures|instruments)(?:\/|$)/.test(path)) return { page: 'today', path };
   const choose = /^\/choose(?:\/([0-9a-f-]+))?\/?$/.exec(path);

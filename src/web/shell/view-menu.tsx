@@ -1,6 +1,7 @@
 // The button for language, units, light or dark. What is behind it is fetched when it is first pressed.
 import { lazy, Suspense, useRef, useState } from 'react';
 import { Button } from 'react-aria-components';
+import { PersonTools } from '../account/person-tools.tsx';
 import { useSheet } from '../settings/settings-context.tsx';
 
 const ViewChoices = lazy(async () => ({ default: (await import('./view-choices.tsx')).ViewChoices }));
@@ -12,6 +13,7 @@ export function ViewMenu() {
   const temperature = settings.temperature === 'F' ? '°F' : '°C';
   return (
     <>
+      <PersonTools />
       <Button
         ref={button}
         className="tool tool-view"

@@ -144,7 +144,11 @@ function oneDial(dial: DialAdvice, show: Display, terminal: Terminal, messages: 
   const { plan } = messages;
   const unit = show.tempUnit;
   const advised =
-    dial.advisedDayC === null ? plan.dialNone : plan.dialAdvised(`${show.spread(dial.advisedDayC)} ${unit}`);
+    dial.advisedDayC === null
+      ? dial.reachesWanted
+        ? ''
+        : plan.dialNone
+      : plan.dialAdvised(`${show.spread(dial.advisedDayC)} ${unit}`);
   const expect = plan.dialExpect(
     `${show.spread(dial.expectBaskingC)} ${unit}`,
     `${show.spread(dial.expectProbeC)} ${unit}`,

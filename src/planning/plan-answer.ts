@@ -31,6 +31,8 @@ export interface DialAdvice {
   readonly setNightC: number;
   /** Where the dial should stand for the wanted basking surface; null when no setting reaches it. */
   readonly advisedDayC: Interval | null;
+  /** Whether the heater, flat out, reaches the wanted basking surface at all. */
+  readonly reachesWanted: boolean;
   readonly expectBaskingC: Interval;
   readonly expectProbeC: Interval;
   readonly say: string;

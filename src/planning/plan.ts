@@ -139,6 +139,7 @@ function dialAdvice(
       setDayC: t.setDayC,
       setNightC: t.setNightC,
       advisedDayC: advised,
+      reachesWanted: reaches,
       expectBaskingC: basking,
       expectProbeC: probe,
       say: advised

@@ -327,6 +327,12 @@ export const de: MessageBook = {
   'try.roomLow': 'Zimmer, tiefster Wert',
   'try.roomHigh': 'Zimmer, höchster Wert',
   'try.roomRh': 'Zimmer, Feuchte',
+  'try.box': 'Der Behälter, innen',
+  'try.lengthM': 'Länge',
+  'try.depthM': 'Tiefe',
+  'try.heightM': 'Höhe',
+  'try.boxHint':
+    'Heizer, Fühler, Verstecke und Lüftungen rücken mit und bleiben innen; die Lüftungen behalten ihre offene Fläche.',
   'try.power': 'Leistung',
   'try.heaterX': 'Von links',
   'try.heaterZ': 'Höhe',

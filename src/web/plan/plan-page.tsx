@@ -14,6 +14,7 @@ import { useDocument } from '../state/document-context.tsx';
 import { useFacts } from '../worker/use-facts.ts';
 import { usePlan } from '../worker/use-plan.ts';
 import { useSteady } from '../worker/use-steady.ts';
+import { BoxControls } from './box-controls.tsx';
 import { Cautions } from './cautions.tsx';
 import { DialAdviceList } from './dial-advice.tsx';
 import { FloorFigure, MapFigure, SectionFigure } from './figures.tsx';
@@ -139,6 +140,7 @@ export function PlanPage() {
         <section className="sheet-part try" aria-labelledby="try-title">
           <h2 id="try-title">{t('try.title')}</h2>
           <RoomControls season={moment.season} />
+          <BoxControls enclosure={enclosure} />
           <HeaterControls enclosure={enclosure} />
           <ThermostatControls enclosure={enclosure} />
           <StandardChoice facts={facts} />

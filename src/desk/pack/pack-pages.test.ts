@@ -147,6 +147,18 @@ describe('what stands in it', () => {
     expect(other.rehearsal.powerCut.hoursToLine!.median).not.toBeCloseTo(hours.median, 1);
   });
 
+  test('a second cut-out is said to stop a stuck thermostat only where the rehearsal says so', () => {
+    const cutOutOf = (of: PackFigures) =>
+      of.rehearsal.findings.find((one) => one.id === 'H2')!.guards.find((one) => one.guard === 'cut-out')!;
+    expect(cutOutOf(figures).stops).toBe(false);
+    expect(said(plain, figures, metric('en'))).toContain('would only put it off: after');
+    const tub = figuresOf('tub-mat-600');
+    expect(cutOutOf(tub).stops).toBe(true);
+    expect(said(exampleSubject(tub), tub, metric('en'))).toContain(
+      'A second cut-out with its own probe would stop it.',
+    );
+  });
+
   test.each(packLanguages)('every caution of the pack stands in it, in %s', (language) => {
     const words = said(plain, figures, metric(language));
     const cautions = cautionsFor(plain);

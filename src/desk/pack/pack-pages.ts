@@ -20,13 +20,16 @@ import { type PackUnits, type Tongue, tongueFor } from './tongue.ts';
 
 export const mostPages = 6;
 
-/** How much is drawn large and left to write in; tried one after the other until it fits. */
+/** How much is drawn large, left to write in, and told of overrides and shop values (the record holds the rest); tried
+ *  one after the other until it fits. */
 const fits = [
-  { tight: false, rows: 18 },
-  { tight: false, rows: 14 },
-  { tight: false, rows: 10 },
-  { tight: true, rows: 8 },
-  { tight: true, rows: 5 },
+  { tight: false, rows: 18, told: { count: 6, letters: 240 } },
+  { tight: false, rows: 14, told: { count: 6, letters: 240 } },
+  { tight: false, rows: 10, told: { count: 6, letters: 240 } },
+  { tight: true, rows: 8, told: { count: 6, letters: 240 } },
+  { tight: true, rows: 5, told: { count: 6, letters: 240 } },
+  { tight: true, rows: 4, told: { count: 4, letters: 120 } },
+  { tight: true, rows: 3, told: { count: 2, letters: 60 } },
 ] as const;
 export type PackFit = (typeof fits)[number];
 
@@ -61,7 +64,7 @@ export function packPaper(
     trouble: () => troublePart(subject, figures, tongue),
     danger: () => dangerPart(subject, tongue),
     signs: () => signsPart(subject, tongue),
-    decision: () => decisionPart(subject, tongue),
+    decision: () => decisionPart(subject, tongue, fit.told),
     records: () => recordsPart(tongue, fit.rows),
     signatures: () => signaturesPart(tongue),
     sources: () => [allSources(cited, subject.facts.sources, tongue)],

@@ -5,11 +5,13 @@ import type { PackSubject } from '../pack-subject.ts';
 import { shortened, type Tongue } from '../tongue.ts';
 import { shopValueInWords } from './shop-value.ts';
 
-const overridesShown = 6;
-const valuesShown = 6;
-const reasonLetters = 240;
+/** How many overrides and shop values are told, and how much of a reason; the record holds the rest. */
+export interface Told {
+  readonly count: number;
+  readonly letters: number;
+}
 
-export function decisionPart(subject: PackSubject, tongue: Tongue): readonly Block[] {
+export function decisionPart(subject: PackSubject, tongue: Tongue, told: Told): readonly Block[] {
   const { w, day, typed } = tongue;
   const { state, ended } = subject;
   const states = w.decision.states;
@@ -17,8 +19,8 @@ export function decisionPart(subject: PackSubject, tongue: Tongue): readonly Blo
   const stands = by === null || state === 'open' ? states.open : states[state](...by);
   return [
     text(stands),
-    ...listed(w.decision.overridden, w.decision.noOverride, overrides(subject, tongue)),
-    ...listed(w.decision.values, w.decision.noValue, values(subject, tongue)),
+    ...listed(w.decision.overridden, w.decision.noOverride, overrides(subject, tongue, told)),
+    ...listed(w.decision.values, w.decision.noValue, values(subject, tongue, told)),
     ...subject.places.flatMap((place) => headings(subject, place, tongue)),
     text(w.decision.rights),
   ];
@@ -27,13 +29,17 @@ export function decisionPart(subject: PackSubject, tongue: Tongue): readonly Blo
 const listed = (lead: string, none: string, lines: readonly string[]): readonly Block[] =>
   lines.length === 0 ? [text(none)] : [{ kind: 'list', items: [{ lead, text: `${lines.join('. ')}.` }] }];
 
-function overrides({ overrides: all }: PackSubject, { w, language, day, typed }: Tongue): readonly string[] {
+function overrides(
+  { overrides: all }: PackSubject,
+  { w, language, day, typed }: Tongue,
+  { count, letters }: Told,
+): readonly string[] {
   const said = all
-    .slice(0, overridesShown)
+    .slice(0, count)
     .map((one) =>
       w.decision.override(
         one.what[language] ?? one.what.en ?? '',
-        typed(shortened(one.why, reasonLetters)),
+        typed(shortened(one.why, letters)),
         typed(one.by),
         day(one.on),
       ),
@@ -41,8 +47,8 @@ function overrides({ overrides: all }: PackSubject, { w, language, day, typed }:
   return all.length > said.length ? [...said, w.more(all.length - said.length)] : said;
 }
 
-function values({ shopValues }: PackSubject, tongue: Tongue): readonly string[] {
-  const said = shopValues.slice(0, valuesShown).map((one) => shopValueInWords(one, tongue, reasonLetters));
+function values({ shopValues }: PackSubject, tongue: Tongue, { count, letters }: Told): readonly string[] {
+  const said = shopValues.slice(0, count).map((one) => shopValueInWords(one, tongue, letters));
   return shopValues.length > said.length ? [...said, tongue.w.more(shopValues.length - said.length)] : said;
 }
 

@@ -33,7 +33,7 @@ const crossingOf = (finding: FaultFinding | undefined, kind: string) =>
   finding?.crossings.find((one) => one.line.kind === kind && one.hours !== null);
 
 function powerCut(figures: PackFigures, tongue: Tongue): string {
-  const { w, m, temp } = tongue;
+  const { w, temp } = tongue;
   const { lines, powerCut: card } = figures.rehearsal;
   const line = temp(lines['too-cold'].at, 0);
   if (card.hoursToLine === null) return w.trouble.cutNever(temp(card.roomC), line);
@@ -42,7 +42,7 @@ function powerCut(figures: PackFigures, tongue: Tongue): string {
     ...some(card.shareFrac, tongue),
     ...(card.insulationHours === null
       ? []
-      : [w.trouble.foam(thickness(tongue), hours(level(card.insulationHours), tongue, m.settings.length === 'in'))]),
+      : [w.trouble.foam(thickness(tongue), hours(level(card.insulationHours), tongue))]),
   ].join(' ');
 }
 
@@ -96,7 +96,20 @@ function stuckOn(figures: PackFigures, tongue: Tongue): string {
     const say = kind === 'burns' ? w.trouble.stuckIs : w.trouble.stuckHot;
     return [say(temp(lines[kind].at, 0), hours(crossing.hours!, tongue)), ...some(crossing.shareFrac, tongue)];
   });
-  return said.length === 0 ? w.trouble.stuckNever(temp(lines.burns.at, 0)) : [...said, w.trouble.stuckGuard].join(' ');
+  return said.length === 0
+    ? w.trouble.stuckNever(temp(lines.burns.at, 0))
+    : [...said, ...cutOutWouldDo(finding, tongue), w.trouble.stuckAlarm].join(' ');
+}
+
+/** What the rehearsal says of a second cut-out; nothing when it was not played or made no difference. */
+function cutOutWouldDo({ guards, first }: FaultFinding, tongue: Tongue): readonly string[] {
+  const { w } = tongue;
+  const guard = guards.find((one) => one.guard === 'cut-out');
+  if (!guard) return [];
+  if (guard.hours === null) return [w.trouble.stuckStops];
+  return guard.hours > (first?.hours?.median ?? guard.hours) + 0.05
+    ? [w.trouble.stuckLater(hours(level(guard.hours), tongue))]
+    : [];
 }
 
 const some = (shareFrac: number, { w, m }: Tongue): readonly string[] =>
@@ -105,7 +118,7 @@ const some = (shareFrac: number, { w, m }: Tongue): readonly string[] =>
 const level = (value: number): Span => ({ low: value, median: value, high: value });
 
 /** Below an hour in minutes; below a minute at once. */
-function hours({ low, median, high }: Span, { w, m }: Tongue, _us = false): string {
+function hours({ low, median, high }: Span, { w, m }: Tongue): string {
   if (median < 1 / 60) return w.trouble.atOnce;
   const minutes = median < 1;
   const write = (h: number): string => (minutes ? m.number(h * 60, 0) : m.number(h, h < 10 ? 1 : 0));

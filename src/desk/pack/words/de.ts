@@ -313,7 +313,9 @@ export const de: PackWords = {
     stuckIs: (line, hours) => `Am heißesten Tag ist etwas in Reichweite heißer als ${line}: ${hours}.`,
     stuckHot: (line, hours) => `Am heißesten Tag ist kein Platz mehr kühler als ${line}: ${hours}.`,
     stuckNever: (line) => `Am heißesten Tag wird nichts in Reichweite heißer als ${line}.`,
-    stuckGuard: 'Eine zweite Abschaltung mit eigenem Fühler hilft; ein Alarmthermometer meldet es.',
+    stuckStops: 'Eine zweite Abschaltung mit eigenem Fühler verhindert es.',
+    stuckLater: (hours) => `Eine zweite Abschaltung mit eigenem Fühler schiebt es nur hinaus: ${hours}.`,
+    stuckAlarm: 'Ein Alarmthermometer meldet es.',
     stuckDo:
       'Stecker ziehen, vorn öffnen, Tier herausnehmen, wenn es zu heiß zum Liegen ist. Den Bauch tagelang ansehen: Verbrennungen zeigen sich spät. Bei jeder Verbrennung zum Tierarzt. Neuer Thermostat, bevor wieder geheizt wird.',
     none: 'dieses Heim hat kein solches Teil',

@@ -287,7 +287,9 @@ export const en = {
     stuckIs: (line: string, hours: string) => `On the hottest day a surface in reach passes ${line} ${hours}.`,
     stuckHot: (line: string, hours: string) => `On the hottest day no place is cooler than ${line} ${hours}.`,
     stuckNever: (line: string) => `On the hottest day no surface in reach passes ${line}.`,
-    stuckGuard: 'A second cut-out with its own probe would help; an alarm thermometer tells.',
+    stuckStops: 'A second cut-out with its own probe would stop it.',
+    stuckLater: (hours: string) => `A second cut-out with its own probe would only put it off: ${hours}.`,
+    stuckAlarm: 'An alarm thermometer tells.',
     stuckDo:
       'Pull the plug, open the front, take the animal out when it is too hot to lie on. Look at its belly for days: burns show late. Vet for any burn. New thermostat before it goes on again.',
     none: 'this home has no such part',

@@ -5,6 +5,7 @@ import type { FastifyError, FastifyInstance, FastifyReply } from 'fastify';
 import type { Fault } from '../shared/fault.ts';
 import { requestFaults, schemaFaults } from './faults.ts';
 import { TooMany } from './rate-limit.ts';
+import { recordsFaults } from './records-errors.ts';
 
 /** Codes with a status of their own; every other fault is about the content: 422. */
 const statusByCode: Readonly<Record<string, number>> = {
@@ -14,6 +15,7 @@ const statusByCode: Readonly<Record<string, number>> = {
   ACCOUNT_LOCKED: 401,
   ACCOUNT_WRONG: 401,
   ACCOUNT_PASSKEY: 401,
+  REQUEST_TEXT: 400,
   REQUEST_FOREIGN: 403,
   OVERRIDE_ABSOLUTE: 403,
   PLACEMENT_ROLE: 403,
@@ -53,6 +55,9 @@ const statusByCode: Readonly<Record<string, number>> = {
   ACCOUNT_WAIT: 429,
   ACCOUNT_PIN_SPENT: 429,
   SERVER_FAILED: 500,
+  RECORDS_AWAY: 503,
+  RECORDS_BUSY: 503,
+  RECORDS_FULL: 507,
   PLAN_BUSY: 503,
   PROOF_BUSY: 503,
 };
@@ -81,6 +86,8 @@ function knownFaults(error: FastifyError, bodyLimitBytes: number): Fault[] | nul
   if (error.code === 'FST_ERR_CTP_BODY_TOO_LARGE') return [requestFaults.tooLarge(bodyLimitBytes)];
   const unreadable = ['FST_ERR_CTP_INVALID_MEDIA_TYPE', 'FST_ERR_CTP_EMPTY_JSON_BODY', 'FST_ERR_CTP_INVALID_JSON_BODY'];
   if (unreadable.includes(error.code) || error instanceof SyntaxError) return [requestFaults.notJson(error.message)];
+  const records = recordsFaults(error);
+  if (records !== null) return records;
   if (error.statusCode === 400) return [requestFaults.notJson(error.message)];
   return null;
 }

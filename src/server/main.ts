@@ -1,6 +1,6 @@
 // Starts the program: opens the records, listens, says where, and stops cleanly on Ctrl-C.
-// PORT, HOST, DATABASE_URL, WARMSTEAD_DATA, WARMSTEAD_HOSTS, WARMSTEAD_PROXY, WARMSTEAD_RATE, WARMSTEAD_DEMO and
-// WARMSTEAD_MQTT are read here and nowhere else.
+// PORT, HOST, DATABASE_URL, WARMSTEAD_DATA, WARMSTEAD_HOSTS, WARMSTEAD_PROXY, WARMSTEAD_RATE, WARMSTEAD_DEMO,
+// WARMSTEAD_MQTT and WARMSTEAD_BACKUP (with WARMSTEAD_BACKUP_KEEP) are read here and nowhere else.
 import type { AddressInfo } from 'node:net';
 import { join, resolve } from 'node:path';
 import { demoPasswords } from '../desk/accounts/demo-people.ts';
@@ -8,11 +8,16 @@ import type { AccountDesk } from '../desk/accounts/sessions.ts';
 import { firstStartCode } from '../desk/accounts/set-up.ts';
 import { fillDemoPlacements } from '../desk/demo-placements.ts';
 import { type DeskContext, systemClock } from '../desk/desk-context.ts';
+import { startNightWork } from '../desk/night-work.ts';
 import { startPlanner } from '../desk/planner.ts';
+import { takeProofs } from '../desk/proof-later.ts';
+import { startProver } from '../desk/prover.ts';
 import { demoShop, fillDemo } from '../records/demo.ts';
 import { openRecords, type Records } from '../records/open.ts';
+import { type Queue, startQueue } from '../records/queue.ts';
 import { programRoot } from '../records/root.ts';
 import { type Branch, firstBranch } from '../records/shops.ts';
+import { holdTurn, turns } from '../records/turn.ts';
 import type { Fault } from '../shared/fault.ts';
 import { buildApp } from './app.ts';
 import { startMqttFeed } from './mqtt-feed.ts';
@@ -35,21 +40,20 @@ async function start(chosen: Settings): Promise<Stop | null> {
   if (chosen.demo) await fillDemoPlacements(ownerAt(branch, records));
   const planner = startPlanner();
   const account = { db: records.db, clock: systemClock };
-  const feed =
-    chosen.mqttUrl === undefined
-      ? null
-      : startMqttFeed(records.db, systemClock, {
-          url: chosen.mqttUrl,
-          onProblem: (what) => console.error(`live readings: ${what}`),
-        });
+  const feed = chosen.mqttUrl === undefined ? null : liveFeed(records, chosen.mqttUrl);
+  const queue = await nightQueue(records, chosen);
+  const prover = startProver();
+  await takeProofs(queue, records.db, systemClock, prover);
   const webFolder = join(programRoot(), 'dist', 'web');
   const hosts = [...chosen.hosts, chosen.host];
   const { proxies, perMinute } = chosen;
   const choice = { webFolder, hosts, proxies, log: true, ...(perMinute === undefined ? {} : { perMinute }) };
-  const app = await buildApp({ records, branch, planner, ...account }, choice);
+  const app = await buildApp({ records, branch, planner, queue, ...account }, choice);
   const stop = async (): Promise<void> => {
     await app.close();
     await feed?.close();
+    await queue.close();
+    await prover.close();
     await planner.close();
     await records.close();
   };
@@ -70,6 +74,24 @@ const ownerAt = ({ branchId }: Branch, { db }: Records): DeskContext => ({
   clock: systemClock,
   db,
 });
+
+/** Several processes hear the same broker; one of them keeps what it says. */
+const liveFeed = (records: Records, url: string) =>
+  holdTurn(records.pool, {
+    key: turns.liveFeed,
+    begin: () =>
+      startMqttFeed(records.db, systemClock, { url, onProblem: (what) => console.error(`live readings: ${what}`) })
+        .close,
+  });
+
+async function nightQueue(records: Records, chosen: Settings): Promise<Queue> {
+  const queue = await startQueue(records.pool, { onProblem: (what) => console.error(`queue: ${what}`) });
+  const backup =
+    chosen.backup === null ? null : { ...chosen.backup, folder: resolve(programRoot(), chosen.backup.folder) };
+  const onProblem = (what: string) => console.error(`at night: ${what}`);
+  await startNightWork(queue, { db: records.db, pool: records.pool, clock: systemClock, backup, onProblem });
+  return queue;
+}
 
 async function branchOf({ db }: Records, demo: boolean): Promise<Branch> {
   const at = systemClock.now();

@@ -19,11 +19,14 @@ export interface Settings {
   readonly perMinute: number | undefined;
   /** Message broker that live sources speak through; none unless named. */
   readonly mqttUrl: string | undefined;
+  /** Folder for a backup each night and how many are kept; none unless named. */
+  readonly backup: { readonly folder: string; readonly keep: number } | null;
 }
 
 export const usualPort = 7430;
 
-/** Faults: "SETTING_PORT", "SETTING_DATABASE_URL", "SETTING_DEMO", "SETTING_RATE", "SETTING_PROXY", "SETTING_MQTT". */
+/** Faults: "SETTING_PORT", "SETTING_DATABASE_URL", "SETTING_DEMO", "SETTING_RATE", "SETTING_PROXY", "SETTING_MQTT",
+ *  "SETTING_BACKUP". */
 export function settingsFrom(env: Readonly<Record<string, string | undefined>>): Result<Settings> {
   const faults: Fault[] = [];
   const databaseUrl = env.DATABASE_URL || undefined;
@@ -55,6 +58,17 @@ export function settingsFrom(env: Readonly<Record<string, string | undefined>>):
       settingFault('SETTING_MQTT', 'WARMSTEAD_MQTT', 'something else', 'mqtt://host:port or mqtts://host:port'),
     );
   }
+  const keep = Number(env.WARMSTEAD_BACKUP_KEEP || '14');
+  if (!Number.isInteger(keep) || keep < 1 || keep > 1000) {
+    faults.push(
+      settingFault(
+        'SETTING_BACKUP',
+        'WARMSTEAD_BACKUP_KEEP',
+        env.WARMSTEAD_BACKUP_KEEP ?? '',
+        'a whole number from 1 to 1000',
+      ),
+    );
+  }
   if (faults.length > 0) return bad(faults);
   return good({
     port,
@@ -66,6 +80,7 @@ export function settingsFrom(env: Readonly<Record<string, string | undefined>>):
     perMinute,
     // A server of the shop's own is never filled with invented rows unless asked for.
     mqttUrl,
+    backup: env.WARMSTEAD_BACKUP ? { folder: env.WARMSTEAD_BACKUP, keep } : null,
     demo: demo === '' ? databaseUrl === undefined : demo === 'yes',
   });
 }

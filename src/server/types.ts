@@ -7,6 +7,7 @@ import type { AccountDesk, OwnDesk } from '../desk/accounts/sessions.ts';
 import type { Clock, DeskContext } from '../desk/desk-context.ts';
 import type { Planner } from '../desk/planner.ts';
 import type { Records } from '../records/open.ts';
+import type { Queue } from '../records/queue.ts';
 import type { Branch } from '../records/shops.ts';
 
 export type App = FastifyInstance<
@@ -23,6 +24,8 @@ export interface Ground extends AccountDesk {
   /** The first branch: where a new shop is set up. */
   readonly branch: Branch;
   readonly planner: Planner;
+  /** Work that may wait; without one there are no doors onto it. */
+  readonly queue?: Queue | undefined;
   /** The clock that limits sessions, where it is another than the desk's. */
   readonly sessionClock?: Clock;
 }
@@ -39,4 +42,6 @@ export interface Doors {
   readonly stranger: AccountDesk;
   /** The same for the doors of coming and going, by the clock of sessions. */
   readonly gate: AccountDesk;
+  /** Work that may wait; without one there are no doors onto it. */
+  readonly queue?: Queue | undefined;
 }

@@ -28,8 +28,9 @@ export interface SystemServer {
 
 export const systemUser = 'shop';
 
-/** @param within  a folder to make it in; a new one of its own unless named */
-export async function startSystemServer(within?: string): Promise<SystemServer> {
+/** @param within  a folder to make it in; a new one of its own unless named
+ *  @param user    the name of its first user */
+export async function startSystemServer(within?: string, user = systemUser): Promise<SystemServer> {
   if (systemPrograms === undefined) throw new Error("this needs the programs of Debian's postgresql");
   const bin = systemPrograms;
   const account = databaseAccount(null);
@@ -39,20 +40,23 @@ export async function startSystemServer(within?: string): Promise<SystemServer> 
   mkdirSync(cluster, { mode: 0o700 });
   if (account !== null) for (const path of [folder, cluster]) chownSync(path, account.uid, account.gid);
   const options = { cwd: '/', ...asAccount(account) };
-  const initArguments = ['-D', cluster, '-U', systemUser, '-A', 'trust', '-E', 'UTF8', '--locale=C', '-N'];
+  const initArguments = ['-D', cluster, '-U', user, '-A', 'trust', '-E', 'UTF8', '--locale=C', '-N'];
   const made = spawnSync(join(bin, 'initdb'), initArguments, options);
   if (made.status !== 0) throw new Error(String(made.stderr));
   const run = () => spawn(join(bin, 'postgres'), ['-D', cluster, '-k', folder, '-c', 'listen_addresses='], options);
   let running = run();
-  await answering(folder);
+  await answering(folder, user);
   return {
-    url: (database) => `postgresql://${systemUser}@/${database}?host=${encodeURIComponent(folder)}`,
+    url: (database) => `postgresql://${user}@/${database}?host=${encodeURIComponent(folder)}`,
     host: folder,
     cluster,
     process: () => running,
     startAgain: async () => {
       running = run();
-      await answering(folder);
+      // The lock of a killed server makes the first tries end until the system has buried the old processes.
+      await answering(folder, user, () => {
+        if (running.exitCode !== null) running = run();
+      });
     },
     stop: async () => {
       if (running.exitCode === null && running.signalCode === null) {
@@ -65,16 +69,17 @@ export async function startSystemServer(within?: string): Promise<SystemServer> 
   };
 }
 
-async function answering(host: string): Promise<void> {
+async function answering(host: string, user: string, between: () => void = () => undefined): Promise<void> {
   for (let tries = 0; ; tries++) {
-    const client = new pg.Client({ host, user: systemUser, database: 'postgres' });
+    const client = new pg.Client({ host, user, database: 'postgres' });
     client.on('error', () => undefined);
     try {
       await client.connect();
       return;
     } catch (error) {
-      if (tries > 300) throw error;
+      if (tries > 600) throw error;
       await sleep(100);
+      between();
     } finally {
       await client.end().catch(() => undefined);
     }

@@ -3,6 +3,7 @@
 import type { CheckInput } from '../../desk/instruments.ts';
 import { addInstrument, checkInstrument, listInstruments } from '../../desk/instruments.ts';
 import { type SentReading, typeReadings } from '../../desk/keeper-page.ts';
+import { proofLater, proveLater } from '../../desk/proof-later.ts';
 import { proveEnquiry, showProof } from '../../desk/prove-enquiry.ts';
 import { startProver } from '../../desk/prover.ts';
 import { showCurves } from '../../desk/show-curves.ts';
@@ -10,8 +11,10 @@ import { answerFile, setFileAside, showFiles, takeReadingFile } from '../../desk
 import type { LogHints } from '../../proving/files/understood.ts';
 import { checkSteps } from '../../proving/instrument-check.ts';
 import type { ProofRule } from '../../proving/verdict/rule.ts';
+import type { Queue } from '../../records/queue.ts';
 import { anyAnswer } from '../animal-schemas.ts';
 import { sendFaults } from '../errors.ts';
+import { requestFaults } from '../faults.ts';
 import {
   asideBody,
   checkBody,
@@ -149,6 +152,8 @@ export function readingRoutes(app: App, doors: Doors): void {
       return shown.ok ? reply.send(shown.value) : await sendFaults(reply, shown.faults);
     },
   );
+  const { queue } = doors;
+  if (queue !== undefined) laterRoutes(app, doors, queue);
   app.get(
     '/api/enquiries/:id/readings',
     {
@@ -194,6 +199,41 @@ export function readingRoutes(app: App, doors: Doors): void {
     async (request, reply) => {
       const done = await checkInstrument(doors.desk(request), request.params.id, request.body as CheckInput);
       return done.ok ? reply.send(done.value) : await sendFaults(reply, done.faults);
+    },
+  );
+}
+
+/** Proofs that may wait: many at once, from several branches, without anybody being told "busy". */
+function laterRoutes(app: App, doors: Doors, queue: Queue): void {
+  app.post(
+    '/api/enquiries/:id/proof-jobs',
+    {
+      config: { who: 'desk' },
+      schema: {
+        tags,
+        summary: 'Prove the home when its turn comes',
+        params: homeParams,
+        body: proofBody,
+        response: { 202: anyAnswer },
+      },
+    },
+    async (request, reply) => {
+      const { enclosure, ...rule } = request.body;
+      const asked = { rule: rule as Partial<ProofRule>, ...(enclosure === undefined ? {} : { enclosure }) };
+      const later = await proveLater(doors.desk(request), queue, request.params.id, asked);
+      return later.ok ? reply.code(202).send(later.value) : await sendFaults(reply, later.faults);
+    },
+  );
+  app.get(
+    '/api/proof-jobs/:id',
+    {
+      config: { who: 'desk' },
+      schema: { tags, summary: 'Where a proof stands that waits', params: homeParams, response: answers },
+    },
+    async (request, reply) => {
+      const found = await proofLater(doors.desk(request), queue, request.params.id);
+      if (found === null) return await sendFaults(reply, [requestFaults.unknownPath('this proof')]);
+      return reply.send(found);
     },
   );
 }

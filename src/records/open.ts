@@ -72,6 +72,8 @@ async function withPool(
 ): Promise<Result<Database>> {
   const pool = new pg.Pool({ max: 10, connectionTimeoutMillis: 10_000, application_name: 'warmstead', ...config });
   pool.on('error', (error) => choice.onIdleError?.(error));
+  // A connection that breaks between two queries of one transaction: its next query tells; nobody hears it here.
+  pool.on('connect', (client) => client.on('error', () => undefined));
   const close = async (): Promise<void> => {
     await pool.end();
     await engine?.stop();

@@ -5,6 +5,7 @@ import { createRequire } from 'node:module';
 import { dirname, join } from 'node:path';
 import type { Fault } from '../../shared/fault.ts';
 import { bad, good, type Result } from '../../shared/result.ts';
+import { makeLibraryLinks } from './library-links.ts';
 
 export interface EngineBinaries {
   /** Folder that holds bin/, lib/ and share/. */
@@ -25,7 +26,10 @@ export function installedBinaries(platform = process.platform, arch = process.ar
   try {
     const entry = createRequire(import.meta.url).resolve(packageName);
     const found = binariesIn(join(dirname(entry), '..', 'native'));
-    if (existsSync(found.postgres) && existsSync(found.initdb)) return good(found);
+    if (existsSync(found.postgres) && existsSync(found.initdb)) {
+      makeLibraryLinks(found.folder);
+      return good(found);
+    }
   } catch {
     // Not installed: the fault below says so.
   }

@@ -9,7 +9,7 @@ import { appForTrials } from './app.ts';
 import { jumpClock } from './clock.ts';
 import { fillDisk } from './disk.ts';
 import { builtIn, ownServer, type Trial } from './engines.ts';
-import { fuzzFiles, fuzzRequests } from './fuzz.ts';
+import { type FuzzDone, fuzzFiles, fuzzRequests } from './fuzz.ts';
 import { killDatabase, killPrograms } from './kills.ts';
 import { killInMigration } from './migrating.ts';
 
@@ -78,13 +78,13 @@ async function trials(trial: Trial): Promise<void> {
   );
 }
 
-for (const make of [builtIn, ownServer]) {
+async function onEngine(make: () => Promise<Trial | null>): Promise<void> {
   const trial = await make();
   if (trial === null) {
     lines.push(
       "| a server of the system | not run: the programs of Debian's postgresql are not installed | not known |",
     );
-    continue;
+    return;
   }
   try {
     await trials(trial);
@@ -92,9 +92,13 @@ for (const make of [builtIn, ownServer]) {
     await trial.close();
   }
 }
-const disk = await fillDisk();
-if (disk === null) lines.push('| disk full | not run: needs root on Linux | not known |');
-else {
+
+async function diskFull(): Promise<void> {
+  const disk = await fillDisk();
+  if (disk === null) {
+    lines.push('| disk full | not run: needs root on Linux | not known |');
+    return;
+  }
   const told = Object.entries(disk.told)
     .map(([code, n]) => `${code} ${n}`)
     .join(', ');
@@ -104,26 +108,27 @@ else {
     disk.missing + disk.chainBreaks === 0 && disk.goesOn && !told.includes('unknown'),
   );
 }
-const trial = await appForTrials();
-const requests = await fuzzRequests(trial.app, trial.openapi, trial.ids, fuzz, seed);
-const statuses = (byStatus: Readonly<Record<string, number>>) =>
-  Object.entries(byStatus)
-    .map(([status, n]) => `${status}: ${n}`)
-    .join(', ');
-row(
-  `requests of nonsense to ${trial.doors} doors`,
-  `${requests.sent} sent (${statuses(requests.byStatus)}), ${requests.failed.length} failed on our side, ${requests.leaks.length} told of the inside`,
-  requests.failed.length + requests.leaks.length === 0,
-);
-const files = await fuzzFiles(trial.app, trial.enquiryId, trial.goodFile, fuzz, seed);
-row(
-  'logger files of nonsense',
-  `${files.sent} sent (${statuses(files.byStatus)}), ${files.failed.length} failed on our side, ${files.leaks.length} told of the inside`,
-  files.failed.length + files.leaks.length === 0,
-);
-for (const one of [...requests.failed, ...requests.leaks, ...files.failed, ...files.leaks].slice(0, 20))
-  console.log(`  ${one}`);
-await trial.close();
+
+async function nonsense(): Promise<void> {
+  const trial = await appForTrials();
+  const statuses = (byStatus: Readonly<Record<string, number>>) =>
+    Object.entries(byStatus)
+      .map(([status, n]) => `${status}: ${n}`)
+      .join(', ');
+  const shown = (done: FuzzDone) =>
+    `${done.sent} sent (${statuses(done.byStatus)}), ${done.failed.length} failed on our side, ${done.leaks.length} told of the inside`;
+  const requests = await fuzzRequests(trial.app, trial.openapi, trial.ids, fuzz, seed);
+  const requestsHeld = requests.failed.length + requests.leaks.length === 0;
+  row(`requests of nonsense to ${trial.doors} doors`, shown(requests), requestsHeld);
+  const files = await fuzzFiles(trial.app, trial.enquiryId, trial.goodFile, fuzz, seed);
+  row('logger files of nonsense', shown(files), files.failed.length + files.leaks.length === 0);
+  const found = [...requests.failed, ...requests.leaks, ...files.failed, ...files.leaks];
+  for (const one of found.slice(0, 20)) console.log(`  ${one}`);
+  await trial.close();
+}
+
+await Promise.all([onEngine(builtIn), onEngine(ownServer), diskFull().then(nonsense)]);
+lines.sort();
 
 if (process.argv.includes('--write')) {
   const text = `# What it survives

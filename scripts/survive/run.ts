@@ -2,7 +2,7 @@
 // prints it; with --write it goes to docs/survival.md. Why: "nothing is lost" is a figure or it is nothing.
 // Usage: tsx scripts/survive/run.ts [--kills 200] [--fuzz 10000] [--write]      exit code 1 = something was lost or leaked.
 import { writeFileSync } from 'node:fs';
-import { cpus } from 'node:os';
+import { cpus, loadavg } from 'node:os';
 import { join } from 'node:path';
 import { versions } from '../../src/records/versions.ts';
 import { appForTrials } from './app.ts';
@@ -135,7 +135,7 @@ if (process.argv.includes('--write')) {
 
 Written by \`npm run survive -- --write\`. The program and its database were ended, filled and fed with nonsense on purpose;
 each row says what was done, what was counted, and whether it held. Program ${versions().program}, Node.js ${process.version},
-${cpus().length} cores, chance from one fixed start.
+${cpus().length} cores (load of the machine ${loadavg()[0]?.toFixed(0)}), chance from one fixed start.
 
 | What was done | What was counted | Held |
 |---|---|---|

@@ -3,7 +3,7 @@
 import { addDays } from '../animal/calendar.ts';
 import { type AnimalEvent, eventsOf } from '../animal/event.ts';
 import type { HeadingFinding } from '../animal/register.ts';
-import { type FactRow, factHistory } from '../records/animals.ts';
+import { type FactRow, factHistories } from '../records/animals.ts';
 import { type AnimalRecord, recordsOf, surroundings } from './animal-record.ts';
 import type { DeskContext } from './desk-context.ts';
 import { registerOf } from './show-animal.ts';
@@ -71,15 +71,17 @@ export async function inspectRegister(desk: DeskContext, choice: InspectionChoic
     const gone = goneOn(record.events);
     return matches(record, choice.search) && (!record.row.gone || gone === null || gone >= earliest);
   });
-  const animals = await Promise.all(
-    wanted.map(
-      async (record): Promise<InspectedAnimal> => ({
-        record,
-        headings: registerOf(record, around),
-        corrections: [...factCorrections(await factHistory(desk.db, record.row.id)), ...entryCorrections(record)],
-        goneOn: goneOn(record.events),
-      }),
-    ),
+  const histories = await factHistories(
+    desk.db,
+    wanted.map((record) => record.row.id),
+  );
+  const animals = wanted.map(
+    (record): InspectedAnimal => ({
+      record,
+      headings: registerOf(record, around),
+      corrections: [...factCorrections(histories.get(record.row.id) ?? []), ...entryCorrections(record)],
+      goneOn: goneOn(record.events),
+    }),
   );
   const { shopName, branchName, place, today } = around;
   const lawTitles = Object.fromEntries(

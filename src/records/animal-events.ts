@@ -1,4 +1,5 @@
 // The rows of what happened to animals: put down once, corrected by a new row, read with every correction.
+import { sql } from 'kysely';
 import type { AnimalEvent } from '../animal/event.ts';
 import type { Rows, Writer } from './animals.ts';
 
@@ -70,7 +71,7 @@ export async function eventRows(db: Rows, animalIds: readonly string[]): Promise
       'recorded_at as recordedAt',
       'by',
     ])
-    .where('animal_id', 'in', [...animalIds])
+    .where(sql<boolean>`animal_id = any(${[...animalIds]}::uuid[])`)
     .orderBy('happened_at')
     .orderBy('seq')
     .execute();

@@ -1,7 +1,7 @@
 // The rows of animals and of what the register says of them. Every value that ever stood is kept.
 // Leaves out events (animal-events.ts) and which values are allowed (animal/register.ts).
 import { randomUUID } from 'node:crypto';
-import type { Kysely, Transaction } from 'kysely';
+import { type Kysely, sql, type Transaction } from 'kysely';
 import type { RegisterEntry, RegisterField } from '../animal/register.ts';
 import type { Db, Tables } from './schema.ts';
 
@@ -46,7 +46,7 @@ export async function registerEntries(db: Rows, ids: readonly string[]): Promise
     .selectFrom('animal_fact')
     .distinctOn(['animal_id', 'field'])
     .select(['animal_id', 'field', 'value'])
-    .where('animal_id', 'in', [...ids])
+    .where(sql<boolean>`animal_id = any(${[...ids]}::uuid[])`)
     .orderBy('animal_id')
     .orderBy('field')
     // Never by the clock: one that was set back must not bring an old value back.
@@ -75,6 +75,22 @@ export async function factHistory(db: Rows, animalId: string): Promise<readonly 
     .where('animal_id', '=', animalId)
     .orderBy('seq')
     .execute();
+}
+
+/** The same of many at once, by animal. */
+export async function factHistories(
+  db: Rows,
+  animalIds: readonly string[],
+): Promise<ReadonlyMap<string, readonly FactRow[]>> {
+  const rows = await db
+    .selectFrom('animal_fact')
+    .select(['animal_id', 'field', 'value', 'reason', 'at', 'by'])
+    .where(sql<boolean>`animal_id = any(${[...animalIds]}::uuid[])`)
+    .orderBy('seq')
+    .execute();
+  const found = new Map<string, FactRow[]>(animalIds.map((id) => [id, []]));
+  for (const { animal_id: id, ...row } of rows) found.get(id)?.push(row);
+  return found;
 }
 
 export interface AnimalRow {
@@ -110,7 +126,7 @@ export async function animalsOf(
     ])
     .where('animal.shop_id', '=', shopId);
   if (choice.id !== undefined) query = query.where('animal.id', '=', choice.id);
-  if (choice.ids !== undefined) query = query.where('animal.id', 'in', [...choice.ids]);
+  if (choice.ids !== undefined) query = query.where(sql<boolean>`animal.id = any(${[...choice.ids]}::uuid[])`);
   if (choice.branchId !== undefined) query = query.where('animal_whereabouts.branch_id', '=', choice.branchId);
   const { seenAt } = choice;
   if (seenAt !== undefined) {

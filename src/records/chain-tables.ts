@@ -23,6 +23,8 @@ export const chainedTables = [
 
 /** Tables that are only added to and still stand outside the chain. */
 export const unchainedTables: Readonly<Record<string, string>> = {
+  calendar_feed: 'says who may look, not what was done for an animal',
+  calendar_feed_withdrawal: 'says who may look, not what was done for an animal',
   chain_link: 'it is the chain',
   keeper_link: 'says who may look, not what was done for an animal',
   keeper_link_withdrawal: 'says who may look, not what was done for an animal',

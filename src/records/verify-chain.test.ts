@@ -185,7 +185,7 @@ test('an enquiry that was overwritten beside its versions is named', async () =>
 });
 
 test('nothing links a row twice, and a table cannot be emptied', async () => {
-  await expect(client.query('truncate placement_event')).rejects.toThrow('kept as they are');
+  await expect(client.query('truncate overlay_withdrawal')).rejects.toThrow('kept as they are');
   const { row } = await keyOf('overlay');
   await client.query('begin');
   await client.query('select chain_add($1, $2, $3, $4, $5, $6, $7)', [branchId, 'overlay', row, 'added', '{}', '', '']);

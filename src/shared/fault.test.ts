@@ -7,7 +7,7 @@ const page = readFileSync(new URL('../../docs/errors.md', import.meta.url), 'utf
 const code = /['"]([A-Z]{2,12}(?:_[A-Z0-9]+)+)['"]/g;
 
 /** Words in capitals that are no fault codes: names of settings, and codes of Node and of packages. */
-const otherNames = /^(WARMSTEAD_[A-Z]+|DATABASE_URL|PG_VERSION|NO_COLOR|FORCE_COLOR|ERR_.*|FST_ERR_.*)$/;
+const otherNames = /^(WARMSTEAD_[A-Z_]+|DATABASE_URL|PG_VERSION|NO_COLOR|FORCE_COLOR|ERR_.*|FST_ERR_.*)$/;
 
 function codesInSource(): Set<string> {
   const found = new Set<string>();

@@ -6,7 +6,7 @@ import { systemClock } from '../../src/desk/desk-context.ts';
 import { startPlanner } from '../../src/desk/planner.ts';
 import { dataFolder } from '../../src/records/data-files.ts';
 import { fillEveryTable } from '../../src/records/testing/every-table.ts';
-import { buildApp } from '../../src/server/app.ts';
+import { appAsOwner } from '../../src/server/testing/app-for-tests.ts';
 import type { App } from '../../src/server/types.ts';
 import { builtIn } from './engines.ts';
 import { doorsOf } from './fuzz.ts';
@@ -29,11 +29,7 @@ export async function appForTrials(): Promise<TrialApp> {
   const planner = startPlanner(1);
   const webFolder = mkdtempSync(join(tmpdir(), 'warmstead-no-pages-'));
   const branch = { branchId: filled.branchId, branchName: 'Counter', shopName: 'Trial' };
-  const actor = { name: 'trial', branchId: filled.branchId, role: 'owner' as const };
-  const app = await buildApp(
-    { records, branch, planner, desk: () => ({ actor, clock: systemClock, db: records.db }) },
-    { webFolder, hosts: ['*'] },
-  );
+  const { app } = await appAsOwner({ records, branch, planner, db: records.db, clock: systemClock }, webFolder);
   const openapi = (await app.inject({ method: 'GET', url: '/api/openapi.json' })).json() as Record<string, unknown>;
   const { enquiryId, animalId, placementId, sourceId } = filled;
   const speciesIds = Object.keys(dataFolder('species')).slice(0, 2);

@@ -92,12 +92,12 @@ export async function buildApp(ground: Ground, choice: AppChoice): Promise<App> 
 }
 
 function doorsOn(ground: Ground): Doors {
-  const { records, branch, planner, db, clock } = ground;
+  const { records, branch, planner, queue, db, clock } = ground;
   const stranger = { db, clock };
   const gate = { db, clock: ground.sessionClock ?? clock };
   const own: Doors['own'] = (request) => ownDesk(gate, request);
   const desk: Doors['desk'] = (request) => deskOf(stranger, own(request).session);
-  return { records, branch, planner, stranger, gate, own, desk };
+  return { records, branch, planner, queue, stranger, gate, own, desk };
 }
 
 /** Every address that is not the API's and not a file opens the one page; it finds its way by itself. */

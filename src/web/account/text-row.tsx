@@ -18,7 +18,7 @@ export function TextRow(props: TextRowProps) {
   const { label, value, onChange, type = 'text', hint, fault, digits } = props;
   return (
     <TextField
-      className="text-field account-row"
+      className="account-row"
       type={type}
       value={value}
       onChange={onChange}

@@ -12,7 +12,7 @@ export function ViewMenu() {
   const button = useRef<HTMLButtonElement>(null);
   const temperature = settings.temperature === 'F' ? '°F' : '°C';
   return (
-    <>
+    <div className="view-tools">
       <PersonTools />
       <Button
         ref={button}
@@ -29,6 +29,6 @@ export function ViewMenu() {
           <ViewChoices anchor={button} onClose={() => setOpen(false)} />
         </Suspense>
       )}
-    </>
+    </div>
   );
 }

@@ -117,11 +117,11 @@ async function nonsense(): Promise<void> {
       .join(', ');
   const shown = (done: FuzzDone) =>
     `${done.sent} sent (${statuses(done.byStatus)}), ${done.failed.length} failed on our side, ${done.leaks.length} told of the inside`;
+  const files = await fuzzFiles(trial.app, trial.enquiryId, trial.goodFile, fuzz, seed);
+  row('logger files of nonsense', shown(files), files.failed.length + files.leaks.length === 0);
   const requests = await fuzzRequests(trial.app, trial.openapi, trial.ids, fuzz, seed);
   const requestsHeld = requests.failed.length + requests.leaks.length === 0;
   row(`requests of nonsense to ${trial.doors} doors`, shown(requests), requestsHeld);
-  const files = await fuzzFiles(trial.app, trial.enquiryId, trial.goodFile, fuzz, seed);
-  row('logger files of nonsense', shown(files), files.failed.length + files.leaks.length === 0);
   const found = [...requests.failed, ...requests.leaks, ...files.failed, ...files.leaks];
   for (const one of found.slice(0, 20)) console.log(`  ${one}`);
   await trial.close();

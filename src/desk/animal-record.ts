@@ -14,6 +14,7 @@ import { type AnimalRow, animalsOf, branchFacts, registerEntries } from '../reco
 import { bad, good, type Result } from '../shared/result.ts';
 import { animalFaults } from './animal-faults.ts';
 import type { DeskContext } from './desk-context.ts';
+import { factsOfBranch } from './shop-values.ts';
 import { todayOf } from './today.ts';
 
 export interface AnimalRecord {
@@ -46,7 +47,8 @@ export interface DeskSurroundings {
 export async function surroundings(desk: DeskContext): Promise<DeskSurroundings> {
   const branch = await branchFacts(desk.db, desk.actor.branchId);
   const place = (places as readonly string[]).includes(branch.place) ? (branch.place as Place) : 'england';
-  return { ...branch, place, southern: isSouthern(place), today: todayOf(desk.clock), ...allFacts() };
+  const facts = await factsOfBranch(desk);
+  return { ...branch, place, southern: isSouthern(place), today: todayOf(desk.clock), care: allFacts().care, facts };
 }
 
 export const isSouthern = (place: string): boolean => place === 'new-south-wales' || place === 'victoria';

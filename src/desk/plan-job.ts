@@ -4,6 +4,8 @@ import { join } from 'node:path';
 import { climateNeeds } from '../husbandry/climate-needs.ts';
 import type { Facts } from '../husbandry/fact.ts';
 import { judgeEnclosure } from '../husbandry/judge-enclosure.ts';
+import { withShopValues } from '../husbandry/overlay.ts';
+import type { ShopValue } from '../husbandry/shop-value.ts';
 import { noStandard, usualHomeStandardId } from '../husbandry/usual-standard.ts';
 import { enclosureFrom } from '../physics/validate-enclosure.ts';
 import type { Priors } from '../planning/ensemble.ts';
@@ -14,7 +16,6 @@ import { loadFacts } from '../records/facts.ts';
 import { programRoot } from '../records/root.ts';
 import type { Fault } from '../shared/fault.ts';
 import { bad, good, type Result } from '../shared/result.ts';
-import { type ShopValue, withShopValues } from './shop-values.ts';
 
 export interface PlanJob {
   /** What should be an enclosure file. */

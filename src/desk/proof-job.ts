@@ -3,6 +3,8 @@
 import { join } from 'node:path';
 import { climateNeeds } from '../husbandry/climate-needs.ts';
 import type { Facts } from '../husbandry/fact.ts';
+import { withShopValues } from '../husbandry/overlay.ts';
+import type { ShopValue } from '../husbandry/shop-value.ts';
 import type { Enclosure } from '../physics/enclosure.ts';
 import type { Priors } from '../physics/priors.ts';
 import { enclosureFrom } from '../physics/validate-enclosure.ts';
@@ -16,7 +18,6 @@ import { dataFile } from '../records/data-files.ts';
 import { loadFacts } from '../records/facts.ts';
 import { programRoot } from '../records/root.ts';
 import { bad, type Result } from '../shared/result.ts';
-import { type ShopValue, withShopValues } from './shop-values.ts';
 
 export interface ProofJob {
   /** What should be an enclosure file, animal and all. */

@@ -1,6 +1,7 @@
 // What the reference screens show: the shipped facts of a species or of the standards, their sources, and what the
 // shop has laid over them. Leaves out the drawing and the words.
 import type { Facts, Source, Species } from '../husbandry/fact.ts';
+import { withShopValues } from '../husbandry/overlay.ts';
 import type { Standard } from '../husbandry/standard.ts';
 import { allFacts } from '../records/animal-facts.ts';
 import { branchFacts } from '../records/animals.ts';
@@ -9,7 +10,7 @@ import type { Fault } from '../shared/fault.ts';
 import { bad, good, type Result } from '../shared/result.ts';
 import { animalFaults } from './animal-faults.ts';
 import type { DeskContext } from './desk-context.ts';
-import { shopValueOf, withShopValues } from './shop-values.ts';
+import { shopValueOf } from './shop-values.ts';
 import { todayOf } from './today.ts';
 
 export interface ShownOverlay {
@@ -36,7 +37,7 @@ export interface ShownFacts {
   readonly refused: readonly Fault[];
 }
 
-const shown = (row: OverlayRow): ShownOverlay => ({
+export const shown = (row: OverlayRow): ShownOverlay => ({
   ...row,
   at: row.at.toISOString(),
   withdrawn: row.withdrawn && { ...row.withdrawn, at: row.withdrawn.at.toISOString() },

@@ -1,8 +1,8 @@
 // The shop goes back to the shipped value. The withdrawn one stays readable, with who, when and why.
+import { overlayFaults } from '../husbandry/overlay-faults.ts';
 import { withdrawStanding } from '../records/overlays.ts';
 import { bad, good, type Result } from '../shared/result.ts';
 import type { DeskContext } from './desk-context.ts';
-import { overlayFaults } from './overlay-faults.ts';
 
 /** Faults: "OVERLAY_UNKNOWN", "OVERLAY_WHY". */
 export async function withdrawOverlay(

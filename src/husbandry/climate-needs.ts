@@ -45,6 +45,8 @@ export function climateNeeds(species: Species, stage: LifeStage): Result<Climate
       faults: missing.map((key) => dataFault(ctx, key, 'DATA_MISSING', null, 'a sourced range', `No ${key} is known.`)),
     };
   }
+  const ctMax = rangeOf(species, stage, 'ctMaxC');
+  const ceiling = reachableMax(ctMax?.low ?? null);
   return good({
     speciesId: species.id,
     stage,
@@ -53,7 +55,7 @@ export function climateNeeds(species: Species, stage: LifeStage): Result<Climate
     coolAirC,
     nightMinC,
     rhPct,
-    reachableMaxC: reachableMax(rangeOf(species, stage, 'ctMaxC')?.low ?? null),
+    reachableMaxC: ctMax?.own ? { ...ceiling, own: ctMax.own } : ceiling,
     climbs: wordOf(species, stage, 'climbs') === 'yes',
   });
 }

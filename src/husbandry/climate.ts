@@ -1,5 +1,6 @@
 // The climate an animal of one species and life stage needs, as the planning room compares it with a simulation.
 import type { Sourced } from './need.ts';
+import type { OwnMark } from './shop-value.ts';
 
 /** A sourced low..high; both present. */
 export type SourcedRange = Sourced & { readonly low: number; readonly high: number };
@@ -18,6 +19,7 @@ export interface ClimateNeeds {
     readonly alarm: number;
     readonly cutOut: number;
     readonly source: string;
+    readonly own?: OwnMark;
   };
   /** Whether the species climbs, so that a perch counts. */
   readonly climbs: boolean;

@@ -5,6 +5,8 @@ import type { MaterialTable } from '../physics/material.ts';
 import type { Caution, FaultCase, Prey, SubstrateFacts } from './fact-tables.ts';
 import type { LawRule } from './law-rule.ts';
 import type { Sourced } from './need.ts';
+import type { Policy } from './policy.ts';
+import type { OwnMark } from './shop-value.ts';
 import type { Standard } from './standard.ts';
 
 /** A fact with what other sources say about the same quantity. */
@@ -67,22 +69,6 @@ export interface ThermostatFacts {
   readonly facts: FactTable;
 }
 
-/** A shop's own value laid over a fact; printed wherever the fact is used. */
-export interface Overlay {
-  /** Dotted path below the facts, e.g. "species.corn.all.baskingSurfaceC.low". */
-  readonly path: string;
-  readonly value: unknown;
-  readonly who: string;
-  /** ISO date. */
-  readonly when: string;
-  readonly why: string;
-}
-
-export interface Overlaid extends Overlay {
-  /** What the fact said before. */
-  readonly was: unknown;
-}
-
 /** Everything that data/ says, checked. */
 export interface Facts {
   readonly sources: Readonly<Record<string, Source>>;
@@ -101,5 +87,7 @@ export interface Facts {
   readonly faultCases: readonly FaultCase[];
   /** Cleaning, water, handling and other facts that hold for all species. */
   readonly care: FactTable;
-  readonly overlaid: readonly Overlaid[];
+  readonly policies: Readonly<Record<string, Policy>>;
+  /** The shop's own values that were laid over. */
+  readonly overlaid: readonly OwnMark[];
 }

@@ -7,6 +7,7 @@ import { heaterFrom, materialFrom, type Rows, rowsFrom, thermostatFrom } from '.
 import { lawRuleFrom, standardFrom } from './facts-rules.ts';
 import { speciesFrom } from './facts-species.ts';
 import { cautionFrom, faultCaseFrom, preyFrom, substrateFrom } from './facts-tables.ts';
+import { policyFrom } from './policy.ts';
 
 /** Path below data/ -> parsed JSON. A leading ".../data/" of any kind is taken off. */
 export type RawFacts = Readonly<Record<string, unknown>>;
@@ -84,6 +85,7 @@ export function factsFrom(raw: RawFacts): CheckedFacts {
     cautions: table('cautions.json', cautionFrom),
     faultCases: table('faults.json', faultCaseFrom),
     care: care.facts,
+    policies: byId(table('policies.json', policyFrom)),
     overlaid: [],
   };
   faults.push(...crossFaults(facts, context), ...otherSources(files, context));
@@ -102,6 +104,7 @@ const ownFiles = [
   'cautions',
   'faults',
   'care',
+  'policies',
 ];
 
 /** Tables that belong to other rooms are not read here, but their sources must stand in sources.json too. */
@@ -142,6 +145,9 @@ function crossFaults(facts: Facts, context: (file: string) => CheckContext): Fau
   for (const standard of Object.values(facts.standards))
     for (const id of standard.speciesIds ?? [])
       need('standards.json', `${standard.id}.speciesIds`, id, facts.species, 'species/');
+  for (const policy of Object.values(facts.policies))
+    if (policy.kind === 'standard')
+      need('policies.json', policy.id, String(policy.value), facts.standards, 'standards.json');
   for (const rule of facts.law) {
     const ids = 'speciesIds' in rule.effect ? (rule.effect.speciesIds ?? []) : [];
     for (const id of ids) need('law.json', `${rule.id}.effect`, id, facts.species, 'species/');

@@ -3,6 +3,7 @@
 
 import type { LawRule, Place } from './law-rule.ts';
 import type { ReadMark } from './need.ts';
+import type { OwnMark } from './shop-value.ts';
 
 export type LawAnswer = 'allowed' | 'blocked' | 'ask';
 
@@ -38,6 +39,8 @@ export interface LawFinding {
   readonly stale: boolean;
   readonly secondHand: boolean;
   readonly decides: string;
+  /** Set when the shop's own value stands in this rule. */
+  readonly own?: OwnMark;
 }
 
 type Outcome = readonly [answer: LawAnswer, reason: string, todo?: string];
@@ -155,6 +158,7 @@ export function lawChecks(rules: readonly LawRule[], sale: SaleFacts, today: str
         stale: old,
         secondHand,
         decides,
+        ...(rule.own ? { own: rule.own } : {}),
       };
     })
     .sort((a, b) => order.indexOf(a.answer) - order.indexOf(b.answer));

@@ -1,5 +1,6 @@
 // What an animal needs of its home, and what a verdict on one need looks like.
 import type { Verdict } from '../shared/verdict.ts';
+import type { OwnMark } from './shop-value.ts';
 
 /** How a number was come by. "memory" covers common practice; both must be shown as such. */
 export type ReadMark = 'page' | 'memory' | 'measured';
@@ -15,6 +16,8 @@ export interface Sourced {
   readonly at: string;
   readonly read: ReadMark;
   readonly note?: string;
+  /** Set when a shop's own value stands here in place of the source's. */
+  readonly own?: OwnMark;
 }
 
 /** One answered need. Every number in it carries its unit in words or in the name. */
@@ -39,4 +42,6 @@ export interface NeedVerdict {
   readonly shareHolding?: number;
   readonly source: string;
   readonly read: ReadMark;
+  /** Set when the shop's own value decided in place of the source's. */
+  readonly own?: OwnMark;
 }

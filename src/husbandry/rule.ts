@@ -3,6 +3,7 @@
 import type { Enclosure, LifeStage } from '../physics/enclosure.ts';
 import type { Facts, Species } from './fact.ts';
 import type { NeedVerdict, ReadMark } from './need.ts';
+import type { OwnMark } from './shop-value.ts';
 import { rangeOf } from './species-facts.ts';
 import type { Standard } from './standard.ts';
 
@@ -18,10 +19,14 @@ export type Rule = (
 export interface Basis {
   readonly source: string;
   readonly read: ReadMark;
+  readonly own?: OwnMark;
 }
 export const commonPractice: Basis = { source: 'COMMON', read: 'memory' };
 export const ourChoice: Basis = { source: 'OUR-CHOICE', read: 'memory' };
-export const basisOf = (x: Basis): Basis => ({ source: x.source, read: x.read });
+export const basisOf = (x: Basis): Basis => ({ source: x.source, read: x.read, ...(x.own ? { own: x.own } : {}) });
+/** A rule of the trade that turns on a fact which the shop may have overruled. */
+export const practiceWith = (fact: Pick<Basis, 'own'> | undefined): Basis =>
+  fact?.own ? { ...commonPractice, own: fact.own } : commonPractice;
 
 export interface JudgedAnimal {
   readonly stage: LifeStage;
@@ -62,5 +67,5 @@ type Part = Omit<NeedVerdict, 'fixes' | 'source' | 'read'> & { readonly fixes?: 
 /** Puts a verdict together; fixes are dropped when the need holds. */
 export function need(part: Part, basis: Basis): NeedVerdict {
   const fixes = part.verdict === 'holds' ? [] : (part.fixes ?? []);
-  return { ...part, fixes, source: basis.source, read: basis.read };
+  return { ...part, fixes, ...basisOf(basis) };
 }

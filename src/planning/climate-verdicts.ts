@@ -20,7 +20,7 @@ interface Judged {
   readonly values: readonly number[];
   readonly holds: (value: number, member: JudgedMember) => boolean;
   readonly unit: string;
-  readonly basis: SourcedRange | { readonly source: string; readonly read: NeedVerdict['read'] };
+  readonly basis: Pick<NeedVerdict, 'source' | 'read' | 'own'>;
   readonly failing: readonly string[];
   readonly fixes: readonly string[];
   readonly settledBy: string;
@@ -65,6 +65,7 @@ function judge(j: Judged, members: readonly JudgedMember[]): NeedVerdict {
     shareHolding: share,
     source: j.basis.source,
     read: j.basis.read,
+    ...(j.basis.own ? { own: j.basis.own } : {}),
   };
 }
 
@@ -251,7 +252,7 @@ function reachable(climate: ClimateNeeds, members: readonly JudgedMember[]): Jud
     values,
     holds: (v) => v <= alarm,
     unit: '°C',
-    basis: { source: climate.reachableMaxC.source, read: 'memory' },
+    basis: { ...climate.reachableMaxC, read: 'memory' },
     failing: [
       `A surface within reach is at ${number(median(values))} °C. Snakes often fail to leave a surface that burns them.`,
     ],

@@ -1,8 +1,9 @@
 // The tables of a branch's own values as TypeScript sees them (migrations/0030-overlays.sql).
 import type { ColumnType, Generated, JSONColumnType } from 'kysely';
+import type { ShopParts } from '../husbandry/shop-value.ts';
 
 type Fixed<T> = ColumnType<T, T, never>;
-type FixedJson = JSONColumnType<Record<string, number | string | null>, string, never>;
+type FixedJson = JSONColumnType<ShopParts, string, never>;
 
 export interface OverlayTables {
   overlay: {

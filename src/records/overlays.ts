@@ -2,11 +2,11 @@
 // Leaves out which values are allowed (desk/set-overlay.ts) and laying them over the facts (husbandry/overlay.ts).
 import { randomUUID } from 'node:crypto';
 import { sql } from 'kysely';
+import type { ShopParts } from '../husbandry/shop-value.ts';
 import type { Rows, Writer } from './animals.ts';
 import type { Db } from './schema.ts';
 
-/** Parts of a fact by name: low and high, or value. */
-export type OverlayValue = Readonly<Record<string, number | string | null>>;
+export type OverlayValue = ShopParts;
 
 export interface NewOverlay {
   readonly path: string;

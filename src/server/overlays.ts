@@ -1,6 +1,8 @@
 // The HTTP doors onto the reference screens and onto a branch's own values.
 import { Type } from 'typebox';
+import { shopValuesFileOf, showLists, standingValues } from '../desk/list-shop-values.ts';
 import { setOverlay } from '../desk/set-overlay.ts';
+import { shopValuesPdf } from '../desk/shop-values-page.ts';
 import { showFacts } from '../desk/show-facts.ts';
 import { withdrawOverlay } from '../desk/withdraw-overlay.ts';
 import { anyAnswer } from './animal-schemas.ts';
@@ -9,11 +11,20 @@ import type { App, Doors } from './types.ts';
 
 const closed = { additionalProperties: false } as const;
 const why = Type.String({ maxLength: 500, description: 'Shown to customers beside the value.' });
-const part = Type.Union([Type.Number(), Type.String({ maxLength: 120 })]);
+const part = Type.Union([Type.Number(), Type.String({ maxLength: 300 })]);
+const list = Type.Array(part, { maxItems: 40 });
 const overlayBody = Type.Object(
   {
     path: Type.String({ maxLength: 200, description: 'e.g. "species.corn.all.rhPct" or "policy.standardId"' }),
-    value: Type.Object({ low: Type.Optional(part), high: Type.Optional(part), value: Type.Optional(part) }, closed),
+    value: Type.Object(
+      {
+        low: Type.Optional(part),
+        high: Type.Optional(part),
+        value: Type.Optional(part),
+        values: Type.Optional(list),
+      },
+      closed,
+    ),
     why,
   },
   closed,
@@ -45,6 +56,48 @@ export function overlayRoutes(app: App, doors: Doors): void {
       const read = await showFacts(doors.desk(request), request.params.speciesId);
       return read.ok ? reply.send(read.value) : await sendFaults(reply, read.faults);
     },
+  );
+  app.get(
+    '/api/shop-values',
+    { schema: { tags, summary: 'The branch’s own values that hold now', response } },
+    async (request) => await standingValues(doors.desk(request)),
+  );
+  app.get(
+    '/api/shop-values.json',
+    { schema: { tags, summary: 'The same as a file for the terminal (docs/formats.md)' } },
+    async (request, reply) => {
+      const file = await shopValuesFileOf(doors.desk(request));
+      return reply
+        .header('content-disposition', 'attachment; filename="shop-values.json"')
+        .type('application/json')
+        .send(JSON.stringify(file, null, 2));
+    },
+  );
+  app.get(
+    '/api/shop-values.pdf',
+    {
+      schema: {
+        tags,
+        summary: 'Every value the branch set, with who, when and why, as A4 pages',
+        querystring: Type.Object(
+          { language: Type.Optional(Type.Union([Type.Literal('en'), Type.Literal('de')])) },
+          closed,
+        ),
+      },
+    },
+    async (request, reply) => {
+      const desk = doors.desk(request);
+      const pdf = await shopValuesPdf(desk, request.query.language ?? 'en');
+      return reply
+        .type('application/pdf')
+        .header('content-disposition', 'inline; filename="shop-values.pdf"')
+        .send(pdf);
+    },
+  );
+  app.get(
+    '/api/lists',
+    { schema: { tags, summary: 'Policies, law and kinds of kit with what a shop may overrule in them', response } },
+    async (request) => await showLists(doors.desk(request)),
   );
   app.post(
     '/api/overlays',

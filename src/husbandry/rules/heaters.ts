@@ -4,7 +4,7 @@ import type { Enclosure, Heater, Thermostat } from '../../physics/enclosure.ts';
 import { watts } from '../display.ts';
 import type { Facts, HeaterFacts } from '../fact.ts';
 import type { NeedVerdict } from '../need.ts';
-import { basisOf, commonPractice, need, type Rule } from '../rule.ts';
+import { basisOf, commonPractice, need, practiceWith, type Rule } from '../rule.ts';
 
 const say = {
   lightNight: (name: string) =>
@@ -47,7 +47,7 @@ function light(heater: Heater, facts: Facts, row: HeaterFacts): NeedVerdict {
       reasons: [bad ? say.lightNight(nameOf(facts, heater)) : emits ? say.dayOnly : say.dark],
       fixes: [say.setDay],
     },
-    commonPractice,
+    practiceWith(row.facts.emitsLight),
   );
 }
 
@@ -96,7 +96,8 @@ function guard(heater: Heater, facts: Facts, row: HeaterFacts): NeedVerdict {
     wanted: 'a guard on whatever is hot inside',
   } as const;
   const found = `${nameOf(facts, heater)}, ${heater.guarded ? 'guarded' : 'no guard'}`;
-  const holds = (reason: string) => need({ ...head, verdict: 'holds', found, reasons: [reason] }, commonPractice);
+  const holds = (reason: string) =>
+    need({ ...head, verdict: 'holds', found, reasons: [reason] }, practiceWith(row.facts.needsGuard));
   if (heater.mount === 'above-mesh') return holds(say.aboveMesh);
   if (heater.mount === 'under-floor') return holds(say.under);
   if (heater.guarded) return holds(say.guarded);
@@ -104,7 +105,7 @@ function guard(heater: Heater, facts: Facts, row: HeaterFacts): NeedVerdict {
   if (wants === 'yes')
     return need(
       { ...head, verdict: 'fails', found, reasons: [say.bare(nameOf(facts, heater))], fixes: [say.fixGuard] },
-      commonPractice,
+      practiceWith(row.facts.needsGuard),
     );
   if (wants === 'by-temperature')
     return need(
@@ -116,7 +117,7 @@ function guard(heater: Heater, facts: Facts, row: HeaterFacts): NeedVerdict {
         fixes: [say.fixGuard],
         settledBy: say.panelReading,
       },
-      commonPractice,
+      practiceWith(row.facts.needsGuard),
     );
   return holds('Does not grow hot enough to need a guard while its thermostat works.');
 }
@@ -139,7 +140,7 @@ function holder(heater: Heater, facts: Facts, row: HeaterFacts): readonly NeedVe
         fixes: [say.fixHolder],
         ...settled,
       },
-      { source: 'GENERAL-FIRE', read: 'page' },
+      basisOf({ source: 'GENERAL-FIRE', read: 'page', ...(row.facts.holder.own ? { own: row.facts.holder.own } : {}) }),
     ),
   ];
 }

@@ -1,10 +1,12 @@
 // Is a thermostat asked to carry no more than a safe part of its rating?
 // Leaves out: the house wiring, which is an electrician's business.
 import { watts } from '../display.ts';
-import { need, ourChoice, type Rule } from '../rule.ts';
+import { policyFact } from '../policy.ts';
+import { basisOf, need, type Rule } from '../rule.ts';
 
-/** Heaters together may draw this share of the rating (our choice: a fifth in hand for switching surges and age). */
-export const loadShareMax = 0.8;
+/** Heaters together may draw this share of the rating [%] when data/ has no row of it (our choice: a fifth in hand for
+ *  switching surges and age). */
+export const loadMaxPct = 80;
 
 const say = {
   over: (sum: string, most: string, rating: string) =>
@@ -13,12 +15,13 @@ const say = {
   fix: 'Take a thermostat of a higher rating, or share the heaters between two.',
 } as const;
 
-export const loadRule: Rule = (enclosure) =>
-  enclosure.thermostats.flatMap((thermostat) => {
+export const loadRule: Rule = (enclosure, _species, _standard, facts) => {
+  const { value: mostPct, basis } = policyFact(facts.policies, 'thermostatLoadPct', loadMaxPct);
+  return enclosure.thermostats.flatMap((thermostat) => {
     const driven = enclosure.heaters.filter((heater) => heater.thermostatId === thermostat.id);
     if (driven.length === 0) return [];
     const sum = driven.reduce((w, heater) => w + heater.powerW, 0);
-    const most = loadShareMax * thermostat.ratingW;
+    const most = (mostPct / 100) * thermostat.ratingW;
     const over = sum > most + 1e-9;
     return [
       need(
@@ -27,12 +30,13 @@ export const loadRule: Rule = (enclosure) =>
           group: 'safety',
           title: 'Load on the thermostat',
           verdict: over ? 'fails' : 'holds',
-          wanted: `at most ${watts(most)} (80 % of ${watts(thermostat.ratingW)})`,
+          wanted: `at most ${watts(most)} (${mostPct} % of ${watts(thermostat.ratingW)})`,
           found: watts(sum),
           reasons: [over ? say.over(watts(sum), watts(most), watts(thermostat.ratingW)) : say.fine],
           fixes: [say.fix],
         },
-        ourChoice,
+        basisOf(basis),
       ),
     ];
   });
+};

@@ -4,11 +4,13 @@ import type { Enclosure } from '../../physics/enclosure.ts';
 import { mm } from '../display.ts';
 import type { Facts, Species } from '../fact.ts';
 import type { NeedVerdict } from '../need.ts';
-import { basisOf, commonPractice, need, ourChoice, type Rule } from '../rule.ts';
+import { policyFact } from '../policy.ts';
+import { basisOf, commonPractice, need, practiceWith, type Rule } from '../rule.ts';
 import { factOf, rangeOf, wordOf } from '../species-facts.ts';
 
-/** Deepest substrate over a heat mat before the heat is trapped below it [m]; our choice, a thin layer is common practice. */
-export const mattedDepthMaxM = 0.02;
+/** Deepest substrate over a heat mat before the heat is trapped below it [mm] when data/ has no row of it; our choice, a
+ *  thin layer is common practice. */
+export const matLayerMaxMm = 20;
 
 const say = {
   none: 'The floor is bare.',
@@ -23,7 +25,7 @@ const say = {
   smothers: (depth: string) =>
     `${depth} of substrate over a heat mat traps the heat below, where the animal may burrow down to it.`,
   thin: 'The layer over the heat mat is thin enough.',
-  overhead: `Keep the layer over a mat to ${mm(mattedDepthMaxM)}, or heat from above.`,
+  overhead: (most: string) => `Keep the layer over a mat to ${most}, or heat from above.`,
 } as const;
 
 const clashes = (moisture: string | null, zone: string | null): boolean =>
@@ -56,7 +58,10 @@ function kind(enclosure: Enclosure, species: Species, facts: Facts): NeedVerdict
   const moisture = typeof row.moisture.value === 'string' ? row.moisture.value : null;
   const bad = clashes(moisture, zone);
   const reasons = [bad ? say.clash(row.name, zone ?? '') : say.unusual(row.name)];
-  return need({ ...head, verdict: bad ? 'fails' : 'holds', found, reasons, fixes: [say.add(names)] }, commonPractice);
+  return need(
+    { ...head, verdict: bad ? 'fails' : 'holds', found, reasons, fixes: [say.add(names)] },
+    practiceWith(row.moisture),
+  );
 }
 
 function depth(enclosure: Enclosure, species: Species): readonly NeedVerdict[] {
@@ -81,10 +86,12 @@ function depth(enclosure: Enclosure, species: Species): readonly NeedVerdict[] {
   ];
 }
 
-function overMat(enclosure: Enclosure): readonly NeedVerdict[] {
+function overMat(enclosure: Enclosure, facts: Facts): readonly NeedVerdict[] {
+  const { value: mostMm, basis } = policyFact(facts.policies, 'matLayerMaxMm', matLayerMaxMm);
+  const most = mm(mostMm / 1000);
   const { substrate } = enclosure;
   if (!substrate || !enclosure.heaters.some((heater) => heater.kind === 'heat-mat')) return [];
-  const thin = substrate.depthM <= mattedDepthMaxM + 1e-9;
+  const thin = substrate.depthM <= mostMm / 1000 + 1e-9;
   return [
     need(
       {
@@ -92,12 +99,12 @@ function overMat(enclosure: Enclosure): readonly NeedVerdict[] {
         group: 'safety',
         title: 'No deep layer over a heat mat',
         verdict: thin ? 'holds' : 'fails',
-        wanted: `at most ${mm(mattedDepthMaxM)}`,
+        wanted: `at most ${most}`,
         found: mm(substrate.depthM),
         reasons: [thin ? say.thin : say.smothers(mm(substrate.depthM))],
-        fixes: [say.overhead],
+        fixes: [say.overhead(most)],
       },
-      ourChoice,
+      basisOf(basis),
     ),
   ];
 }
@@ -105,5 +112,5 @@ function overMat(enclosure: Enclosure): readonly NeedVerdict[] {
 export const substrateRule: Rule = (enclosure, species, _standard, facts) => [
   kind(enclosure, species, facts),
   ...depth(enclosure, species),
-  ...overMat(enclosure),
+  ...overMat(enclosure, facts),
 ];

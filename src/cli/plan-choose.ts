@@ -3,6 +3,7 @@
 import { startKitSearchPool } from '../desk/kit-search-pool.ts';
 import type { ClimateNeeds } from '../husbandry/climate.ts';
 import type { Facts, Species } from '../husbandry/fact.ts';
+import type { UsedShopValues } from '../husbandry/used-shop-values.ts';
 import { usualHomeStandardId } from '../husbandry/usual-standard.ts';
 import type { Enclosure, PlannedAnimal } from '../physics/enclosure.ts';
 import type { Priors } from '../planning/ensemble.ts';
@@ -25,6 +26,7 @@ import { searchLines } from './plan-search-text.ts';
 import { stageLines } from './plan-stages-text.ts';
 import { type RunContext, refuse, writeJson, writeLines } from './run-context.ts';
 import { shelfOfFile } from './shelf-file.ts';
+import { ownValueLines } from './shop-values.ts';
 
 export interface ChooseAsked {
   readonly enclosure: Enclosure;
@@ -32,7 +34,9 @@ export interface ChooseAsked {
   readonly species: Species;
   readonly climate: ClimateNeeds;
   readonly facts: Facts;
-  readonly standardId: string | null;
+  /** The shop values that went into these facts. */
+  readonly used: UsedShopValues;
+  readonly standardId: string;
   readonly members: number;
   readonly seed: number;
 }
@@ -86,7 +90,7 @@ export async function chooseCommand(
   const show = displayFor(units, language);
   const priors = dataFile('priors.json') as unknown as Priors;
   const { facts, species, climate, enclosure, seed } = asked;
-  const standard = facts.standards[asked.standardId ?? ''] ?? null;
+  const standard = facts.standards[asked.standardId] ?? null;
   const input: SearchInput = {
     enclosure,
     climate,
@@ -105,7 +109,9 @@ export async function chooseCommand(
   };
   const progress = progressLine(run);
   const text = { show, terminal, messages, words, climate };
-  const out = { ok: true, versions: versions() };
+  const out = { ok: true, versions: versions(), ...asked.used };
+  const own = ownValueLines(asked.used, terminal, messages, show);
+  const tell = (lines: readonly string[]) => writeLines(terminal, own.length > 0 ? [...lines, '', ...own] : lines);
   if (kind === 'search') {
     const answer = await searched(input, progress);
     const first = answer.choices[0];
@@ -115,7 +121,7 @@ export async function chooseCommand(
         : [];
     progress(null);
     if (asJson) writeJson(terminal, { ...out, answer, helps });
-    else writeLines(terminal, searchLines({ ...text, answer, helps, enclosure }));
+    else tell(searchLines({ ...text, answer, helps, enclosure }));
     return codeOf[first?.verdict ?? 'fails'];
   }
   if (kind === 'faults') {
@@ -133,7 +139,7 @@ export async function chooseCommand(
     );
     progress(null);
     if (asJson) writeJson(terminal, { ...out, rehearsal });
-    else writeLines(terminal, faultLinesOf({ ...text, rehearsal, enclosure }));
+    else tell(faultLinesOf({ ...text, rehearsal, enclosure }));
     return exitCodes.holds;
   }
   const care = loadCareFacts().facts;
@@ -149,7 +155,7 @@ export async function chooseCommand(
   );
   progress(null);
   if (asJson) writeJson(terminal, { ...out, roads });
-  else writeLines(terminal, stageLines({ ...text, roads, enclosure }));
+  else tell(stageLines({ ...text, roads, enclosure }));
   return exitCodes.holds;
 }
 

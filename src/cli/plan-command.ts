@@ -4,6 +4,7 @@ import { runPlanJob, usualPlan } from '../desk/plan-job.ts';
 import { climateNeeds } from '../husbandry/climate-needs.ts';
 import type { Facts, Species } from '../husbandry/fact.ts';
 import { rangeOf } from '../husbandry/species-facts.ts';
+import { shopFactsFor } from '../husbandry/used-shop-values.ts';
 import { noStandard } from '../husbandry/usual-standard.ts';
 import type { Enclosure, LifeStage, PlannedAnimal } from '../physics/enclosure.ts';
 import { versions } from '../records/versions.ts';
@@ -24,6 +25,7 @@ import {
   writeJson,
   writeLines,
 } from './run-context.ts';
+import { shopValuesOf } from './shop-values.ts';
 
 const stages: readonly LifeStage[] = ['hatchling', 'young', 'adult'];
 const mapChoices = ['both', 'winter', 'summer', 'none'] as const;
@@ -51,33 +53,53 @@ export async function planCommand(file: string, raw: RawOptions, language: Langu
   const seed = options.number('seed', 0, highestSeed, '', true) ?? usualPlan.seed;
   const units = options.word('units', unitSystems, 'metric');
   const maps = seasonsOf[options.word('map', mapChoices, 'both')];
-  const facts = factsOfProgram();
-  const speciesId = options.text('species') === null ? null : options.word('species', Object.keys(facts.species), '');
+  const shipped = factsOfProgram();
+  const speciesId = options.text('species') === null ? null : options.word('species', Object.keys(shipped.species), '');
   const standardId =
     options.text('standard') === null
       ? null
-      : options.word('standard', [noStandard, ...Object.keys(facts.standards)], '');
+      : options.word('standard', [noStandard, ...Object.keys(shipped.standards)], '');
   const stage = options.text('stage') === null ? null : options.word('stage', stages, 'adult');
   if (options.faults.length > 0) return refuse(options.faults, messages.check.commandLine, asJson, run);
 
   const label = fileLabel(file, messages);
-  const read = await readEnclosure(file, facts, run);
+  const valuesFile = options.text('shopValues');
+  const values = await shopValuesOf(valuesFile, run);
+  if (!values.ok) return refuse(values.faults, valuesFile ?? '', asJson, run);
+  const read = await readEnclosure(file, shipped, run);
   if (!read.ok) return refuse(read.faults, label, asJson, run);
-  const wanted = withAnimal(read.value, speciesId, stage, facts, messages);
+  const wanted = withAnimal(read.value, speciesId, stage, shipped, messages);
   if (!wanted.ok) return refuse(wanted.faults, label, asJson, run);
   const enclosure = wanted.value;
   const animal = enclosure.animal as PlannedAnimal;
+  const choosing = chooseKindOf(raw);
+  const own = shopFactsFor(shipped, values.value, {
+    use: 'plan',
+    animal,
+    enclosure: choosing === 'search' || choosing === 'stages' ? null : enclosure,
+    standardId: standardId ?? undefined,
+  });
+  const { facts, used } = own;
   const species = facts.species[animal.speciesId] as Species;
   const climate = climateNeeds(species, animal.stage);
   if (!climate.ok) return refuse(climate.faults, label, asJson, run);
-  const choosing = chooseKindOf(raw);
   if (choosing !== null) {
-    const asked = { enclosure, animal, species, climate: climate.value, facts, standardId, members, seed };
+    const asked = {
+      enclosure,
+      animal,
+      species,
+      climate: climate.value,
+      facts,
+      used,
+      standardId: own.standardId,
+      members,
+      seed,
+    };
     return (await import('./plan-choose.ts')).chooseCommand(choosing, raw, asked, language, run);
   }
-  const planned = runPlanJob({ enclosure, members, seed, ...(standardId === null ? {} : { standardId }) }, facts);
+  const planned = runPlanJob({ enclosure, members, seed, standardId: own.standardId }, facts);
   if (!planned.ok) return refuse(planned.faults, label, asJson, run);
-  const answer = planned.value;
+  const answer = { ...planned.value, ...used };
   if (asJson) writeJson(terminal, { ok: true, versions: versions(), enclosure, climate: climate.value, answer });
   else {
     const show = displayFor(units, language);
@@ -88,6 +110,7 @@ export async function planCommand(file: string, raw: RawOptions, language: Langu
         enclosure,
         climate: climate.value,
         answer,
+        used,
         maps,
         show,
         terminal,

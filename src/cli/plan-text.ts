@@ -2,6 +2,7 @@
 // Leaves out: computing anything; every number stands in the answer.
 import type { ClimateNeeds } from '../husbandry/climate.ts';
 import type { NeedVerdict } from '../husbandry/need.ts';
+import type { UsedShopValues } from '../husbandry/used-shop-values.ts';
 import { type PlaceId, placeIds } from '../physics/answer.ts';
 import type { Enclosure } from '../physics/enclosure.ts';
 import type { DialAdvice, Interval, PlanAnswer } from '../planning/plan-answer.ts';
@@ -9,6 +10,7 @@ import type { Verdict } from '../shared/verdict.ts';
 import type { Display } from './display.ts';
 import { gradientMapLines } from './gradient-map.ts';
 import type { Messages, Season } from './messages/en.ts';
+import { ownValueLines } from './shop-values.ts';
 import type { Terminal } from './terminal.ts';
 import { padEnd, widthOf, wrapped } from './wrap.ts';
 
@@ -16,6 +18,7 @@ export interface PlanTextInput {
   readonly enclosure: Enclosure;
   readonly climate: ClimateNeeds;
   readonly answer: PlanAnswer;
+  readonly used: UsedShopValues;
   /** Leaves out the needs that hold. */
   readonly brief: boolean;
   readonly maps: readonly Season[];
@@ -43,6 +46,7 @@ export function planLines(input: PlanTextInput): string[] {
     dialLines(input),
     powerLines(input),
     ...input.maps.map((season) => mapLines(input, season)),
+    ownValueLines(input.used, terminal, messages, input.show),
     noteLines(input),
     wrapped(messages.plan.basis(answer.members, answer.seed), columns).map((line) => paint.dim(line)),
   ];
@@ -74,7 +78,7 @@ function needLines({ answer, brief, show, terminal, messages }: PlanTextInput): 
     for (const need of needs) lines.push(...oneNeed(need, show, terminal, messages));
   }
   const foot = [
-    answer.needs.some((need) => need.read === 'memory') ? plan.memory : '',
+    answer.needs.some((need) => need.read === 'memory' && !need.own) ? plan.memory : '',
     show.units === 'us' ? plan.celsiusReasons : '',
     plan.onlyEnglish,
   ];
@@ -89,7 +93,7 @@ function oneNeed(need: NeedVerdict, show: Display, terminal: Terminal, messages:
   const word = padEnd(verdictWord(need.verdict, terminal, messages), longestVerdict(messages));
   const found = need.found === '' ? '' : `: ${show.tempsIn(need.found)}`;
   const aim = need.wanted === '' ? '' : ` [${wanted} ${show.tempsIn(need.wanted)}]`;
-  const mark = need.read === 'memory' ? ' *' : '';
+  const mark = need.own ? ` (${messages.own.sign})` : need.read === 'memory' ? ' *' : '';
   const lines = wrapped(`${need.title}${found}${aim}${mark}`, columns, `  ${word}  `);
   if (need.verdict === 'holds') return lines;
   for (const reason of new Set(need.reasons))

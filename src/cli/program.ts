@@ -84,6 +84,7 @@ function programOf(
     .option('--species <ID>', help.species)
     .option('--stage <STAGE>', help.stage)
     .option('--standard <ID>', help.standard)
+    .option('--shop-values <FILE>', help.shopValues)
     .option('--members <N>', help.members)
     .option('--seed <N>', help.seed)
     .option('--brief', help.brief)
@@ -101,6 +102,7 @@ function programOf(
       doing(async (file, options) => (await import('./plan-command.ts')).planCommand(file, options, language, run)),
     );
   common(command('simulate', help.simulate, help.examplesSimulate, help.exitOther), run)
+    .option('--shop-values <FILE>', help.shopValues)
     .option('--csv', help.csv)
     .option('--steady', help.steady)
     .option('--room <TEMP>', help.room)

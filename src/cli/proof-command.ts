@@ -4,12 +4,13 @@ import { createReadStream } from 'node:fs';
 import { stat } from 'node:fs/promises';
 import { type LoggerFile, readLoggerFile } from '../desk/logger-file.ts';
 import { runProofJob } from '../desk/proof-job.ts';
+import { branchRule } from '../desk/proof-policy.ts';
+import { shopFactsFor } from '../husbandry/used-shop-values.ts';
 import type { DateOrder } from '../proving/files/stamp.ts';
 import type { LogHints, LogQuestion } from '../proving/files/understood.ts';
 import type { Instrument } from '../proving/instrument.ts';
 import { mergeLogs } from '../proving/merge-logs.ts';
 import { type LogPlace, logPlaces } from '../proving/reading-log.ts';
-import { defaultRule } from '../proving/verdict/rule.ts';
 import { versions } from '../records/versions.ts';
 import { bad, good, type Result } from '../shared/result.ts';
 import { displayFor, type Language } from './display.ts';
@@ -27,6 +28,7 @@ import {
   writeJson,
   writeLines,
 } from './run-context.ts';
+import { shopValuesOf } from './shop-values.ts';
 
 const orders: readonly DateOrder[] = ['dmy', 'mdy', 'ymd'];
 
@@ -40,7 +42,7 @@ export async function proofCommand(
   const options = new OptionReader(raw, messages);
   const asJson = options.flag('json');
   const units = options.word('units', unitSystems, 'metric');
-  const nights = options.number('nights', 1, 14, '', true) ?? defaultRule.nights;
+  const nights = options.number('nights', 1, 14, '', true);
   const clockH = options.number('clock', -12, 14, 'h');
   const places = pairs(raw.place);
   const checks = pairs(raw.check);
@@ -55,6 +57,10 @@ export async function proofCommand(
   if (options.faults.length > 0) return refuse(options.faults, messages.check.commandLine, asJson, run);
 
   const facts = factsOfProgram();
+  const valuesFile = options.text('shopValues');
+  const values = await shopValuesOf(valuesFile, run);
+  if (!values.ok) return refuse(values.faults, valuesFile ?? '', asJson, run);
+  const own = branchRule(values.value);
   const enclosureFile = String(raw.enclosure);
   const enclosure = await readEnclosure(enclosureFile, facts, run);
   if (!enclosure.ok) return refuse(enclosure.faults, fileLabel(enclosureFile, messages), asJson, run);
@@ -73,12 +79,16 @@ export async function proofCommand(
   }
   const log = mergeLogs(read.map((r) => r.file.understood.log));
   const questions: LogQuestion[] = read.flatMap((r) => r.file.understood.questions);
+  const { animal } = enclosure.value;
+  const { used } = shopFactsFor(facts, values.value, { use: 'proof', animal, enclosure: enclosure.value });
   const job = {
     enclosure: enclosure.value,
     log,
     instruments: instrumentsFrom(checks, log.timesS[0]!),
     questions,
-    rule: { ...defaultRule, nights, humidity: options.flag('humidity') },
+    rule: { ...own.rule, ...(nights === null ? {} : { nights }), humidity: options.flag('humidity') },
+    ruleSettings: own.settings.filter(({ key }) => key !== 'nights' || nights === null),
+    shopValues: used.shopValues,
   };
   const proof = runProofJob(job, facts);
   if (!proof.ok) return refuse(proof.faults, messages.check.commandLine, asJson, run);
@@ -95,13 +105,14 @@ export async function proofCommand(
         channels: file.understood.log.channels.map((c) => ({ ...c, values: undefined })),
       },
     }));
-    writeJson(terminal, { ok: true, versions: versions(), understood, answer });
+    writeJson(terminal, { ok: true, versions: versions(), understood, answer, ...used });
   } else
     writeLines(
       terminal,
       proofLines({
         read,
         answer,
+        used,
         enclosure: enclosure.value,
         show: displayFor(units, language),
         terminal,

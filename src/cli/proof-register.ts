@@ -25,6 +25,7 @@ export function addProofCommand(
     .option('--temp-unit <UNIT>', help.tempUnit)
     .option('--clock <HOURS>', help.clock)
     .option('--nights <N>', help.nights)
+    .option('--shop-values <FILE>', run.messages.help.shopValues)
     .option('--humidity', help.humidity)
     .option('--json', run.messages.help.json)
     .option('--units <UNITS>', run.messages.help.units)

@@ -1,5 +1,6 @@
 // A proof for a person at a terminal: the verdict and the next thing to do first, then what was understood, then why.
 import type { LoggerFile } from '../desk/logger-file.ts';
+import type { UsedShopValues } from '../husbandry/used-shop-values.ts';
 import type { Enclosure } from '../physics/enclosure.ts';
 import type { NextReading } from '../proving/calibration/next-reading.ts';
 import { wallText } from '../proving/files/stamp.ts';
@@ -8,12 +9,14 @@ import { causeWords, forecastSentence, needSentence } from '../proving/verdict/w
 import type { Display } from './display.ts';
 import type { Messages } from './messages/en.ts';
 import type { ProofMessages } from './proof-messages.ts';
+import { ownValueLines } from './shop-values.ts';
 import type { Terminal } from './terminal.ts';
 import { wrapped } from './wrap.ts';
 
 export interface ProofTextInput {
   readonly read: readonly { readonly name: string; readonly file: LoggerFile }[];
   readonly answer: ProofAnswer;
+  readonly used: UsedShopValues;
   readonly enclosure: Enclosure;
   readonly show: Display;
   readonly terminal: Terminal;
@@ -29,6 +32,7 @@ export function proofLines(input: ProofTextInput): string[] {
   const text = (s: string, indent = '  ') => wrapped(show.tempsIn(s), columns, indent);
   const section = (title: string, lines: readonly string[]) =>
     lines.length === 0 ? [] : ['', paint.bold(title), ...lines];
+  const own = ownValueLines(input.used, terminal, input.messages, show);
   return [
     paint.bold(enclosure.name),
     ...wrapped(show.tempsIn(answer.reason), columns, `${paint.bold(words.verdicts[answer.verdict])}  `),
@@ -61,6 +65,7 @@ export function proofLines(input: ProofTextInput): string[] {
         .slice(0, 3)
         .map((n) => `  ${readingName(n, input)}: ${words.widthLeft(show.percent(100 * n.widthLeftFrac))}`),
     ),
+    ...(own.length > 0 ? ['', ...own] : []),
     '',
     ...wrapped(words.basis(answer.ruleBasis), columns).map((l) => paint.dim(l)),
     ...wrapped(words.model, columns).map((l) => paint.dim(l)),

@@ -1,5 +1,6 @@
 // warmstead simulate FILE: raw temperatures and watts of a box, settled or over a day, also at fixed watts.
 // Leaves out: any verdict, and the spread of what is not known (plan gives both).
+import { withShopValues } from '../husbandry/overlay.ts';
 import type { Enclosure, RoomDay } from '../physics/enclosure.ts';
 import { buildModel, simulateDay, solveSteady } from '../physics/simulate.ts';
 import { bad, good, type Result } from '../shared/result.ts';
@@ -16,6 +17,7 @@ import {
   writeJson,
   writeLines,
 } from './run-context.ts';
+import { shopValuesOf } from './shop-values.ts';
 import { dayCsv, steadyCsv } from './simulate-tables.ts';
 import { dayLines, steadyLines } from './simulate-text.ts';
 
@@ -49,7 +51,10 @@ export async function simulateCommand(
   if (options.faults.length > 0) return refuse(options.faults, messages.check.commandLine, asJson, run);
 
   const label = fileLabel(file, messages);
-  const facts = factsOfProgram();
+  const valuesFile = options.text('shopValues');
+  const values = await shopValuesOf(valuesFile, run);
+  if (!values.ok) return refuse(values.faults, valuesFile ?? '', asJson, run);
+  const { facts } = withShopValues(factsOfProgram(), values.value);
   const read = await readEnclosure(file, facts, run);
   if (!read.ok) return refuse(read.faults, label, asJson, run);
   const driven = withFixedWatts(read.value, asked.watts, run);

@@ -1,6 +1,9 @@
 // Prove the home of an enquiry by everything that was read in it, and keep the answer with its inputs and versions.
+import type { ShopValue } from '../husbandry/shop-value.ts';
+import { type AskedFor, shopFactsFor } from '../husbandry/used-shop-values.ts';
 import type { ProofAnswer } from '../proving/verdict/proof-answer.ts';
 import type { ProofRule } from '../proving/verdict/rule.ts';
+import { allFacts } from '../records/animal-facts.ts';
 import { instrumentsOf } from '../records/instruments.ts';
 import {
   insertProofResult,
@@ -51,6 +54,8 @@ export async function proveEnquiry(
   const values = await shopValues(desk);
   const { rule, settings } = branchRule(values);
   const given = asked.rule ?? {};
+  const { animal = null } = enclosure as { readonly animal?: AskedFor['animal'] };
+  const { used } = shopFactsFor(allFacts().facts, values, { use: 'proof', animal, enclosure });
   const proof = await prover.prove({
     enclosure,
     log,
@@ -58,11 +63,11 @@ export async function proveEnquiry(
     instruments: await instrumentsOf(desk.db, desk.actor.branchId),
     rule: { ...rule, ...given },
     ruleSettings: settings.filter((s) => given[s.key] === undefined),
-    shopValues: values,
+    shopValues: used.shopValues,
   });
   if (!proof.ok) return proof;
   const { model, data } = versions();
-  const inputs = { ...read.value.inputs, enclosure, readingsState: state };
+  const inputs = { ...read.value.inputs, enclosure, readingsState: state, ...used };
   const versionsOfIt = { enquiryVersion: enquiry.value.version, modelVersion: model, dataVersion: data };
   const resultId = await insertProofResult(
     desk.db,
@@ -74,14 +79,14 @@ export async function proveEnquiry(
 
 export interface ShownProof {
   readonly proof: ProofResultRow | null;
-  /** Whether home and readings are still those it was made of. */
+  /** Whether home, readings and the branch's own values are still those it was made of. */
   readonly current: boolean;
   /** What this branch asks of a proof now. */
   readonly branchRule: BranchRule;
 }
 
 export async function isCurrent(
-  desk: Pick<DeskContext, 'db'>,
+  desk: Pick<DeskContext, 'db' | 'actor'>,
   enquiry: { readonly id: string; readonly version: number },
   proof: ProofResultRow | undefined,
 ): Promise<boolean> {
@@ -90,7 +95,21 @@ export async function isCurrent(
     return proof.inputs.readingsState === (await readingsState(desk.db, enquiry.id));
   }
   const changed = await readingsChangedAt(desk.db, enquiry.id);
-  return changed === null || changed <= proof.at;
+  return (changed === null || changed <= proof.at) && (await sameShopValues(desk, proof));
+}
+
+/** Whether the branch still goes by the values that the proof was made with. */
+async function sameShopValues(desk: Pick<DeskContext, 'db' | 'actor'>, { inputs }: ProofResultRow): Promise<boolean> {
+  const { enclosure, shopValues: before = [] } = inputs;
+  const { animal = null } = (enclosure ?? {}) as { readonly animal?: AskedFor['animal'] };
+  const asked = { use: 'proof', animal, enclosure } as const;
+  const now = shopFactsFor(allFacts().facts, await shopValues(desk), asked).used.shopValues;
+  const marks = (values: unknown): string =>
+    (values as readonly ShopValue[])
+      .map(({ path, at }) => `${path} ${at}`)
+      .sort()
+      .join('\n');
+  return marks(before) === marks(now);
 }
 
 /** The newest proof. Faults: "ENQUIRY_UNKNOWN". */

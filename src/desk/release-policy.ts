@@ -1,10 +1,10 @@
 // Which requirements of a release does this branch hold absolute, and which may a manager override? Set as shop values
 // with who, when and why. What the program or a law holds absolute is not the shop's to open.
+import { overlayFaults } from '../husbandry/overlay-faults.ts';
+import type { ShopValue } from '../husbandry/shop-value.ts';
 import { isRequirementId, type RequirementId, type RequirementRow } from '../proving/release/requirement.ts';
 import { allRequirements } from '../records/release-facts.ts';
 import type { Fault } from '../shared/fault.ts';
-import { overlayFaults } from './overlay-faults.ts';
-import type { ShopValue } from './shop-values.ts';
 
 export type ReleasePolicy = Readonly<Partial<Record<RequirementId, 'absolute' | 'manager'>>>;
 
@@ -29,7 +29,7 @@ export function releasePolicyFaults(row: RequirementRow, value: ShopValue['value
   if (parts.join() !== 'value') return [overlayFaults.parts(path, parts, ['value'])];
   const allowed = wordsOf(row);
   const got = String(value.value);
-  return allowed.includes(got) ? [] : [overlayFaults.word(path, got, allowed)];
+  return allowed.includes(got) ? [] : [overlayFaults.word(path, got, allowed.join(', '))];
 }
 
 export const releasePolicy = (values: readonly ShopValue[]): ReleasePolicy =>

@@ -42,12 +42,19 @@ export function withShopValues(shipped: Facts, values: readonly ShopValue[]): La
   let facts = shipped;
   const faults: Fault[] = [];
   for (const value of values) {
+    // Policies that stand in tables of other rooms (what a release asks) are theirs to read.
+    if (isForeignPolicy(shipped, value.path)) continue;
     const next = layOver(facts, value);
     facts = next.facts;
     faults.push(...next.faults);
   }
   return { facts, faults };
 }
+
+const isForeignPolicy = (facts: Facts, path: string): boolean =>
+  path.startsWith('policy.') &&
+  !Object.hasOwn(facts.policies, path.slice('policy.'.length)) &&
+  path.split('.').length > 2;
 
 /** Shop values below a path, for printing beside what was computed from them. */
 export const overlaidBelow = (facts: Facts, path: string): readonly OwnMark[] =>

@@ -2,6 +2,7 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, beforeAll, expect, test } from 'vitest';
+import { shopValuesFrom } from '../husbandry/shop-values-file.ts';
 import { programRoot } from '../records/root.ts';
 import { type AppForTests, appForTests } from './testing/app-for-tests.ts';
 
@@ -91,6 +92,47 @@ test('the standard that the shop goes by is used unless the plan names one', asy
       .answer.shopValues.map((one: { path: string }) => one.path);
   expect(await named({})).toContain('policy.standardId');
   expect(await named({ standardId: 'home-third' })).not.toContain('policy.standardId');
+});
+
+test('rows of lists, policies and lists of words are overruled through the same door, and less care is refused', async () => {
+  const cases: readonly (readonly [object, string | null])[] = [
+    [{ path: 'substrates.peat.moisture', value: { value: 'medium' }, why: 'ours is mixed' }, null],
+    [{ path: 'materials.cork-board.conductivityWPerMK', value: { value: 0.05 }, why: 'measured here' }, null],
+    [{ path: 'heaters.heat-mat.offeredW', value: { values: [10, 20] }, why: 'what we sell' }, null],
+    [{ path: 'thermostats.on-off.drives.ceramic-emitter', value: { value: 'never' }, why: 'too wide a swing' }, null],
+    [{ path: 'law.gb-under-16-ew.years', value: { value: 18 }, why: 'adults only here' }, null],
+    [{ path: 'policy.thermostatLoadPct', value: { value: 70 }, why: 'old wiring' }, null],
+    [{ path: 'species.corn.all.substrates', value: { values: ['paper'] }, why: 'isolation' }, null],
+    [{ path: 'law.gb-under-16-ew.years', value: { value: 12 }, why: 'x' }, 'OVERLAY_LOOSER'],
+    [{ path: 'heaters.ceramic-emitter.needsGuard', value: { value: 'no' }, why: 'x' }, 'OVERLAY_LOOSER'],
+    [{ path: 'materials.cork-board.conductivityWPerMK', value: { value: 65 }, why: 'x' }, 'DATA_RANGE'],
+  ];
+  for (const [body, code] of cases) {
+    const answer = await post('/api/overlays', body);
+    expect(answer.statusCode, JSON.stringify(body)).toBe(code === null ? 201 : 422);
+    if (code !== null) expect(codes(answer), JSON.stringify(body)).toEqual([code]);
+  }
+  const lists = (await running.app.inject({ url: '/api/lists' })).json();
+  expect(lists.overlays.map((one: { path: string }) => one.path)).toContain('law.gb-under-16-ew.years');
+  expect(lists.lists.law.flatMap((row: { places: readonly string[] }) => row.places)).toContain('victoria');
+  const plan = (await post('/api/plan', { enclosure: corn, members: 4 })).json().answer;
+  const paths = plan.shopValues.map((one: { path: string }) => one.path);
+  expect(paths).toContain('policy.thermostatLoadPct');
+  expect(paths).not.toContain('law.gb-under-16-ew.years');
+});
+
+test('values leave as a file that can be read back, and as pages', async () => {
+  const standing = (await running.app.inject({ url: '/api/shop-values' })).json();
+  const file = await running.app.inject({ url: '/api/shop-values.json' });
+  expect(file.headers['content-disposition']).toContain('shop-values.json');
+  const read = shopValuesFrom(file.json());
+  expect(read.ok && read.value).toEqual(standing.values);
+  expect(standing.refused).toEqual([]);
+  for (const language of ['en', 'de']) {
+    const pdf = await running.app.inject({ url: `/api/shop-values.pdf?language=${language}` });
+    expect(pdf.headers['content-type']).toBe('application/pdf');
+    expect(pdf.rawPayload.subarray(0, 5).toString()).toBe('%PDF-');
+  }
 });
 
 test('an unknown species is a fault', async () => {

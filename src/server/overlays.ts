@@ -59,12 +59,12 @@ export function overlayRoutes(app: App, doors: Doors): void {
   );
   app.get(
     '/api/shop-values',
-    { schema: { tags, summary: 'The branch’s own values that hold now', response } },
+    { config: { who: 'self' }, schema: { tags, summary: 'The branch’s own values that hold now', response } },
     async (request) => await standingValues(doors.desk(request)),
   );
   app.get(
     '/api/shop-values.json',
-    { schema: { tags, summary: 'The same as a file for the terminal (docs/formats.md)' } },
+    { config: { who: 'self' }, schema: { tags, summary: 'The same as a file for the terminal (docs/formats.md)' } },
     async (request, reply) => {
       const file = await shopValuesFileOf(doors.desk(request));
       return reply
@@ -76,6 +76,7 @@ export function overlayRoutes(app: App, doors: Doors): void {
   app.get(
     '/api/shop-values.pdf',
     {
+      config: { who: 'self' },
       schema: {
         tags,
         summary: 'Every value the branch set, with who, when and why, as A4 pages',
@@ -96,7 +97,10 @@ export function overlayRoutes(app: App, doors: Doors): void {
   );
   app.get(
     '/api/lists',
-    { schema: { tags, summary: 'Policies, law and kinds of kit with what a shop may overrule in them', response } },
+    {
+      config: { who: 'self' },
+      schema: { tags, summary: 'Policies, law and kinds of kit with what a shop may overrule in them', response },
+    },
     async (request) => await showLists(doors.desk(request)),
   );
   app.post(

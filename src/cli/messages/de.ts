@@ -43,6 +43,7 @@ export const de: Messages = {
     standard:
       'Platzvorschrift, eine Kennung aus data/standards.json oder none; ohne Angabe das Heim-Mindestmaß (home-third)',
     stage: 'hatchling (Schlüpfling), young (jung) oder adult (erwachsen)',
+    shopValues: 'eigene Werte des Ladens, eine am Pult ausgegebene Datei (docs/formats.md)',
     brief: 'erfüllten Bedarf weglassen',
     map: 'welche Temperaturkarten: winter, summer, both (beide) oder none (keine)',
     steady: 'eingeschwungener Zustand bei gleichbleibendem Zimmer',
@@ -82,6 +83,15 @@ export const de: Messages = {
     standardInput: 'der Standardeingabe',
     commandLine: 'der Befehlszeile',
     allowed: 'erlaubt',
+  },
+
+  own: {
+    title: 'Eigene Werte des Ladens in dieser Antwort',
+    sign: 'eigener Wert des Ladens',
+    said: (by, on, why) => `von ${by}, ${on}: ${why}`,
+    shipped: (value) => `(mitgeliefert: ${value})`,
+    refused: 'nicht verwendet, weil die Daten ihn nicht mehr zulassen.',
+    range: (low, high) => `${low} bis ${high}`,
   },
 
   plan: {

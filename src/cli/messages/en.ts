@@ -44,6 +44,7 @@ export const en = {
     standard:
       'space standard to judge by, an id of data/standards.json, or none; the home minimum (home-third) unless named',
     stage: 'hatchling, young or adult',
+    shopValues: 'the shop’s own values, a file exported from the desk (docs/formats.md)',
     brief: 'leave out the needs that hold',
     map: 'which gradient maps to draw: winter, summer, both or none',
     steady: 'settled state in a room that does not change',
@@ -84,6 +85,15 @@ export const en = {
     standardInput: 'standard input',
     commandLine: 'the command line',
     allowed: 'allowed',
+  },
+
+  own: {
+    title: 'Shop values in this answer',
+    sign: 'shop’s own value',
+    said: (by: string, on: string, why: string): string => `by ${by}, ${on}: ${why}`,
+    shipped: (value: string): string => `(shipped: ${value})`,
+    refused: 'not used, because the facts no longer allow it.',
+    range: (low: string, high: string): string => `${low} to ${high}`,
   },
 
   plan: {

@@ -2,6 +2,7 @@
 // rehearsed on it. Leaves out words, records and drawings.
 import type { ClimateNeeds } from '../../husbandry/climate.ts';
 import { climateNeeds } from '../../husbandry/climate-needs.ts';
+import { withShopValues } from '../../husbandry/overlay.ts';
 import type { Enclosure } from '../../physics/enclosure.ts';
 import { enclosureFrom } from '../../physics/validate-enclosure.ts';
 import type { FaultRehearsal } from '../../planning/faults/fault-answer.ts';
@@ -9,7 +10,6 @@ import { rehearseFaults, usualVersions } from '../../planning/faults/rehearse.ts
 import type { PlanAnswer } from '../../planning/plan-answer.ts';
 import { good, type Result } from '../../shared/result.ts';
 import { loadedFacts, type PlanJob, priorsOfProgram, runPlanJob, usualPlan } from '../plan-job.ts';
-import { withShopValues } from '../shop-values.ts';
 
 export interface PackJob {
   readonly kind: 'pack';

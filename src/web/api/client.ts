@@ -1,7 +1,6 @@
 // The HTTP doors this page uses: enquiries kept by the shop's own server.
 // Leaves out the simulation: that runs in the page's workers.
 
-import { noStandard } from '../../husbandry/usual-standard.ts';
 import type { Enclosure } from '../../physics/enclosure.ts';
 import type { Fault } from '../../shared/fault.ts';
 import type { Verdict } from '../../shared/verdict.ts';
@@ -59,9 +58,9 @@ export interface KeptVerdict {
 }
 
 /** Has the server work the plan out itself and keep the answer with the enquiry. */
-export const keepVerdict = (enquiryId: string, enclosure: Enclosure, standardId: string | null) =>
+export const keepVerdict = (enquiryId: string, enclosure: Enclosure, standardId: string | undefined) =>
   call<KeptVerdict>('/api/plan', {
     method: 'POST',
     headers: { 'content-type': 'application/json' },
-    body: JSON.stringify({ enclosure, enquiryId, standardId: standardId ?? noStandard }),
+    body: JSON.stringify({ enclosure, enquiryId, standardId }),
   });

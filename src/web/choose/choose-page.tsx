@@ -4,11 +4,14 @@ import { useMemo, useState } from 'react';
 import { usualTariff, usualYears } from '../../planning/search/search-input.ts';
 import { useAsked } from '../animal/use-asked.ts';
 import { Choice } from '../controls/choice.tsx';
+import { OwnValuesUsed } from '../controls/own-values-used.tsx';
 import { useSheet } from '../settings/settings-context.tsx';
 import { useWidth } from '../settings/use-width.ts';
 import { readShelf } from '../shelf/shelf-api.ts';
 import { go } from '../shell/router.ts';
 import { useDocument } from '../state/document-context.tsx';
+import { useShopValues } from '../state/shop-values.ts';
+import { namedStandard } from '../state/standard.ts';
 import { useFacts } from '../worker/use-facts.ts';
 import type { ChooseAsk } from './choose-protocol.ts';
 import { CostSettings } from './cost-settings.tsx';
@@ -28,15 +31,19 @@ export function ChoosePage() {
   const [years, setYears] = useState(usualYears);
   const [drawnIsOwned, setOwned] = useState(false);
   const [ownedIds, setOwnedIds] = useState<readonly string[]>([]);
-  const { standardId } = document.answers;
+  const own = useShopValues();
+  const standardId = namedStandard(document.answers);
+  const shopValues = own?.values ?? null;
   const shop = useAsked('shelf', readShelf);
   // a shop computer that is not reached leaves the starter shelf
   const waiting = shop.value === null && !shop.failed;
   const shelf = shop.value?.shelf ?? null;
   const ask = useMemo<ChooseAsk | null>(
     () =>
-      enclosure && !waiting ? { enclosure, standardId, tariffPerKWh, years, drawnIsOwned, shelf, ownedIds } : null,
-    [enclosure, standardId, tariffPerKWh, years, drawnIsOwned, shelf, ownedIds, waiting],
+      enclosure && shopValues && !waiting
+        ? { enclosure, standardId, shopValues, tariffPerKWh, years, drawnIsOwned, shelf, ownedIds }
+        : null,
+    [enclosure, standardId, shopValues, tariffPerKWh, years, drawnIsOwned, shelf, ownedIds, waiting],
   );
   const { run, stop } = useChoose(part, ask);
   const [ref, outerWidth] = useWidth<HTMLDivElement>(800);
@@ -100,6 +107,7 @@ export function ChoosePage() {
           }}
         />
       )}
+      <OwnValuesUsed used={run.used} />
       {part === 'faults' && <FaultsPart run={run} width={width} />}
       {part === 'stages' && <StagesPart run={run} width={width} />}
     </main>

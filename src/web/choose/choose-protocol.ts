@@ -1,5 +1,7 @@
 // What the choosing sheet and its workers say to each other. Two workers share a search: one leads and solves too, the
 // other only solves; they talk over a channel of their own. Faults and stages run on one of their own.
+import type { ShopValue } from '../../husbandry/shop-value.ts';
+import type { UsedShopValues } from '../../husbandry/used-shop-values.ts';
 import type { Enclosure } from '../../physics/enclosure.ts';
 import type { FaultFinding, FaultRehearsal } from '../../planning/faults/fault-answer.ts';
 import type { SearchTask } from '../../planning/search/kit-search.ts';
@@ -13,7 +15,9 @@ import type { Fault } from '../../shared/fault.ts';
 
 export interface ChooseAsk {
   readonly enclosure: Enclosure;
-  readonly standardId: string | null;
+  /** The standard that the person named; undefined leaves it to the shop. */
+  readonly standardId: string | undefined;
+  readonly shopValues: readonly ShopValue[];
   readonly tariffPerKWh: number;
   readonly years: number;
   readonly drawnIsOwned: boolean;
@@ -33,6 +37,7 @@ export type ChooseRequest =
   | { readonly kind: 'stages'; readonly ask: ChooseAsk };
 
 export type ChooseReply =
+  | { readonly kind: 'own'; readonly used: UsedShopValues }
   | { readonly kind: 'progress'; readonly doneFrac: number }
   | { readonly kind: 'answer'; readonly answer: SearchAnswer }
   | { readonly kind: 'helps'; readonly helps: readonly HelpingChange[] }

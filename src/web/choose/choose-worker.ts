@@ -4,6 +4,7 @@ import priors from '../../../data/priors.json';
 import starter from '../../../data/shelf/starter.json';
 import { careFactsFrom } from '../../animal/care-facts.ts';
 import { climateNeeds } from '../../husbandry/climate-needs.ts';
+import { shopFactsFor } from '../../husbandry/used-shop-values.ts';
 import { usualHomeStandardId } from '../../husbandry/usual-standard.ts';
 import type { Priors } from '../../planning/ensemble.ts';
 import { rehearseFaults, usualVersions } from '../../planning/faults/rehearse.ts';
@@ -16,7 +17,7 @@ import { whatHelps } from '../../planning/search/what-helps.ts';
 import { shelfFrom } from '../../planning/shelf/validate-shelf.ts';
 import { stageRoads } from '../../planning/stages/stage-road.ts';
 import { bad, good, type Result } from '../../shared/result.ts';
-import { facts } from '../worker/facts.ts';
+import { shipped } from '../worker/facts.ts';
 import type {
   ChooseAsk,
   ChooseEnvelope,
@@ -38,11 +39,16 @@ const careFiles = import.meta.glob<unknown>('../../../data/*.json', { eager: tru
 
 function careFacts() {
   const raw = Object.fromEntries(Object.entries(careFiles).map(([path, json]) => [path.replace(/^.*\//, ''), json]));
-  return careFactsFrom(raw, new Set(Object.keys(facts.sources))).facts;
+  return careFactsFrom(raw, new Set(Object.keys(shipped.sources))).facts;
 }
 
-function inputOf(ask: ChooseAsk): Result<SearchInput> {
+function inputOf(ask: ChooseAsk, run = 0): Result<SearchInput> {
   const { animal } = ask.enclosure;
+  const { standardId, shopValues } = ask;
+  // Any kit of the shelf may come in, so every value about kit counts.
+  const own = shopFactsFor(shipped, shopValues, { use: 'plan', animal, enclosure: null, standardId });
+  const { facts } = own;
+  tell({ kind: 'own', used: own.used }, run);
   const species = animal ? facts.species[animal.speciesId] : undefined;
   if (!animal || !species)
     return bad([
@@ -63,7 +69,7 @@ function inputOf(ask: ChooseAsk): Result<SearchInput> {
     enclosure: ask.enclosure,
     climate: climate.value,
     species,
-    standard: facts.standards[ask.standardId ?? ''] ?? null,
+    standard: facts.standards[own.standardId] ?? null,
     facts,
     priors: priors as Priors,
     shelf: shelf.value,
@@ -87,7 +93,7 @@ const store = surfaceStore();
 async function search(ask: ChooseAsk, run: number): Promise<void> {
   latest = run;
   const over = () => latest !== run;
-  const input = inputOf(ask);
+  const input = inputOf(ask, run);
   if (!input.ok) return tell({ kind: 'refused', faults: input.faults }, run);
   const prepared = prepareSearch(input.value);
   const own: SurfaceSolver = {
@@ -110,7 +116,7 @@ async function search(ask: ChooseAsk, run: number): Promise<void> {
   tell({ kind: 'answer', answer }, run);
   const first = answer.choices[0];
   if (!first || first.verdict === 'holds') return;
-  const steps = whatHelps({ ...input.value, materials: facts.materials, enclosure: first.enclosure });
+  const steps = whatHelps({ ...input.value, materials: input.value.facts.materials, enclosure: first.enclosure });
   let step = steps.next();
   while (!step.done) {
     await rest();
@@ -159,7 +165,7 @@ function help(port: MessagePort): void {
 async function faults(ask: ChooseAsk): Promise<void> {
   const input = inputOf(ask);
   if (!input.ok) return tell({ kind: 'refused', faults: input.faults });
-  const { enclosure, climate, priors: beliefs } = input.value;
+  const { enclosure, climate, facts, priors: beliefs } = input.value;
   const run = rehearseFaults({
     enclosure,
     climate,
@@ -181,7 +187,7 @@ async function stages(ask: ChooseAsk): Promise<void> {
   const input = inputOf(ask);
   const animal = ask.enclosure.animal;
   if (!input.ok || !animal) return tell({ kind: 'refused', faults: input.ok ? [] : input.faults });
-  const standard = input.value.standard ?? facts.standards[usualHomeStandardId];
+  const standard = input.value.standard ?? input.value.facts.standards[usualHomeStandardId];
   if (!standard) throw new Error('data/ has no usual standard');
   const run = stageRoads({ ...input.value, standard, animal, care: careFacts(), members: roadMembers });
   for (let n = 0; ; n++) {

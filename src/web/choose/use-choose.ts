@@ -1,6 +1,7 @@
 // The search, the rehearsal or the road for the home as it is now. A newer question ends the one before; so does leaving
 // the sheet.
 import { useCallback, useEffect, useState } from 'react';
+import type { UsedShopValues } from '../../husbandry/used-shop-values.ts';
 import type { FaultFinding, FaultRehearsal } from '../../planning/faults/fault-answer.ts';
 import type { SearchAnswer } from '../../planning/search/search-answer.ts';
 import type { HelpingChange } from '../../planning/search/what-helps.ts';
@@ -13,6 +14,8 @@ export type ChoosePart = 'search' | 'faults' | 'stages';
 
 export interface ChooseRun {
   readonly working: boolean;
+  /** The branch's own values that go into it. */
+  readonly used: UsedShopValues | null;
   readonly doneFrac: number;
   readonly answer: SearchAnswer | null;
   readonly helps: readonly HelpingChange[] | null;
@@ -25,6 +28,7 @@ export interface ChooseRun {
 
 const nothing: ChooseRun = {
   working: false,
+  used: null,
   doneFrac: 0,
   answer: null,
   helps: null,
@@ -52,6 +56,8 @@ function started(part: ChoosePart, ask: ChooseAsk, tell: (reply: ChooseReply) =>
 
 function after(now: ChooseRun, reply: ChooseReply): ChooseRun {
   switch (reply.kind) {
+    case 'own':
+      return { ...now, used: reply.used };
     case 'progress':
       return { ...now, doneFrac: Math.max(now.doneFrac, reply.doneFrac) };
     case 'answer':

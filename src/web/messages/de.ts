@@ -4,6 +4,7 @@ import { animalDe } from './animal-de.ts';
 import { chooseDe } from './choose-de.ts';
 import type { MessageBook } from './en.ts';
 import { packDe } from './pack-de.ts';
+import { ownDe } from './own-de.ts';
 import { placementDe } from './placement-de.ts';
 import { proofDe } from './proof-de.ts';
 import { referenceDe } from './reference-de.ts';
@@ -17,6 +18,7 @@ export const de: MessageBook = {
   ...referenceDe,
   ...shelfDe,
   ...todayDe,
+  ...ownDe,
   ...proofDe,
   ...packDe,
   ...placementDe,

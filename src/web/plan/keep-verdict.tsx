@@ -5,11 +5,12 @@ import type { Enclosure } from '../../physics/enclosure.ts';
 import { type Answered, type KeptVerdict, keepVerdict } from '../api/client.ts';
 import { useSheet } from '../settings/settings-context.tsx';
 import { useDocument } from '../state/document-context.tsx';
+import { namedStandard } from '../state/standard.ts';
 
 export function KeepVerdict({ enclosure }: { readonly enclosure: Enclosure }) {
   const { t } = useSheet();
   const { savedAs, document } = useDocument();
-  const { standardId } = document.answers;
+  const standardId = namedStandard(document.answers);
   const [working, setWorking] = useState(false);
   const [answer, setAnswer] = useState<Answered<KeptVerdict> | null>(null);
   useEffect(() => setAnswer(null), [enclosure, standardId]);

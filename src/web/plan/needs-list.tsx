@@ -1,6 +1,7 @@
 // The verdict on every need: word and shape first, then why, then what to do, then where the number comes from.
 import { memo } from 'react';
 import type { NeedVerdict } from '../../husbandry/need.ts';
+import { OwnMarkNote } from '../controls/own-mark.tsx';
 import { SourceNote } from '../controls/source-note.tsx';
 import { VerdictMark } from '../controls/verdict-mark.tsx';
 import { needName } from '../messages/need-name.ts';
@@ -99,6 +100,7 @@ function NeedBody({ need, facts }: { readonly need: NeedVerdict; readonly facts:
         </p>
       )}
       <p className="need-source">
+        {need.own && <OwnMarkNote own={need.own} />}
         <SourceNote facts={facts} source={need.source} read={need.read} />
       </p>
     </div>

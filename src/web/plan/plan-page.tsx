@@ -1,5 +1,6 @@
 // The plan: the home drawn to scale and its day beside the verdict on every need; everything follows the hand.
 import { useCallback, useMemo, useState } from 'react';
+import { OwnValuesUsed } from '../controls/own-values-used.tsx';
 import { boxName } from '../enquiry/box-name.ts';
 import { movedHeater, movedProbe } from '../pictures/move.ts';
 import type { SectionMoves } from '../pictures/section-handles.tsx';
@@ -11,6 +12,7 @@ import { useMedia, useViewHeight, useWidth } from '../settings/use-width.ts';
 import { useSayPlanMissing } from '../shell/plan-missing.ts';
 import { go } from '../shell/router.ts';
 import { useDocument } from '../state/document-context.tsx';
+import { namedStandard } from '../state/standard.ts';
 import { useFacts } from '../worker/use-facts.ts';
 import { usePlan } from '../worker/use-plan.ts';
 import { useSteady } from '../worker/use-steady.ts';
@@ -49,7 +51,7 @@ export function PlanPage() {
   const [moment, setMoment] = useState<Moment>(firstMoment);
   const conditions = useMemo(() => (enclosure ? conditionsAt(moment, enclosure) : null), [moment, enclosure]);
   const steady = useSteady(enclosure, conditions);
-  const run = usePlan(enclosure, document.answers.standardId);
+  const run = usePlan(enclosure, namedStandard(document.answers));
   const readings = useReadings(enclosure, moment, steady, run);
   const species = facts?.species.find((row) => row.id === enclosure?.animal?.speciesId) ?? null;
   const stage = enclosure?.animal?.stage;
@@ -154,6 +156,7 @@ export function PlanPage() {
             <HeldNeeds needs={plan.needs} facts={facts} />
           </section>
         )}
+        <OwnValuesUsed used={run.used} />
         <Cautions facts={facts} />
         <section className="sheet-part model-note" aria-labelledby="model-title">
           <h2 id="model-title">{t('model.title')}</h2>

@@ -1,4 +1,6 @@
 // The HTTP doors onto readings, proofs, instruments and links, and the shapes that come back.
+
+import type { UsedShopValues } from '../../husbandry/used-shop-values.ts';
 import type { LogFinding, LogHints, LogQuestion, RejectedRow } from '../../proving/files/understood.ts';
 import type { Instrument, Trust } from '../../proving/instrument.ts';
 import type { CheckStep } from '../../proving/instrument-check.ts';
@@ -43,7 +45,12 @@ export interface Curves {
 }
 
 export interface ShownProof {
-  readonly proof: { readonly answer: ProofAnswer; readonly at: string; readonly by: string } | null;
+  readonly proof: {
+    readonly answer: ProofAnswer;
+    readonly inputs: Partial<UsedShopValues>;
+    readonly at: string;
+    readonly by: string;
+  } | null;
   readonly current: boolean;
   readonly branchRule: { readonly rule: ProofRule; readonly settings: readonly RuleSetting[] };
 }

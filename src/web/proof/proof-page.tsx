@@ -2,9 +2,11 @@
 import './proof.css';
 import { useCallback, useState } from 'react';
 import { Button } from 'react-aria-components';
+import type { UsedShopValues } from '../../husbandry/used-shop-values.ts';
 import type { Enclosure } from '../../physics/enclosure.ts';
 import type { Asked } from '../animal/animal-api.ts';
 import { readEnquiry } from '../api/client.ts';
+import { OwnValuesUsed } from '../controls/own-values-used.tsx';
 import { DrawingPatterns } from '../pictures/drawing-patterns.tsx';
 import { SectionDrawing } from '../pictures/section-drawing.tsx';
 import { useSheet } from '../settings/settings-context.tsx';
@@ -98,6 +100,7 @@ export function ProofPage({ id }: { readonly id: string }) {
         )}
         <Faults answer={judged} />
         {answer && <NeedsPart answer={answer} />}
+        {kept?.proof && <OwnValuesUsed used={ownValuesOf(kept.proof.inputs)} />}
         <FilePart
           enquiryId={id}
           files={files.answer?.ok ? files.answer.value.files : []}
@@ -126,3 +129,9 @@ function homeFrom(document: unknown): Home | null {
   if (!isPlanDocument(document) || document.enclosure === null) return null;
   return { drawn: document.enclosure, whole: composedEnclosure(withEveryAnswer(document)) };
 }
+
+/** Proofs kept before shop values were named have none. */
+const ownValuesOf = ({ shopValues = [], refusedShopValues = [] }: Partial<UsedShopValues>): UsedShopValues => ({
+  shopValues,
+  refusedShopValues,
+});

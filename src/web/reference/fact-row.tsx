@@ -2,18 +2,20 @@
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import type { Fact } from '../../husbandry/fact.ts';
+import { factText } from '../controls/parts-text.ts';
 import { dateText } from '../controls/source-note.tsx';
 import { isMessageKey } from '../messages/translate.ts';
 import { useSheet } from '../settings/settings-context.tsx';
-import { factText } from './fact-text.ts';
 import { OwnValueForm } from './own-value-form.tsx';
-import { isRefused, type Reference, standingAt } from './reference-api.ts';
+import { isRefused, type OwnValues, standingAt } from './reference-api.ts';
 import { SourceMark } from './source-mark.tsx';
 
 interface FactRowProps {
-  readonly all: Reference;
+  readonly all: OwnValues;
   readonly path: string;
   readonly fact: Fact;
+  /** Words to choose from; absent for numbers and free text. */
+  readonly words?: readonly string[] | null;
   /** Said behind the name where a life stage has its own. */
   readonly stage?: string;
   readonly onChanged: () => void;
@@ -23,17 +25,23 @@ const lawKeys: readonly string[] = ['euAnnex', 'citesAppendix'];
 
 export function useFactName(): (key: string) => string {
   const { t } = useSheet();
-  return (key) => (isMessageKey(`fact.${key}`) ? t(`fact.${key}` as 'fact.rhPct') : key);
+  return (key) => {
+    const known = ['fact', 'policy', 'row'].map((kind) => `${kind}.${key}`).find(isMessageKey);
+    return known ? t(known as 'fact.rhPct') : key;
+  };
 }
 
-export function FactRow({ all, path, fact, stage, onChanged }: FactRowProps) {
+export function FactRow({ all, path, fact, words = null, stage, onChanged }: FactRowProps) {
   const { t, measure } = useSheet();
   const [open, setOpen] = useState(false);
   const key = path.split('.').at(-1) ?? '';
-  const name = [useFactName()(key), stage].filter(Boolean).join(', ');
+  const parts = path.split('.');
+  const factName = useFactName();
+  const called = parts[2] === 'drives' ? `${t('fact.drives')}: ${factName(key)}` : factName(key);
+  const name = [called, stage].filter(Boolean).join(', ');
   const own = standingAt(all, path);
   const shipped = factText(key, fact, measure, t);
-  const changeable = !lawKeys.includes(key) && fact.values === undefined;
+  const changeable = !lawKeys.includes(key);
   return (
     <div className="ref-fact" id={path}>
       <h3>{name}</h3>
@@ -74,6 +82,7 @@ export function FactRow({ all, path, fact, stage, onChanged }: FactRowProps) {
             path={path}
             name={name}
             fact={fact}
+            words={words}
             own={own}
             onDone={() => {
               setOpen(false);

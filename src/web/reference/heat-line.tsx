@@ -1,11 +1,11 @@
 // Day and night bands of a species on one temperature line; under each band, thin, what other sources say.
 import type { Fact, Species } from '../../husbandry/fact.ts';
 import { rangeOfFact } from '../../husbandry/species-facts.ts';
+import { factText } from '../controls/parts-text.ts';
 import { shownFromStored, unitText } from '../settings/measure.ts';
 import { useSheet } from '../settings/settings-context.tsx';
 import { useWidth } from '../settings/use-width.ts';
 import { useFactName } from './fact-row.tsx';
-import { factText } from './fact-text.ts';
 import { type Reference, standingAt } from './reference-api.ts';
 
 export const heatKeys = ['baskingSurfaceC', 'warmAirC', 'coolAirC', 'nightMinC'] as const;

@@ -4,22 +4,27 @@ import { Button, Input, Label, TextField } from 'react-aria-components';
 import type { Fact } from '../../husbandry/fact.ts';
 import { limitsFor } from '../../husbandry/quantities.ts';
 import type { Fault } from '../../shared/fault.ts';
+import { kindOf, numberText, type Parts } from '../controls/parts-text.ts';
 import { QuantityField } from '../controls/quantity-field.tsx';
+import { isMessageKey } from '../messages/translate.ts';
 import { useSheet } from '../settings/settings-context.tsx';
-import { kindOf, numberText } from './fact-text.ts';
-import { type Parts, type ShopValue, setShopValue, withdrawShopValue } from './reference-api.ts';
+import { type ShopValue, setShopValue, withdrawShopValue } from './reference-api.ts';
 
 interface OwnValueFormProps {
   readonly path: string;
   readonly name: string;
   readonly fact: Fact;
+  /** Words to choose from; null for numbers and free text. */
+  readonly words: readonly string[] | null;
   readonly own: ShopValue | null;
   readonly onDone: () => void;
 }
 
-const partNames = ['low', 'high', 'value'] as const;
+const partNames = ['low', 'high', 'value', 'values'] as const;
+/** Keys that may only become more careful; the shop computer holds it, the form says so first. */
+const carefulKeys: readonly string[] = ['emitsLight', 'needsGuard', 'holder', 'years'];
 
-export function OwnValueForm({ path, name, fact, own, onDone }: OwnValueFormProps) {
+export function OwnValueForm({ path, name, fact, words, own, onDone }: OwnValueFormProps) {
   const { t, measure } = useSheet();
   const key = path.split('.').at(-1) ?? '';
   const parts = partNames.filter((part) => part in fact);
@@ -36,7 +41,7 @@ export function OwnValueForm({ path, name, fact, own, onDone }: OwnValueFormProp
     setUnreached(!answer.ok && (answer.faults ?? []).length === 0);
     if (answer.ok) onDone();
   };
-  const filled = Object.fromEntries(Object.entries(value).filter(([, part]) => part !== null));
+  const filled: Parts = Object.fromEntries(Object.entries(value).filter(([, part]) => part !== null));
   return (
     <form
       className="ref-form"
@@ -48,8 +53,35 @@ export function OwnValueForm({ path, name, fact, own, onDone }: OwnValueFormProp
     >
       <div className="field-row">
         {parts.map((part) => {
-          const now = value[part] ?? null;
+          const now = (value[part] ?? null) as number | string | null;
           const change = (next: number | string | null) => setValue({ ...value, [part]: next });
+          if (part === 'values')
+            return (
+              <ListField
+                key={part}
+                first={Array.isArray(first.values) ? first.values : []}
+                numbers={Array.isArray(fact.values) && typeof fact.values[0] === 'number'}
+                words={words}
+                onChange={(values) => setValue({ ...value, values })}
+              />
+            );
+          if (words && typeof fact.value === 'string')
+            return (
+              <label key={part} className="lists-place">
+                <span className="field-label">{t(`ref.${part}`)}</span>
+                <select
+                  className="select-plain"
+                  value={String(now ?? '')}
+                  onChange={(event) => change(event.target.value)}
+                >
+                  {words.map((word) => (
+                    <option key={word} value={word}>
+                      {isMessageKey(`factword.${word}`) ? t(`factword.${word}` as 'factword.yes') : word}
+                    </option>
+                  ))}
+                </select>
+              </label>
+            );
           if (typeof fact.value === 'string' || !kind)
             return (
               <TextField
@@ -75,6 +107,7 @@ export function OwnValueForm({ path, name, fact, own, onDone }: OwnValueFormProp
           );
         })}
       </div>
+      {(carefulKeys.includes(key) || path.includes('.drives.')) && <p className="field-hint">{t('lists.careful')}</p>}
       {limits && typeof fact.value !== 'string' && (
         <p className="field-hint">
           {t('ref.possible', {
@@ -106,6 +139,33 @@ export function OwnValueForm({ path, name, fact, own, onDone }: OwnValueFormProp
         )}
       </div>
     </form>
+  );
+}
+
+interface ListFieldProps {
+  readonly first: readonly (number | string)[];
+  readonly numbers: boolean;
+  readonly words: readonly string[] | null;
+  readonly onChange: (values: readonly (number | string)[]) => void;
+}
+
+/** Several numbers or words, with commas between them. */
+function ListField({ first, numbers, words, onChange }: ListFieldProps) {
+  const { t } = useSheet();
+  const [text, setText] = useState(first.join(', '));
+  const change = (typed: string) => {
+    setText(typed);
+    const parts = typed.split(/[,;]/).map((one) => one.trim());
+    onChange(parts.filter((one) => one !== '').map((one) => (numbers ? (asNumber(one) ?? one) : one)));
+  };
+  return (
+    <div>
+      <TextField className="text-field" value={text} onChange={change}>
+        <Label className="field-label">{t('ref.value')}</Label>
+        <Input className="text-input" />
+      </TextField>
+      {words && <p className="field-hint">{t('lists.commas', { words: words.join(', ') })}</p>}
+    </div>
   );
 }
 

@@ -3,10 +3,10 @@ import type { Species } from '../../husbandry/fact.ts';
 import { askedBy } from '../../husbandry/space.ts';
 import { rangeOf } from '../../husbandry/species-facts.ts';
 import { bodyPath } from '../animal/growth-drawing.tsx';
+import { factText } from '../controls/parts-text.ts';
 import { useSheet } from '../settings/settings-context.tsx';
 import { useWidth } from '../settings/use-width.ts';
 import { floorOf } from './compare-space.ts';
-import { factText } from './fact-text.ts';
 import { type Reference, standingAt } from './reference-api.ts';
 
 const stages = ['hatchling', 'young', 'adult'] as const;

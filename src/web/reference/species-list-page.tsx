@@ -1,8 +1,8 @@
 // All species that the program knows, with the length of a grown one and whether it is one for a beginner.
 import { NotReached } from '../animal/not-reached.tsx';
 import { useAsked } from '../animal/use-asked.ts';
+import { factText } from '../controls/parts-text.ts';
 import { useSheet } from '../settings/settings-context.tsx';
-import { factText } from './fact-text.ts';
 import { readAllReference, standingAt } from './reference-api.ts';
 import { SheetLink } from './sheet-link.tsx';
 
@@ -16,6 +16,11 @@ export function SpeciesListPage() {
       <div className="sheet-head">
         <h1>{t('ref.title')}</h1>
         <p className="lead">{t('ref.lead')}</p>
+      </div>
+      <div className="ref-tools">
+        <SheetLink path="/lists" className="button">
+          {t('lists.link')}
+        </SheetLink>
       </div>
       <ul className="ref-list">
         {sorted.map(({ id, commonName, scientificName, adult, all: always }) => {

@@ -3,10 +3,10 @@ import { Button } from 'react-aria-components';
 import type { Species } from '../../husbandry/fact.ts';
 import { NotReached } from '../animal/not-reached.tsx';
 import { useAsked } from '../animal/use-asked.ts';
+import { factText } from '../controls/parts-text.ts';
 import { dateText } from '../controls/source-note.tsx';
 import { useSheet } from '../settings/settings-context.tsx';
 import { FactRow, useFactName } from './fact-row.tsx';
-import { factText } from './fact-text.ts';
 import { HeatLine, heatKeys } from './heat-line.tsx';
 import { type Reference, readReference } from './reference-api.ts';
 import { SheetLink } from './sheet-link.tsx';
@@ -14,7 +14,17 @@ import { SizeDrawing } from './size-drawing.tsx';
 
 const groups = {
   'ref.moisture': ['rhPct', 'rhSloughPct'],
-  'ref.habits': ['activity', 'habit', 'climbs', 'burrows', 'climateKind', 'fergusonZone', 'uvIndex'],
+  'ref.habits': [
+    'activity',
+    'habit',
+    'climbs',
+    'burrows',
+    'substrates',
+    'substrateDepthMm',
+    'climateKind',
+    'fergusonZone',
+    'uvIndex',
+  ],
   'ref.keeping': ['beginner', 'company', 'starterTub', 'longevityMaxYears', 'euAnnex', 'citesAppendix'],
   'ref.stages': ['totalLengthCm', 'headWidthMm', 'massG', 'preySharePct', 'feedIntervalDays'],
 } as const;

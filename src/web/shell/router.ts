@@ -18,8 +18,8 @@ export function routeFrom(path: string): Route {
   if (/^\/(?:animals|round|register|call)(?:\/|$)/.test(path)) return { page: 'animal', path };
   if (/^\/shelf\/?$/.test(path)) return { page: 'shelf', path };
   if (/^\/(?:account|people)(?:\/|$)/.test(path)) return { page: 'account', path };
-  if (/^\/(?:species|space)(?:\/|$)/.test(path)) return { page: 'reference', path };
   if (/^\/(?:today|aftercare|own-figures|instruments)(?:\/|$)/.test(path)) return { page: 'today', path };
+  if (/^\/(?:species|space|lists)(?:\/|$)/.test(path)) return { page: 'reference', path };
   const choose = /^\/choose(?:\/([0-9a-f-]+))?\/?$/.exec(path);
   if (choose) return { page: 'choose', id: choose[1] ?? null };
   const proof = /^\/proof\/([0-9a-f-]{36})\/?$/.exec(path)?.[1];

@@ -28,6 +28,8 @@ export interface Answers {
   readonly cautionsExplained: boolean;
   /** The space standard the home is to meet, a key of data/standards.json; null until one is chosen. */
   readonly standardId: string | null;
+  /** True once a person chose it; until then the shop's own standard goes before the usual one. */
+  readonly standardChosen?: boolean;
 }
 
 export interface PlanDocument {

@@ -1,6 +1,9 @@
 // The facts of data/ inside a worker, read once when it starts; unsound rows are left out by the facts room itself.
 import { climateNeeds } from '../../husbandry/climate-needs.ts';
+import type { Facts } from '../../husbandry/fact.ts';
 import { factsFrom } from '../../husbandry/facts.ts';
+import { withShopValues } from '../../husbandry/overlay.ts';
+import type { ShopValue } from '../../husbandry/shop-value.ts';
 import { rangeOf } from '../../husbandry/species-facts.ts';
 import type { FactsBrief } from './protocol.ts';
 
@@ -9,9 +12,21 @@ const files = import.meta.glob<unknown>(['../../../data/*.json', '../../../data/
   import: 'default',
 });
 
-export const { facts, faults: factFaults } = factsFrom(files);
+const { facts: shipped } = factsFrom(files);
 
-export function factsBrief(): FactsBrief {
+export { shipped };
+
+let laid: { readonly key: string; readonly facts: Facts } | null = null;
+
+/** The facts with the branch's own values over them; the same object while the values are the same. */
+export function factsWith(values: readonly ShopValue[]): Facts {
+  const key = JSON.stringify(values);
+  if (laid?.key !== key) laid = { key, facts: withShopValues(shipped, values).facts };
+  return laid.facts;
+}
+
+export function factsBrief(values: readonly ShopValue[]): FactsBrief {
+  const facts = factsWith(values);
   const species = Object.values(facts.species).map((row) => {
     const climateOf = (stage: 'hatchling' | 'young' | 'adult') => {
       const needs = climateNeeds(row, stage);

@@ -2,12 +2,14 @@
 /// <reference lib="webworker" />
 import priors from '../../../data/priors.json';
 import { climateNeeds } from '../../husbandry/climate-needs.ts';
+import type { Facts } from '../../husbandry/fact.ts';
 import { judgeEnclosure } from '../../husbandry/judge-enclosure.ts';
+import { shopFactsFor } from '../../husbandry/used-shop-values.ts';
 import { buildModel, simulateDay } from '../../physics/simulate.ts';
 import type { Priors } from '../../planning/ensemble.ts';
 import { planEnclosure } from '../../planning/plan.ts';
 import type { Fault } from '../../shared/fault.ts';
-import { facts } from './facts.ts';
+import { shipped } from './facts.ts';
 import type { PlanReply, PlanRequest } from './protocol.ts';
 
 declare const self: DedicatedWorkerGlobalScope;
@@ -15,7 +17,7 @@ declare const self: DedicatedWorkerGlobalScope;
 const tell = (reply: PlanReply) => self.postMessage(reply);
 
 /** The facts that a plan cannot do without, or what is missing. */
-function factsFor({ enclosure }: PlanRequest) {
+function factsFor({ enclosure }: PlanRequest, facts: Facts) {
   const { animal } = enclosure;
   const species = animal ? facts.species[animal.speciesId] : undefined;
   if (!animal || !species) {
@@ -36,12 +38,15 @@ function factsFor({ enclosure }: PlanRequest) {
 self.onmessage = ({ data }: MessageEvent<PlanRequest>) => {
   try {
     const startedMs = performance.now();
-    const { enclosure, standardId, members, seed } = data;
+    const { enclosure, standardId, shopValues, members, seed } = data;
+    const { animal } = enclosure;
+    const own = shopFactsFor(shipped, shopValues, { use: 'plan', animal, enclosure, standardId });
+    const { facts } = own;
     const model = buildModel(enclosure, facts.materials);
     const winter = simulateDay(model, enclosure.room.winter);
     const summer = simulateDay(model, enclosure.room.summer);
     tell({ kind: 'days', winter, summer, tookMs: performance.now() - startedMs });
-    const found = factsFor(data);
+    const found = factsFor(data, facts);
     if (!found.ok) {
       tell({ kind: 'refused', faults: found.faults });
       return;
@@ -52,11 +57,11 @@ self.onmessage = ({ data }: MessageEvent<PlanRequest>) => {
       climate,
       materials: facts.materials,
       priors: priors as Priors,
-      otherNeeds: judgeEnclosure(enclosure, species, (standardId && facts.standards[standardId]) || null, facts),
+      otherNeeds: judgeEnclosure(enclosure, species, facts.standards[own.standardId] ?? null, facts),
       members,
       seed,
     });
-    tell({ kind: 'plan', plan, tookMs: performance.now() - startedMs });
+    tell({ kind: 'plan', plan, used: own.used, tookMs: performance.now() - startedMs });
   } catch (error) {
     tell({ kind: 'failed', say: error instanceof Error ? error.message : String(error) });
   }

@@ -4,6 +4,8 @@ import type { ClimateNeeds, SourcedRange } from '../../husbandry/climate.ts';
 import type { Source } from '../../husbandry/fact.ts';
 import type { Caution } from '../../husbandry/fact-tables.ts';
 import type { ReadMark } from '../../husbandry/need.ts';
+import type { ShopValue } from '../../husbandry/shop-value.ts';
+import type { UsedShopValues } from '../../husbandry/used-shop-values.ts';
 import type { DayAnswer, SteadyAnswer } from '../../physics/answer.ts';
 import type { Enclosure, LifeStage } from '../../physics/enclosure.ts';
 import type { PlanAnswer } from '../../planning/plan-answer.ts';
@@ -44,23 +46,31 @@ export interface Conditions {
 }
 
 export type SteadyRequest =
-  | { readonly kind: 'facts' }
-  | { readonly kind: 'steady'; readonly seq: number; readonly enclosure: Enclosure; readonly conditions: Conditions };
+  | { readonly kind: 'facts'; readonly seq: number; readonly shopValues: readonly ShopValue[] }
+  | {
+      readonly kind: 'steady';
+      readonly seq: number;
+      readonly enclosure: Enclosure;
+      readonly conditions: Conditions;
+      readonly shopValues: readonly ShopValue[];
+    };
 
 export type SteadyReply =
-  | { readonly kind: 'facts'; readonly facts: FactsBrief }
+  | { readonly kind: 'facts'; readonly seq: number; readonly facts: FactsBrief }
   | { readonly kind: 'steady'; readonly seq: number; readonly answer: SteadyAnswer; readonly tookMs: number }
   | { readonly kind: 'failed'; readonly seq: number; readonly say: string };
 
 export interface PlanRequest {
   readonly enclosure: Enclosure;
-  readonly standardId: string | null;
+  /** The standard that the person named; undefined leaves it to the shop. */
+  readonly standardId: string | undefined;
+  readonly shopValues: readonly ShopValue[];
   readonly members: number;
   readonly seed: number;
 }
 
 export type PlanReply =
   | { readonly kind: 'days'; readonly winter: DayAnswer; readonly summer: DayAnswer; readonly tookMs: number }
-  | { readonly kind: 'plan'; readonly plan: PlanAnswer; readonly tookMs: number }
+  | { readonly kind: 'plan'; readonly plan: PlanAnswer; readonly used: UsedShopValues; readonly tookMs: number }
   | { readonly kind: 'refused'; readonly faults: readonly Fault[] }
   | { readonly kind: 'failed'; readonly say: string };

@@ -1,8 +1,11 @@
 // How a fact of a species is written for this person: numbers in their units, known words in their language.
 import type { Sourced } from '../../husbandry/need.ts';
+import { unitSuffix } from '../../husbandry/quantities.ts';
+import type { ShopParts } from '../../husbandry/shop-value.ts';
 import { isMessageKey, type Translate } from '../messages/translate.ts';
 import type { Measure, QuantityKind } from '../settings/measure.ts';
-import type { Parts } from './reference-api.ts';
+
+export type Parts = ShopParts;
 
 type Value = Pick<Sourced, 'value' | 'low' | 'high'> & { readonly values?: readonly (number | string)[] };
 
@@ -15,10 +18,28 @@ export function kindOf(key: string): { readonly kind: QuantityKind; readonly toS
   return null;
 }
 
+/** Units that are written the same for everybody; those not named here stand in the name of the quantity. */
+const bareUnits: Readonly<Record<string, string>> = {
+  W: 'W',
+  K: 'K',
+  WPerMK: 'W/(m K)',
+  KgPerM3: 'kg/m³',
+  JPerKgK: 'J/(kg K)',
+  JPerK: 'J/K',
+  Deg: '°',
+};
+
+const plainSpan = (low: number, high: number, measure: Measure): string => {
+  const text = (x: number) => measure.number(x, Number.isInteger(x) ? 0 : x < 0.1 ? 3 : 2);
+  return low === high ? text(low) : `${text(low)}–${text(high)}`;
+};
+
 export function numberText(key: string, low: number, high: number, measure: Measure): string {
   const kind = kindOf(key);
   const digits = [low, high].some((x) => !Number.isInteger(x)) ? 1 : 0;
   if (kind) return measure.span(kind.kind, low * kind.toStored, high * kind.toStored, digits);
+  const bare = bareUnits[unitSuffix(key) ?? ''];
+  if (bare) return `${plainSpan(low, high, measure)} ${bare}`;
   return low === high ? measure.number(low, digits) : `${measure.number(low, digits)}–${measure.number(high, digits)}`;
 }
 
@@ -26,8 +47,13 @@ export function factText(key: string, fact: Value | Parts, measure: Measure, t: 
   const { low, high, value, values } = fact as Value;
   if (typeof low === 'number' && typeof high === 'number') return numberText(key, low, high, measure);
   if (typeof value === 'number') return numberText(key, value, value, measure);
-  if (Array.isArray(values)) return values.join(', ');
+  if (Array.isArray(values)) return values.map((one) => wordOrNumber(one, key, measure, t)).join(', ');
   if (typeof value !== 'string') return t('ref.unknown');
-  const word = `factword.${value}`;
-  return isMessageKey(word) ? t(word) : value;
+  return wordOrNumber(value, key, measure, t);
+}
+
+function wordOrNumber(one: number | string, key: string, measure: Measure, t: Translate): string {
+  if (typeof one === 'number') return numberText(key, one, one, measure);
+  const word = [`factword.${one}`, `row.${one}`].find(isMessageKey);
+  return word ? t(word) : one;
 }

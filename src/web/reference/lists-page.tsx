@@ -1,0 +1,126 @@
+// Law by place, kinds of kit and the shop's own rules: what the program goes by, how old it is, and where the shop goes by
+// a value of its own. A rule of law past its review stands in amber, said in words too.
+import { useState } from 'react';
+import { NotReached } from '../animal/not-reached.tsx';
+import { useAsked } from '../animal/use-asked.ts';
+import { Choice } from '../controls/choice.tsx';
+import { dateText } from '../controls/source-note.tsx';
+import { isMessageKey } from '../messages/translate.ts';
+import { useSheet } from '../settings/settings-context.tsx';
+import { FactRow } from './fact-row.tsx';
+import { type ListedRow, type Lists, listTables, readLists } from './reference-api.ts';
+
+const everywhere = 'everywhere';
+
+export function ListsPage() {
+  const { t, settings } = useSheet();
+  const { value: all, failed, again } = useAsked('lists', readLists);
+  const [table, setTable] = useState<(typeof listTables)[number]>('law');
+  const [place, setPlace] = useState(everywhere);
+  if (!all) return <NotReached failed={failed} again={again} />;
+  const places = [...new Set(all.lists.law.flatMap((row) => row.places))];
+  const rows = all.lists[table].filter(
+    ({ places: at }) => table !== 'law' || place === everywhere || at.includes(place),
+  );
+  const stale = all.lists.law.filter((row) => row.stale).length;
+  return (
+    <main className="ref-sheet">
+      <div className="sheet-head">
+        <h1>{t('lists.title')}</h1>
+        <p className="lead">{t('lists.lead')}</p>
+        {t('ref.english') && <p className="lead">{t('ref.english')}</p>}
+      </div>
+      <div className="ref-tools">
+        <Choice
+          label={t('lists.choose')}
+          value={table}
+          onChange={setTable}
+          options={listTables.map((value) => ({ value, text: t(`list.${value}`) }))}
+        />
+        {table === 'law' && (
+          <label className="lists-place">
+            <span className="field-label">{t('lists.place')}</span>
+            <select className="select-plain" value={place} onChange={(event) => setPlace(event.target.value)}>
+              <option value={everywhere}>{t('lists.everywhere')}</option>
+              {places.map((one) => (
+                <option key={one} value={one}>
+                  {isMessageKey(`place.${one}`) ? t(`place.${one}` as 'place.england') : one}
+                </option>
+              ))}
+            </select>
+          </label>
+        )}
+        <a
+          className="button button-quiet"
+          href={`/api/shop-values.pdf?language=${settings.language}`}
+          target="_blank"
+          rel="noreferrer"
+        >
+          {t('lists.paper')}
+        </a>
+        <a className="button button-quiet" href="/api/shop-values.json" download="shop-values.json">
+          {t('lists.file')}
+        </a>
+      </div>
+      {stale > 0 && (
+        <p className="lists-stale" role="status">
+          {t('lists.staleCount', { count: stale })}
+        </p>
+      )}
+      <h2>{t(`list.${table}`)}</h2>
+      {rows.map((row) => (
+        <ListRow key={`${table}.${row.id}`} all={all} row={row} onChanged={again} open={table === 'policy'} />
+      ))}
+    </main>
+  );
+}
+
+interface ListRowProps {
+  readonly all: Lists;
+  readonly row: ListedRow;
+  readonly onChanged: () => void;
+  /** Shown at once: rows of a single value. */
+  readonly open: boolean;
+}
+
+function ListRow({ all, row, onChanged, open }: ListRowProps) {
+  const { t, measure } = useSheet();
+  const { id, name, say, places, dateChecked, reviewBy, secondHand, stale, decides } = row;
+  const facts = row.facts.map(({ path, fact, words }) => (
+    <FactRow key={path} all={all} path={path} fact={fact} words={words} onChanged={onChanged} />
+  ));
+  if (open) return facts;
+  const own = row.facts.some(({ path }) => all.overlays.some((one) => one.path === path && one.withdrawn === null));
+  const key = `row.${id}`;
+  const known = isMessageKey(key);
+  const date = (iso: string) => dateText(iso, measure.locale);
+  return (
+    <details className={stale ? 'lists-row lists-row-stale' : 'lists-row'} data-row={id}>
+      <summary>
+        <b lang={known ? undefined : 'en'}>{known ? t(key as 'row.peat') : name}</b>
+        {places.length > 0 && (
+          <span className="lists-places">
+            {places
+              .map((one) => (isMessageKey(`place.${one}`) ? t(`place.${one}` as 'place.england') : one))
+              .join(', ')}
+          </span>
+        )}
+        {own && <span className="own-mark">{t('own.sign')}</span>}
+        {stale && reviewBy && <span className="lists-stale">{t('lists.stale', { date: date(reviewBy) })}</span>}
+      </summary>
+      {say && <p lang="en">{say}</p>}
+      {dateChecked && reviewBy && (
+        <p className="ref-from">
+          {[
+            t('lists.fresh', { checked: date(dateChecked), review: date(reviewBy) }),
+            secondHand ? t('lists.secondHand') : '',
+            t('lists.decides', { who: decides }),
+          ]
+            .filter(Boolean)
+            .join(' · ')}
+        </p>
+      )}
+      {facts}
+    </details>
+  );
+}

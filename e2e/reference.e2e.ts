@@ -98,6 +98,64 @@ describeInBrowser('the reference screens', () => {
     }
   });
 
+  test('law, kit and rules: every place, amber in words, a stricter value kept and a looser one refused', async () => {
+    await page.setViewportSize({ width: 1280, height: 900 });
+    await page.goto(`${program.url}/species`);
+    await page.getByRole('link', { name: 'Law, kit and rules of the shop' }).click();
+    await page.getByRole('heading', { name: 'Law, kit and rules of the shop' }).waitFor();
+    expect(await page.getByLabel('Place').locator('option').count()).toBe(14);
+    await page.getByLabel('Place').selectOption('victoria');
+    expect(await page.locator('.lists-row').count()).toBe(2);
+    await page.getByLabel('Place').selectOption('england');
+    const rule = page.locator('[data-row="gb-under-16-ew"]');
+    await rule.locator('summary').click();
+    await rule.getByRole('button', { name: 'Use our own value: Years' }).click();
+    const form = rule.getByRole('form');
+    await form.getByRole('textbox', { name: 'value' }).fill('14');
+    await form.getByRole('textbox', { name: /^Why/ }).fill('we sell to adults only');
+    await form.getByRole('button', { name: 'Keep' }).click();
+    await rule.getByText('more care than the shipped value, never for less. 16 or more').waitFor();
+    await form.getByRole('textbox', { name: 'value' }).fill('18');
+    await form.getByRole('button', { name: 'Keep' }).click();
+    await rule.getByText('we sell to adults only').waitFor();
+    for (const width of [1280, 820, 390]) {
+      await page.setViewportSize({ width, height: 900 });
+      await shot(`lists-${width}`);
+      expect(await sideways()).toBe(0);
+      expect(await findings()).toEqual([]);
+    }
+  });
+
+  test('a value of the shop turns the verdict of the instant preview and is named there', async () => {
+    await page.setViewportSize({ width: 1280, height: 900 });
+    const { enquiries } = await (await fetch(`${program.url}/api/enquiries`)).json();
+    const plans = await Promise.all(
+      enquiries.map(async ({ id }: { id: string }) => (await fetch(`${program.url}/api/enquiries/${id}`)).json()),
+    );
+    const corn = plans.find(({ document }) => document.answers?.speciesId === 'corn' && document.enclosure);
+    const verdict = async () => {
+      await page.goto(`${program.url}/plan/${corn.id}`);
+      await page.locator('.needs').first().waitFor({ timeout: 60_000 });
+      return await page.locator('[data-need="night-warmth"]').getAttribute('data-verdict');
+    };
+    expect(await verdict()).toBe('holds');
+    const origin = program.url;
+    for (const [key, value] of [
+      ['warmAirC', { low: 29, high: 31 }],
+      ['nightMinC', { low: 27, high: 28 }],
+    ] as const) {
+      const body = JSON.stringify({ path: `species.corn.all.${key}`, value, why: 'our vet asks for it' });
+      const headers = { 'content-type': 'application/json', origin };
+      expect((await fetch(`${origin}/api/overlays`, { method: 'POST', headers, body })).status).toBe(201);
+    }
+    expect(await verdict()).toBe('fails');
+    await page.locator('[data-own="species.corn.all.nightMinC"]').getByText('our vet asks for it').waitFor();
+    expect(await page.locator('[data-need="night-warmth"] .own-mark').textContent()).toContain('shop’s own value');
+    await page.goto(`${program.url}/choose/${corn.id}`);
+    await page.locator('[data-own="species.corn.all.nightMinC"]').waitFor({ timeout: 60_000 });
+    expect(await findings()).toEqual([]);
+  });
+
   test('in German', async () => {
     const german = await browser.newContext({ viewport: { width: 820, height: 900 }, locale: 'de-DE' });
     page = await german.newPage();

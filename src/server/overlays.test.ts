@@ -135,6 +135,28 @@ test('values leave as a file that can be read back, and as pages', async () => {
   }
 });
 
+test('a rule of law past its review is told as due, and one that the shop looked at itself is not', async () => {
+  const at = async (iso: string) => {
+    const later = await appForTests({ from: iso });
+    try {
+      const ask = async () => (await later.app.inject({ url: '/api/lists' })).json().lists.law;
+      const before = await ask();
+      const value = { value: '2031-01-01' };
+      const body = { path: 'law.gb-under-16-ew.reviewBy', value, why: 'read again at the source' };
+      await later.app.inject({ method: 'POST', url: '/api/overlays', payload: body });
+      return { before, after: await ask() };
+    } finally {
+      await later.close();
+    }
+  };
+  const stale = (rows: readonly { id: string; stale: boolean }[]) => rows.filter((row) => row.stale).length;
+  const now = await at('2026-12-01T09:00:00Z');
+  expect(stale(now.before)).toBe(0);
+  const late = await at('2029-12-01T09:00:00Z');
+  expect(stale(late.before)).toBe(late.before.length);
+  expect(stale(late.after)).toBe(late.before.length - 1);
+});
+
 test('an unknown species is a fault', async () => {
   expect(codes(await running.app.inject({ url: '/api/reference/dragon' }))).toEqual(['ANIMAL_SPECIES']);
 });

@@ -69,17 +69,20 @@ export async function appAsOwner(
   return { app, asked, cookie };
 }
 
-/** @param sessionClock  limits sessions; stands still unless a test of sessions brings its own
+/** @param from          ISO time at which its clock starts
+ *  @param sessionClock  limits sessions; stands still unless a test of sessions brings its own
  *  @param before        adds doors of the test's own before the first request */
 export async function appForTests({
+  from,
   sessionClock = standingClock,
   before,
 }: {
+  readonly from?: string;
   readonly sessionClock?: Clock;
   readonly before?: (app: App) => void;
 } = {}): Promise<AppForTests> {
   const records = await freshRecords();
-  const clock = steppingClock();
+  const clock = steppingClock(from);
   const branch = await firstBranch(records.db, { shopName: 'Test shop', branchName: 'Counter', at: clock.now() });
   const planner = startPlanner(1);
   const webFolder = pagesForTests();

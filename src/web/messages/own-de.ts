@@ -31,7 +31,7 @@ export const ownDe: Readonly<Record<keyof typeof ownEn, string>> = {
   'list.substrates': 'Bodengründe',
   'list.materials': 'Werkstoffe',
   'policy.standardId': 'Platzvorgabe, an die sich der Laden hält',
-  'policy.thermostatLoadPct': 'Höchster Anteil der Nennlast an einem Thermostat, %',
+  'policy.thermostatLoadPct': 'Höchster Anteil der Nennlast an einem Thermostat',
   'policy.matLayerMaxMm': 'Höchste Bodenschicht über einer Heizmatte, mm',
   'policy.proofNights': 'Nächte, die ein Nachweis umfasst',
   'policy.proofLongestIntervalS': 'Längster Abstand zwischen Messungen eines Loggers, s',

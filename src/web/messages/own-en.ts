@@ -29,7 +29,7 @@ export const ownEn = {
   'list.substrates': 'Substrates',
   'list.materials': 'Materials',
   'policy.standardId': 'Space standard that the shop goes by',
-  'policy.thermostatLoadPct': 'Most of its rating that a thermostat may carry, %',
+  'policy.thermostatLoadPct': 'Most of its rating that a thermostat may carry',
   'policy.matLayerMaxMm': 'Deepest substrate over a heat mat, mm',
   'policy.proofNights': 'Nights that a proof covers',
   'policy.proofLongestIntervalS': 'Longest time between readings of a logger, s',

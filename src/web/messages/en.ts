@@ -4,8 +4,8 @@
 import { accountEn } from './account-en.ts';
 import { animalEn } from './animal-en.ts';
 import { chooseEn } from './choose-en.ts';
-import { packEn } from './pack-en.ts';
 import { ownEn } from './own-en.ts';
+import { packEn } from './pack-en.ts';
 import { placementEn } from './placement-en.ts';
 import { proofEn } from './proof-en.ts';
 import { referenceEn } from './reference-en.ts';

@@ -7,6 +7,8 @@ import { allFacts } from '../records/animal-facts.ts';
 import { type OverlayRow, standingOverlays } from '../records/overlays.ts';
 import type { DeskContext } from './desk-context.ts';
 
+export type { ShopValue } from '../husbandry/shop-value.ts';
+
 export const shopValueOf = ({ path, value, was, by, at, why }: OverlayRow): ShopValue => ({
   path,
   value,

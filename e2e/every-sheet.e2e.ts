@@ -69,7 +69,7 @@ async function open(sheet: Sheet, width: number, more: BrowserContextOptions = {
     throw new Error(`${sheet.name}: ${error.message}`);
   });
   await page.goto(`${program.url}${sheet.path}`, { waitUntil: 'networkidle' });
-  const title = page.locator('main h1').first();
+  const title = page.locator('h1').first();
   await title.waitFor({ state: 'attached', timeout: 30_000 }).catch(() => {
     throw new Error(`no sheet at ${sheet.path}`);
   });
@@ -84,13 +84,20 @@ const sideways = (page: Page): Promise<number> =>
 const smallTargets = (page: Page): Promise<string[]> =>
   page.evaluate(() => {
     const things = document.querySelectorAll<HTMLElement>('main button, main select, main input:not([type=hidden])');
-    return [...things]
-      .filter((one) => one.checkVisibility({ opacityProperty: true }) && one.closest('.visually-hidden') === null)
-      .map((one) => ({ one, box: (one.closest('label') ?? one).getBoundingClientRect() }))
-      .filter(
-        ({ one, box }) => box.width > 2 && box.height > 2 && box.height < 43.5 && one.closest('p, li, td') === null,
-      )
-      .map(({ one, box }) => `${one.tagName} "${(one.textContent ?? '').slice(0, 30)}" ${Math.round(box.height)} px`);
+    return (
+      [...things]
+        // A library's hidden twin of a control is pressed by no thumb.
+        .filter((one) => one.closest('[aria-hidden="true"], .visually-hidden') === null)
+        .filter(
+          (one) =>
+            one.checkVisibility({ opacityProperty: true }) && !(one as HTMLInputElement).matches('.slider-track input'),
+        )
+        .map((one) => ({ one, box: (one.closest('label') ?? one).getBoundingClientRect() }))
+        .filter(
+          ({ one, box }) => box.width > 2 && box.height > 2 && box.height < 43.5 && one.closest('p, li, td') === null,
+        )
+        .map(({ one, box }) => `${one.tagName} "${(one.textContent ?? '').slice(0, 30)}" ${Math.round(box.height)} px`)
+    );
   });
 
 async function findings(page: Page): Promise<string[]> {

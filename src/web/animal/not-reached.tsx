@@ -2,15 +2,23 @@
 import { Button } from 'react-aria-components';
 import { useSheet } from '../settings/settings-context.tsx';
 
-export function NotReached({ failed, again }: { readonly failed: boolean; readonly again: () => void }) {
+interface NotReachedProps {
+  readonly failed: boolean;
+  readonly again: () => void;
+  /** True within a sheet that stands already; else this is the sheet. */
+  readonly within?: boolean;
+}
+
+export function NotReached({ failed, again, within = false }: NotReachedProps) {
   const { t } = useSheet();
-  if (!failed) return <main className="notice">{t('animals.waiting')}</main>;
+  const Frame = within ? 'div' : 'main';
+  if (!failed) return <Frame className="notice">{t('animals.waiting')}</Frame>;
   return (
-    <main className="notice">
+    <Frame className="notice">
       <p>{t('animals.unreached')}</p>
       <Button className="button" onPress={again}>
         {t('animals.again')}
       </Button>
-    </main>
+    </Frame>
   );
 }

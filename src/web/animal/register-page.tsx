@@ -18,7 +18,7 @@ export function RegisterPage() {
   const { value, failed, again } = useAsked(`register-${wanted}`, () => readInspection(wanted));
   const query = `search=${encodeURIComponent(wanted)}&language=${settings.language}`;
   return (
-    <div className="animal-sheet">
+    <main className="animal-sheet">
       <div className="sheet-head">
         <h1>{t('register.title')}</h1>
         {value && (
@@ -45,18 +45,18 @@ export function RegisterPage() {
           {t('register.csv')}
         </a>
       </div>
-      {value === null ? <NotReached failed={failed} again={again} /> : <RegisterList answer={value} />}
-    </div>
+      {value === null ? <NotReached failed={failed} again={again} within /> : <RegisterList answer={value} />}
+    </main>
   );
 }
 
 function RegisterList({ answer }: { readonly answer: InspectionAnswer }) {
   return (
-    <main>
+    <div>
       {answer.animals.map((animal) => (
         <RegisterAnimal key={animal.id} animal={animal} open={answer.animals.length === 1} />
       ))}
-    </main>
+    </div>
   );
 }
 

@@ -141,11 +141,8 @@ function coldLoft(): Found {
   const part = (rise(before) - rise(rows[0]!) / 2) / (rise(before) - rise(after));
   const halfGoneH = before.hour + part * (after.hour - before.hour);
   const helps = whatHelps({
-    enclosure: withWatts(loft, 100),
-    climate: search.climate,
-    materials: facts.materials,
-    priors,
-    seed: 1,
+    ...search,
+    choice: { ...answer.choices[0]!, enclosure: withWatts(loft, 100), boxId: 'drawn', changes: [] },
   });
   let best = helps.next();
   while (!best.done) best = helps.next();
@@ -160,7 +157,7 @@ function coldLoft(): Found {
       flatOut(foamed(loft), 100, 8, 55).places['warm-hide']! - flatOut(loft, 100, 8, 55).places['warm-hide']!,
     bestKitIsInsulated: yes(answer.choices[0]?.changes.includes('insulated') ?? false),
     halfWarmthGoneH: halfGoneH,
-    warmerRoomIsAmongFixes: yes(best.value.some((c) => c.ids.some((id) => id.startsWith('winter')))),
+    warmerRoomIsAmongFixes: yes(best.value.some((c) => c.steps.some((s) => s.id === 'warmer-winter'))),
   };
 }
 

@@ -1,8 +1,10 @@
 // The words of `warmstead plan --search`, `--faults` and `--stages` in English and German. Findings come from the planning
 // room in English.
 import type { HarmKind } from '../planning/faults/harm-lines.ts';
+import type { HelpStep } from '../planning/search/help-changes.ts';
 import type { ShelfKind } from '../planning/shelf/shelf.ts';
-import type { Language } from './display.ts';
+import type { Display, Language } from './display.ts';
+import { helpStepDe, helpStepEn } from './help-words.ts';
 
 const en = {
   help: {
@@ -67,6 +69,12 @@ const en = {
   fellOut: (count: number) => `Cheaper, but (${count} in all):`,
   refused: (count: number) => `Not allowed (${count} kits):`,
   helps: 'What would help',
+  helpStep: (step: HelpStep, show: Display): string => helpStepEn(step, show),
+  and: 'And',
+  costs: (price: string) => `to buy: ${price}`,
+  noPrice: 'no price for it on the shelf',
+  helpNote:
+    'What holds comes first, then the cheapest. Prices are of things to buy besides the kit; power is not in them.',
   home: 'Not for a heater to mend',
   work: (kits: number, solved: number, all: number) =>
     `${kits} kits tried; ${solved} of ${all} versions solved, the others could change nothing.`,
@@ -176,6 +184,12 @@ const de: ChooseWords = {
   fellOut: (count) => `Günstiger, aber (${count} insgesamt):`,
   refused: (count) => `Nicht erlaubt (${count} Ausstattungen):`,
   helps: 'Was helfen würde',
+  helpStep: helpStepDe,
+  and: 'Und',
+  costs: (price) => `zu kaufen: ${price}`,
+  noPrice: 'dafür hat das Regal keinen Preis',
+  helpNote:
+    'Was hält, steht vorn, danach das Günstigste. Preise gelten für das, was neben der Ausstattung zu kaufen ist, ohne Strom.',
   home: 'Was kein Heizer ändert',
   work: (kits, solved, all) =>
     `${kits} Ausstattungen geprüft; ${solved} von ${all} Varianten gerechnet, die übrigen konnten nichts ändern.`,

@@ -11,6 +11,8 @@ export interface Display {
   readonly bareTemp: (valueC: number) => string;
   readonly tempUnit: string;
   readonly range: (low: number, high: number) => string;
+  /** A difference of temperature, to the whole degree. */
+  readonly span: (valueK: number) => string;
   readonly spread: (interval: { readonly low: number; readonly median: number; readonly high: number }) => string;
   readonly watts: (valueW: number) => string;
   readonly kWh: (value: number) => string;
@@ -42,6 +44,7 @@ export function displayFor(units: UnitSystem, language: Language): Display {
     bareTemp,
     tempUnit,
     range,
+    span: (valueK) => (us ? `${number((valueK * 9) / 5, 0)} °F` : `${number(valueK, 0)} K`),
     temp: (valueC) => `${bareTemp(valueC)} ${tempUnit}`,
     spread: ({ low, median, high }) => `${bareTemp(median)} (${range(low, high)})`,
     watts: (valueW) => `${number(valueW, 0)} W`,

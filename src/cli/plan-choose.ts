@@ -115,10 +115,7 @@ export async function chooseCommand(
   if (kind === 'search') {
     const answer = await searched(input, progress);
     const first = answer.choices[0];
-    const helps =
-      first && first.verdict !== 'holds'
-        ? finished(whatHelps({ ...input, materials: facts.materials, enclosure: first.enclosure }), progress)
-        : [];
+    const helps = first && first.verdict !== 'holds' ? finished(whatHelps({ ...input, choice: first }), progress) : [];
     progress(null);
     if (asJson) writeJson(terminal, { ...out, answer, helps });
     else tell(searchLines({ ...text, answer, helps, enclosure }));

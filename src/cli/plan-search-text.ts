@@ -38,7 +38,10 @@ export function searchLines(input: SearchText): string[] {
     helps.length > 0
       ? [
           paint.bold(words.helps),
-          ...helps.slice(0, shownHelps).flatMap((h) => wrapped(h.say, columns, `  ${shapeOf[h.verdict]} `)),
+          ...helps
+            .slice(0, shownHelps)
+            .flatMap((h) => wrapped(helpSaid(h, input), columns, `  ${shapeOf[h.verdict]} `)),
+          ...wrapped(words.helpNote, columns, '    '),
         ]
       : [],
     answer.homeNeeds.length > 0
@@ -86,6 +89,12 @@ export const money = (
   value: number,
   { show, answer }: { readonly show: Display; readonly answer: { readonly currency: string } },
 ): string => `${show.number(value, 0)} ${answer.currency}`;
+
+/** "Foam outside. And: … (45 GBP)". */
+const helpSaid = (help: HelpingChange, input: SearchText): string =>
+  `${help.steps.map((step) => input.words.helpStep(step, input.show)).join(` ${input.words.and}: `)} (${
+    help.cost === null ? input.words.noPrice : input.words.costs(money(help.cost, input))
+  })`;
 
 const changesOf = ({ changes, spot }: Pick<KitChoice, 'changes' | 'spot'>, words: ChooseWords): string =>
   [...(spot === 'usual' ? [] : [words.spots[spot]]), ...changes.map((c) => words.changes[c])]

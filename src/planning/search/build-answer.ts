@@ -87,6 +87,12 @@ function choiceOf(r: Ranked, input: SearchInput): KitChoice {
     ),
     needs,
     fit: kit.fit,
+    heart: {
+      heater: kit.heater,
+      nightHeater: kit.nightHeater,
+      thermostat: kit.thermostat,
+      nightThermostat: kit.nightThermostat,
+    },
     parts: kit.parts,
     dial,
     cost: kitCost(kit, energies[0]!, arrangement.enclosure, input),

@@ -8,6 +8,7 @@ import type { DialCard } from '../dial/dial-card.ts';
 import type { BoxChange } from '../kit/box-variant.ts';
 import type { HeaterSpot } from '../kit/heater-spot.ts';
 import type { Refusal } from '../kit/kit-candidates.ts';
+import type { KitHeart } from '../kit/kit-enclosure.ts';
 import type { KitPart } from '../kit/kit-part.ts';
 import type { Interval } from '../plan-answer.ts';
 
@@ -33,6 +34,7 @@ export interface KitChoice {
   readonly weakest: WeakestNeed;
   readonly needs: readonly NeedVerdict[];
   readonly fit: 'good' | 'allowed';
+  readonly heart: KitHeart;
   readonly parts: readonly KitPart[];
   readonly dial: DialCard;
   readonly cost: WholeLifeCost;

@@ -1,165 +1,118 @@
-// Nothing holds: what about the home, its room or its water would have to change so that the nearest kit does?
-// Each change is tried on that kit in a few versions of the box; two together where one is not enough.
-// Leaves out: kits (the search has tried them) and what a change of room costs.
-import type { ClimateNeeds } from '../../husbandry/climate.ts';
-import type { Enclosure, RoomDay } from '../../physics/enclosure.ts';
-import type { MaterialTable } from '../../physics/material.ts';
+// Nothing holds: what about the home, its room or its water would have to change so that the nearest kit does, and what
+// does each change cost? Each is tried on that kit in a few versions of the box; two together where one is not enough.
+// Leaves out: other kits (the search has tried them), and power and wear (prices here are of things to buy).
+
+import type { Enclosure } from '../../physics/enclosure.ts';
 import { boxGeometry, modelFrom, type SettledBox } from '../../physics/simulate.ts';
 import { type Verdict, worstVerdict } from '../../shared/verdict.ts';
 import { climateVerdicts } from '../climate-verdicts.ts';
-import { drawMembers, type Priors } from '../ensemble.ts';
+import { drawMembers } from '../ensemble.ts';
+import type { KitPart } from '../kit/kit-part.ts';
 import { memberAnswer, momentsOf } from '../member.ts';
+import { type Change, changesFor, type HelpInput, type HelpStep, type Home } from './help-changes.ts';
 
 export interface HelpingChange {
-  readonly ids: readonly string[];
-  readonly say: string;
+  /** One or two; what they are, without words. */
+  readonly steps: readonly HelpStep[];
+  /** What is bought for it from the shelf; a box, foam, a cover. */
+  readonly parts: readonly KitPart[];
+  /** Sum of the parts in the shelf's currency; null where the shelf has no price for it, as for another room. */
+  readonly cost: number | null;
   readonly verdict: Verdict;
   /** Share of the versions tried in which every need of climate holds. */
   readonly chanceFrac: number;
-  /** Needs that still do not hold. */
+  /** Ids of needs that still do not hold. */
   readonly stillOpen: readonly string[];
   readonly enclosure: Enclosure;
 }
 
-export interface WhatHelpsInput {
-  /** The home with the nearest kit in it. */
-  readonly enclosure: Enclosure;
-  readonly climate: ClimateNeeds;
-  readonly materials: MaterialTable;
-  readonly priors: Priors;
-  readonly seed: number;
-}
-
 /** Versions tried for each change; enough to tell holds from fails, not for a verdict to rely on. */
 export const helpVersions = 10;
+/** A change that raises the chance by this much counts as help; our choice. */
+const betterByFrac = 0.05;
 
-interface Change {
-  readonly id: string;
-  readonly say: string;
-  readonly apply: (e: Enclosure) => Enclosure;
-}
-
-const roomBy = (day: RoomDay, kelvin: number): RoomDay => ({
-  ...day,
-  lowC: day.lowC + kelvin,
-  highC: day.highC + kelvin,
-  ...(day.hourlyC ? { hourlyC: day.hourlyC.map((c) => c + kelvin) } : {}),
-});
-
-function changesFor(e: Enclosure): Change[] {
-  const { winter, summer } = e.room;
-  const wet = e.substrate?.wetFrac ?? 0;
-  const wetter = (share: number): Change => ({
-    id: `damp-${share}`,
-    say: `Keep about ${Math.round(share * 100)} % of the floor damp, away from the heater.`,
-    apply: (x) => ({ ...x, substrate: x.substrate && { ...x.substrate, wetFrac: Math.max(share, wet) } }),
-  });
-  const warmer = (k: number): Change => ({
-    id: `winter+${k}`,
-    say: `A room ${k} K warmer in winter (${(winter.lowC + k).toFixed(0)} to ${(winter.highC + k).toFixed(0)} °C).`,
-    apply: (x) => ({ ...x, room: { ...x.room, winter: roomBy(winter, k) } }),
-  });
-  const cooler = (k: number): Change => ({
-    id: `summer-${k}`,
-    say: `Another room, or a cooled one: ${k} K cooler in summer (${(summer.lowC - k).toFixed(0)} to ${(summer.highC - k).toFixed(0)} °C).`,
-    apply: (x) => ({ ...x, room: { ...x.room, summer: roomBy(x.room.summer, -k) } }),
-  });
-  const shade: Change = {
-    id: 'shade',
-    say: 'Out of the sun, or the glass shaded from outside.',
-    apply: (x) => ({
-      ...x,
-      room: {
-        winter: { ...x.room.winter, sunPeakWPerM2: 0 },
-        summer: { ...x.room.summer, sunPeakWPerM2: 0 },
-      },
-    }),
-  };
-  const dry: Change = {
-    id: 'dry-floor',
-    say: 'Let the floor dry out, and keep the water in a smaller bowl.',
-    apply: (x) => ({
-      ...x,
-      substrate: x.substrate && { ...x.substrate, wetFrac: 0 },
-      bowl: x.bowl && { ...x.bowl, diameterM: x.bowl.diameterM * 0.7 },
-    }),
-  };
-  const sunny = winter.sunPeakWPerM2 > 0 || summer.sunPeakWPerM2 > 0;
-  return [
-    ...(e.substrate ? [wetter(0.15), wetter(0.35)] : []),
-    ...(wet > 0 || e.bowl ? [dry] : []),
-    ...(sunny ? [shade] : []),
-    warmer(3),
-    warmer(6),
-    warmer(10),
-    cooler(4),
-    cooler(8),
-    cooler(12),
-  ].filter((c) => c.apply(e) !== e);
-}
-
-/** Changes that bring the nearest kit further, best first: those after which it holds, then those that raise its chance. */
-export function* whatHelps(input: WhatHelpsInput): Generator<HelpingChange, readonly HelpingChange[]> {
-  const before = judged(input.enclosure, input);
-  const single: HelpingChange[] = [];
-  for (const change of changesFor(input.enclosure)) {
-    const found = tried([change], input);
-    single.push(found);
+/** Changes that bring the nearest kit further: those after which it holds first, each group cheapest first. */
+export function* whatHelps(input: HelpInput): Generator<HelpingChange, readonly HelpingChange[]> {
+  const start: Home = { enclosure: input.choice.enclosure, parts: [], priced: true };
+  const before = judged(start.enclosure, input);
+  const helping: { readonly change: Change; readonly found: HelpingChange }[] = [];
+  const enough = new Set<string>();
+  for (const change of changesFor(input)) {
+    // a milder one of the same sort is enough
+    if (change.graded && enough.has(change.family)) continue;
+    const found = tried([change], start, input);
+    if (!found) continue;
     yield found;
+    if (found.verdict === 'holds') enough.add(change.family);
+    if (isBetter(found, before)) helping.push({ change, found });
   }
-  const better = single.filter(
-    (c) =>
-      c.verdict === 'holds' || c.stillOpen.length < before.stillOpen.length || c.chanceFrac > before.chanceFrac + 0.05,
-  );
-  const enough = better.some((c) => c.verdict === 'holds');
+  const single = helping.map((h) => h.found).filter((found) => costsNoOther(found, before));
   const pairs: HelpingChange[] = [];
-  if (!enough) {
-    for (const [a, b] of pairsOf(better, input.enclosure)) {
-      const found = tried([a, b], input);
-      pairs.push(found);
+  if (enough.size === 0) {
+    for (const pair of pairsOf(helping)) {
+      const found = tried(pair, start, input);
+      if (!found) continue;
       yield found;
-      if (found.verdict === 'holds') break;
+      const further = isBetter(found, before) && single.every((c) => found.stillOpen.length < c.stillOpen.length);
+      if (found.verdict === 'holds' || (further && costsNoOther(found, before))) pairs.push(found);
     }
   }
-  return [
-    ...better,
-    ...pairs.filter((p) => better.every((c) => p.stillOpen.length < c.stillOpen.length || p.verdict === 'holds')),
-  ].sort(
-    (a, b) =>
-      order[a.verdict] - order[b.verdict] || a.stillOpen.length - b.stillOpen.length || b.chanceFrac - a.chanceFrac,
-  );
+  return [...single, ...pairs].sort(compareHelp);
 }
+
+type Judged = Pick<HelpingChange, 'verdict' | 'chanceFrac' | 'stillOpen'>;
+
+const isBetter = (now: Judged, before: Judged): boolean =>
+  now.verdict === 'holds' ||
+  now.stillOpen.length < before.stillOpen.length ||
+  now.chanceFrac > before.chanceFrac + betterByFrac;
+
+/** A change that mends one need and loses another is no help by itself; with a second change it may be. */
+const costsNoOther = (now: Judged, before: Judged): boolean =>
+  now.stillOpen.every((id) => before.stillOpen.includes(id));
 
 const order: Readonly<Record<Verdict, number>> = { holds: 0, 'not-known': 1, fails: 2 };
-const familyOf = (id: string): string => id.replace(/[-+.\d]+$/, '');
+const costOf = (c: HelpingChange): number => c.cost ?? Number.MAX_VALUE;
 
-/** The strongest change of each family with that of every other family. */
-function pairsOf(better: readonly HelpingChange[], e: Enclosure): (readonly [Change, Change])[] {
-  const all = changesFor(e);
-  const best = new Map<string, Change>();
-  for (const found of better) {
-    const change = all.find((c) => c.id === found.ids[0]);
-    if (change) best.set(familyOf(change.id), change);
+/** What holds first, then what leaves less open; then the cheapest, and what has no price last. */
+export const compareHelp = (a: HelpingChange, b: HelpingChange): number =>
+  order[a.verdict] - order[b.verdict] ||
+  a.stillOpen.length - b.stillOpen.length ||
+  costOf(a) - costOf(b) ||
+  a.steps.length - b.steps.length ||
+  b.chanceFrac - a.chanceFrac;
+
+/** The change of each family that does most with that of every other family; boxes come first, so that foam fits them. */
+function pairsOf(
+  helping: readonly { readonly change: Change; readonly found: HelpingChange }[],
+): (readonly Change[])[] {
+  const best = new Map<string, { readonly change: Change; readonly found: HelpingChange }>();
+  const does = ({ verdict, stillOpen, chanceFrac }: HelpingChange) =>
+    chanceFrac - stillOpen.length - 100 * order[verdict];
+  for (const one of helping) {
+    const known = best.get(one.change.family);
+    if (!known || does(one.found) >= does(known.found)) best.set(one.change.family, one);
   }
-  const list = [...best.values()];
-  return list.flatMap((a, i) => list.slice(i + 1).map((b) => [a, b] as const));
+  const list = [...best.values()].map((one) => one.change);
+  return list.flatMap((a, i) => list.slice(i + 1).map((b) => [a, b]));
 }
 
-function tried(changes: readonly Change[], input: WhatHelpsInput): HelpingChange {
-  const enclosure = changes.reduce((e, c) => c.apply(e), input.enclosure);
+/** Null where a change cannot be made to this home. */
+function tried(changes: readonly Change[], start: Home, input: HelpInput): HelpingChange | null {
+  let home: Home | null = start;
+  for (const change of changes) home = home && change.apply(home);
+  if (!home) return null;
   return {
-    ids: changes.map((c) => c.id),
-    say: changes.map((c) => c.say).join(' And: '),
-    ...judged(enclosure, input),
-    enclosure,
+    steps: changes.map((c) => c.step),
+    parts: home.parts,
+    cost: home.priced ? home.parts.reduce((sum, p) => sum + p.price, 0) : null,
+    ...judged(home.enclosure, input),
+    enclosure: home.enclosure,
   };
 }
 
-function judged(
-  enclosure: Enclosure,
-  input: WhatHelpsInput,
-): Pick<HelpingChange, 'verdict' | 'chanceFrac' | 'stillOpen'> {
-  const geometry = boxGeometry(enclosure, input.materials);
+function judged(enclosure: Enclosure, input: HelpInput): Judged {
+  const geometry = boxGeometry(enclosure, input.facts.materials);
   const moments = momentsOf(enclosure);
   let warm: SettledBox | undefined;
   const members = drawMembers(input.priors, helpVersions, input.seed).map((parameters) => {
@@ -171,6 +124,6 @@ function judged(
   return {
     verdict: worstVerdict(needs.map((n) => n.verdict)),
     chanceFrac: Math.min(...needs.map((n) => n.shareHolding ?? 0)),
-    stillOpen: needs.filter((n) => n.verdict !== 'holds').map((n) => n.title),
+    stillOpen: needs.filter((n) => n.verdict !== 'holds').map((n) => n.id),
   };
 }

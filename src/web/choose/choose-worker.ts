@@ -116,7 +116,7 @@ async function search(ask: ChooseAsk, run: number): Promise<void> {
   tell({ kind: 'answer', answer }, run);
   const first = answer.choices[0];
   if (!first || first.verdict === 'holds') return;
-  const steps = whatHelps({ ...input.value, materials: input.value.facts.materials, enclosure: first.enclosure });
+  const steps = whatHelps({ ...input.value, choice: first });
   let step = steps.next();
   while (!step.done) {
     await rest();

@@ -6,6 +6,7 @@ import { VerdictMark } from '../controls/verdict-mark.tsx';
 import { proseInUnits } from '../settings/prose-units.ts';
 import { useSheet } from '../settings/settings-context.tsx';
 import { CostFigure } from './cost-figure.tsx';
+import { HelpsList } from './helps-list.tsx';
 import { KitBars } from './kit-bars.tsx';
 import { KitDetail } from './kit-detail.tsx';
 import { moneyFor } from './money.ts';
@@ -93,18 +94,7 @@ export function KitsPart({ run, width, climate, onUse }: KitsPartProps) {
           {t('kits.chanceNote')} {answer.pricesInvented && t('choose.invented')}
         </p>
       </figure>
-      {run.helps && run.helps.length > 0 && (
-        <section className="sheet-part" aria-labelledby="helps-title">
-          <h2 id="helps-title">{t('kits.helps')}</h2>
-          <ul className="kit-needs">
-            {run.helps.slice(0, 5).map((help) => (
-              <li key={help.ids.join()}>
-                <VerdictMark verdict={help.verdict} /> <span lang="en">{proseInUnits(help.say, measure)}</span>
-              </li>
-            ))}
-          </ul>
-        </section>
-      )}
+      {run.helps && run.helps.length > 0 && <HelpsList helps={run.helps} currency={answer.currency} />}
       {chosen && <KitDetail choice={chosen} currency={answer.currency} climate={climate} onUse={() => onUse(chosen)} />}
       {chosen && <CostFigure choices={answer.choices} chosen={chosen} currency={answer.currency} width={width} />}
       <Others answer={answer} />

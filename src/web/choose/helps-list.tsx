@@ -1,0 +1,59 @@
+// What would help where no kit holds: each change with its verdict and what it costs to buy.
+import type { HelpStep } from '../../planning/search/help-changes.ts';
+import type { HelpingChange } from '../../planning/search/what-helps.ts';
+import { VerdictMark } from '../controls/verdict-mark.tsx';
+import { useSheet } from '../settings/settings-context.tsx';
+import { moneyFor } from './money.ts';
+
+/** So many are shown, best first; our choice. */
+const shownHelps = 5;
+
+export function HelpsList({
+  helps,
+  currency,
+}: {
+  readonly helps: readonly HelpingChange[];
+  readonly currency: string;
+}) {
+  const { t, measure } = useSheet();
+  const money = moneyFor(measure, currency);
+  return (
+    <section className="sheet-part" aria-labelledby="helps-title">
+      <h2 id="helps-title">{t('kits.helps')}</h2>
+      <p className="aside">{t('kits.helpNote')}</p>
+      <ul className="kit-needs">
+        {helps.slice(0, shownHelps).map((help) => (
+          <li key={JSON.stringify(help.steps)}>
+            <VerdictMark verdict={help.verdict} /> <Steps steps={help.steps} />
+            <span className="kit-change">
+              {help.cost === null ? t('kits.helpNoPrice') : t('kits.helpCost', { cost: money(help.cost) })}
+              {help.stillOpen.length > 0 && ` · ${t('kits.helpOpen', { count: help.stillOpen.length })}`}
+            </span>
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+}
+
+function Steps({ steps }: { readonly steps: readonly HelpStep[] }) {
+  const { t, measure } = useSheet();
+  const blanksOf = (step: HelpStep): Record<string, string> => {
+    switch (step.id) {
+      case 'box':
+        return { name: step.name };
+      case 'damp-floor':
+        return { share: measure.text('percent', step.shareFrac * 100, 0) };
+      case 'warmer-winter':
+      case 'cooler-summer':
+        return {
+          by: measure.text('difference', step.byK, 0),
+          low: measure.text('temperature', step.lowC, 0),
+          high: measure.text('temperature', step.highC, 0),
+        };
+      default:
+        return {};
+    }
+  };
+  return steps.map((step) => t(`kits.help.${step.id}`, blanksOf(step))).join(` ${t('kits.helpAnd')} `);
+}

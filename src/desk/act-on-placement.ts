@@ -1,6 +1,7 @@
 // The one way in which anything happens to a placement: held, looked at anew, judged, written, together with whatever
 // belongs to it. What a device sends again after a power cut or a lost answer changes nothing.
 
+import { erasureOf } from '../records/erasures.ts';
 import type { PlacementEventKind } from '../records/placement-schema.ts';
 import {
   addPlacementEvent,
@@ -16,6 +17,7 @@ import type { DeskContext } from './desk-context.ts';
 import { placementFaults } from './placement-faults.ts';
 import { lookingOnly } from './placement-roles.ts';
 import { type PlacementThread, placementThread } from './placement-thread.ts';
+import { privacyFaults } from './privacy/privacy-faults.ts';
 
 export interface PlacementAct {
   readonly placementId: string;
@@ -30,7 +32,7 @@ export interface PlacementAct {
   readonly also?: (tx: Db, thread: PlacementThread) => Promise<void>;
 }
 
-/** Faults: "PLACEMENT_UNKNOWN", "PLACEMENT_ROLE", "PLACEMENT_STATE", those of the act. @returns the thread afterwards */
+/** Faults: "PLACEMENT_UNKNOWN", "PLACEMENT_ROLE", "PLACEMENT_STATE", "ERASURE_DONE", those of the act. @returns the thread afterwards */
 export async function actOnPlacement(desk: DeskContext, act: PlacementAct): Promise<Result<PlacementThread>> {
   const onlyLooks = lookingOnly(desk);
   if (onlyLooks.length > 0) return bad(onlyLooks);
@@ -42,6 +44,9 @@ export async function actOnPlacement(desk: DeskContext, act: PlacementAct): Prom
     await holdPlacement(tx, placement);
     const thread = await placementThread(inside, placement.id);
     if (!thread.ok || (await wasSent(tx, placement.id, act.token))) return thread;
+    // An animal may always come back; nothing else is written about a buyer who was erased.
+    if (act.kind !== 'taken-back' && (await erasureOf(tx, placement.enquiryId)))
+      return bad([privacyFaults.done(placement.enquiryId)]);
     if (thread.value.state !== act.from) return bad([placementFaults.state(thread.value.state, act.from)]);
     const faults = act.faults?.(thread.value) ?? [];
     if (faults.length > 0) return bad(faults);

@@ -7,7 +7,7 @@ import { lookingOnly, mayOverride } from './placement-roles.ts';
 import type { PlacementThread } from './placement-thread.ts';
 
 export function placementSheet(thread: PlacementThread, desk: DeskContext) {
-  const { placement, enquiry, animal, around, plan, proof } = thread;
+  const { placement, enquiry, animal, around, plan, proof, erasure } = thread;
   const looked = lastOf(animal.events, 'examination');
   return {
     ...placement,
@@ -24,6 +24,7 @@ export function placementSheet(thread: PlacementThread, desk: DeskContext) {
       by: enquiry.createdBy,
       document: enquiry.document,
     },
+    erasure: erasure && { at: erasure.at.toISOString(), by: erasure.by, reason: erasure.reason },
     enclosure: thread.enclosure,
     plan: plan && {
       id: plan.id,

@@ -9,6 +9,7 @@ import { ageAsked, type LawInput, lawOfPlaces, type PlaceLaw } from '../proving/
 import { type ReleaseAnswer, releaseAnswer } from '../proving/release/requirements.ts';
 import type { ProofAnswer } from '../proving/verdict/proof-answer.ts';
 import type { EnquiryRow } from '../records/enquiries.ts';
+import { type Erasure, erasureOf } from '../records/erasures.ts';
 import {
   type Placement,
   type PlacementEvent,
@@ -38,6 +39,8 @@ export interface PlacementThread {
   readonly said: StandingSaid;
   readonly around: DeskSurroundings;
   readonly enquiry: EnquiryRow;
+  /** When the own words of the buyer were taken out, by whom and why; null when they were not. */
+  readonly erasure: Erasure | null;
   /** The home with this very animal in it; null when none is drawn or it has faults. */
   readonly enclosure: Enclosure | null;
   readonly plan: PlanResultRow | null;
@@ -74,6 +77,7 @@ export async function placementThread(desk: DeskContext, id: string): Promise<Re
     events,
     around,
     enquiry: enquiry.value,
+    erasure: (await erasureOf(desk.db, placement.enquiryId)) ?? null,
     plan: plans[0] ?? null,
     proof,
     animal: animal.value,
@@ -81,7 +85,10 @@ export async function placementThread(desk: DeskContext, id: string): Promise<Re
   return good(judged(read, releasePolicy(await shopValues(desk))));
 }
 
-type Read = Pick<PlacementThread, 'placement' | 'events' | 'around' | 'enquiry' | 'plan' | 'proof' | 'animal'>;
+type Read = Pick<
+  PlacementThread,
+  'placement' | 'events' | 'around' | 'enquiry' | 'erasure' | 'plan' | 'proof' | 'animal'
+>;
 
 function judged(read: Read, policy: ReturnType<typeof releasePolicy>): PlacementThread {
   const { events, around, enquiry, proof, animal } = read;

@@ -26,6 +26,7 @@ export const unchainedTables: Readonly<Record<string, string>> = {
   calendar_feed: 'says who may look, not what was done for an animal',
   calendar_feed_withdrawal: 'says who may look, not what was done for an animal',
   chain_link: 'it is the chain',
+  erasure: 'the erased rows have links of their own, which say who, when and why',
   keeper_link: 'says who may look, not what was done for an animal',
   keeper_link_withdrawal: 'says who may look, not what was done for an animal',
   live_reading: 'too many rows; what a proof made of them is kept with the proof',

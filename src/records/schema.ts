@@ -3,6 +3,7 @@ import type { ColumnType, Generated, JSONColumnType, Kysely } from 'kysely';
 import type { AccountTables } from './account-schema.ts';
 import type { AftercareTables } from './aftercare-schema.ts';
 import type { AnimalTables } from './animal-schema.ts';
+import type { ErasureTables } from './erasure-schema.ts';
 import type { OverlayTables } from './overlay-schema.ts';
 import type { PlacementTables } from './placement-schema.ts';
 import type { ReadingTables } from './reading-schema.ts';
@@ -17,6 +18,7 @@ export interface Tables
   extends AccountTables,
     AftercareTables,
     AnimalTables,
+    ErasureTables,
     OverlayTables,
     PlacementTables,
     ReadingTables,

@@ -26,6 +26,7 @@ import { keeperRoutes } from './routes/keeper.ts';
 import { packRoutes } from './routes/pack.ts';
 import { placementRoutes } from './routes/placements.ts';
 import { planRoutes } from './routes/plan.ts';
+import { privacyRoutes } from './routes/privacy.ts';
 import { programRoutes } from './routes/program.ts';
 import { readingRoutes } from './routes/readings.ts';
 import { sessionRoutes } from './routes/session.ts';
@@ -79,6 +80,7 @@ export async function buildApp(ground: Ground, choice: AppChoice): Promise<App> 
     examinationRoutes(inside, doors);
     inspectionRoutes(inside, doors);
     placementRoutes(inside, doors);
+    privacyRoutes(inside, doors);
     packRoutes(inside, doors);
     overlayRoutes(inside, doors);
     readingRoutes(inside, doors);

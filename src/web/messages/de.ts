@@ -6,6 +6,7 @@ import type { MessageBook } from './en.ts';
 import { ownDe } from './own-de.ts';
 import { packDe } from './pack-de.ts';
 import { placementDe } from './placement-de.ts';
+import { privacyDe } from './privacy-de.ts';
 import { proofDe } from './proof-de.ts';
 import { referenceDe } from './reference-de.ts';
 import { shelfDe } from './shelf-de.ts';
@@ -22,6 +23,7 @@ export const de: MessageBook = {
   ...proofDe,
   ...packDe,
   ...placementDe,
+  ...privacyDe,
   'app.name': 'Warmstead',
   'app.colophon':
     'Zahlen aus dem Modell sind als solche bezeichnet. Sie ersetzen weder Messungen noch Tierarzt, Elektriker oder Feuerwehr.',

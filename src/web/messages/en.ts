@@ -7,6 +7,7 @@ import { chooseEn } from './choose-en.ts';
 import { ownEn } from './own-en.ts';
 import { packEn } from './pack-en.ts';
 import { placementEn } from './placement-en.ts';
+import { privacyEn } from './privacy-en.ts';
 import { proofEn } from './proof-en.ts';
 import { referenceEn } from './reference-en.ts';
 import { shelfEn } from './shelf-en.ts';
@@ -23,6 +24,7 @@ export const en = {
   ...proofEn,
   ...packEn,
   ...placementEn,
+  ...privacyEn,
   'app.name': 'Warmstead',
   'app.colophon':
     'A model’s numbers say they are a model’s. They never replace readings, a vet, an electrician or the fire service.',

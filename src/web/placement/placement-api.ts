@@ -56,6 +56,8 @@ export interface PlacementSheet {
     readonly by: string;
     readonly document: unknown;
   };
+  /** The own words of the buyer were taken out. */
+  readonly erasure: { readonly at: string; readonly by: string; readonly reason: string } | null;
   readonly enclosure: Enclosure | null;
   readonly plan: Kept<Verdict> | null;
   readonly proof: Kept<ProofVerdict> | null;

@@ -7,6 +7,7 @@ import { SectionDrawing } from '../pictures/section-drawing.tsx';
 import { useSheet } from '../settings/settings-context.tsx';
 import { useWidth } from '../settings/use-width.ts';
 import { AftercareNote } from '../today/aftercare-note.tsx';
+import { BuyerPart } from './buyer-part.tsx';
 import { DecisionPart } from './decision-part.tsx';
 import { HistoryPart } from './history-part.tsx';
 import { NextLine } from './next-line.tsx';
@@ -74,6 +75,7 @@ function Sheet({ sheet, on }: PartProps) {
           <RequirementsPart sheet={sheet} on={on} />
           <PackPart sheet={sheet} />
           <HistoryPart sheet={sheet} />
+          <BuyerPart sheet={sheet} on={on} />
         </div>
       </main>
     </>

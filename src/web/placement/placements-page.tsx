@@ -10,6 +10,7 @@ import { Faults } from '../proof/faults.tsx';
 import { useKept } from '../proof/use-kept.ts';
 import { useSheet } from '../settings/settings-context.tsx';
 import { go } from '../shell/router.ts';
+import { DueErasures } from './due-erasures.tsx';
 import { listPlacements, openPlacement, type PlacementLine } from './placement-api.ts';
 import { StateMark } from './placement-mark.tsx';
 import { PolicyPart } from './policy-part.tsx';
@@ -30,6 +31,7 @@ export function PlacementsPage() {
       <PlacementList title={t('placements.open')} lines={open} none={t('placements.noneOpen')} />
       {ended.length > 0 && <PlacementList title={t('placements.ended')} lines={ended} none="" />}
       <PolicyPart lines={value.policy} onChange={again} />
+      <DueErasures />
     </main>
   );
 }

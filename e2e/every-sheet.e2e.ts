@@ -20,10 +20,30 @@ let browser: Browser;
 let sheets: readonly Sheet[];
 
 const guideFolder = join(dirname(fileURLToPath(import.meta.url)), '..', 'docs', 'guide', 'pictures');
-const guideNames = ['enquiry', 'plan', 'choose', 'proof', 'examination', 'placement', 'today', 'people', 'register'];
+const guideNames = [
+  'enquiry',
+  'plan',
+  'choose',
+  'proof',
+  'examination',
+  'placement',
+  'today',
+  'people',
+  'register',
+  'keeper',
+];
 
 const read = async (path: string): Promise<Record<string, { id: string; title?: string }[]>> =>
   (await (await fetch(`${program.url}${path}`)).json()) as never;
+
+async function keeperPath(enquiryId: string): Promise<string> {
+  const given = await fetch(`${program.url}/api/enquiries/${enquiryId}/keeper-links`, {
+    method: 'POST',
+    headers: { 'content-type': 'application/json' },
+    body: JSON.stringify({ days: 30 }),
+  });
+  return `/k/${((await given.json()) as { secret: string }).secret}`;
+}
 
 async function findSheets(): Promise<Sheet[]> {
   const { enquiries } = await read('/api/enquiries');
@@ -52,6 +72,8 @@ async function findSheets(): Promise<Sheet[]> {
     { name: 'aftercare', path: `/aftercare/${placements!.at(-1)!.id}` },
     { name: 'own-figures', path: '/own-figures' },
     { name: 'instruments', path: '/instruments' },
+    { name: 'lists', path: '/lists' },
+    { name: 'keeper', path: await keeperPath(enquiry) },
     { name: 'people', path: '/people' },
     { name: 'account', path: '/account' },
   ];
@@ -156,7 +178,7 @@ describeInBrowser('every sheet', () => {
       const guide = shots === guideFolder;
       mkdirSync(shots!, { recursive: true });
       for (const sheet of sheets.filter(({ name }) => !guide || guideNames.includes(name)))
-        for (const width of guide ? [1280] : [1280, 820, 390])
+        for (const width of guide ? [sheet.name === 'keeper' ? 390 : 1280] : [1280, 820, 390])
           for (const locale of guide ? ['en-GB'] : ['en-GB', 'de-DE']) {
             const page = await open(sheet, width, { locale });
             const name = guide ? `${sheet.name}-${width}.png` : `${sheet.name}-${width}-${locale.slice(0, 2)}.png`;

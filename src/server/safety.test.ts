@@ -125,7 +125,7 @@ describe('the log', () => {
     const app = Fastify({ logger: logChoice({ write: (line) => lines.push(line) }) });
     app.post('/api/people/:id', async (request) => {
       request.log.error({ req: request, password: 'hunter-twelve-long', token: 'tok-en-of-a-session' }, 'failed');
-      throw Object.assign(new Error('duplicate key (name)=(Maren Holt) "Maren Holt" Zm9vYmFyYmF6cXV4cXV1eA'), {
+      throw Object.assign(new Error('duplicate key (name)=(Demo owner) "Demo owner" Zm9vYmFyYmF6cXV4cXV1eA'), {
         code: '23505',
       });
     });
@@ -137,7 +137,7 @@ describe('the log', () => {
       method: 'POST',
       url: '/api/people/4711?secret=in-the-address',
       headers: { cookie: 'warmstead-session=the-token', 'user-agent': 'Some Agent' },
-      payload: { name: 'Maren Holt' },
+      payload: { name: 'Demo owner' },
       remoteAddress: '10.7.7.7',
     });
     const log = lines.join('');

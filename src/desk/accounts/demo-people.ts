@@ -9,10 +9,10 @@ import { hashOf } from './hashing.ts';
 import type { AccountDesk } from './sessions.ts';
 
 const demoPeople: readonly { readonly name: string; readonly role: PersonRole; readonly everyBranch?: true }[] = [
-  { name: 'Maren Holt', role: 'owner', everyBranch: true },
-  { name: 'Tobias Fenwick', role: 'manager' },
-  { name: 'Lise Okafor', role: 'assistant' },
-  { name: 'Inspector Quill', role: 'inspector' },
+  { name: 'Demo owner', role: 'owner', everyBranch: true },
+  { name: 'Demo manager', role: 'manager' },
+  { name: 'Demo assistant', role: 'assistant' },
+  { name: 'Demo inspector', role: 'inspector' },
 ];
 
 const by = 'demonstration';

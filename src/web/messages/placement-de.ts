@@ -40,6 +40,7 @@ export const placementDe: Readonly<Record<keyof typeof placementEn, string>> = {
   'thread.examination.not-known': 'zu tun',
   'thread.release': 'Abgabe',
   'thread.pack': 'Mappe',
+  'thread.pack.handed': 'übergeben',
   'thread.pack.to-do': 'zu tun',
   'thread.aftercare': 'Nachsorge',
   'thread.aftercare.to-do': 'nach der Abgabe',

@@ -39,6 +39,7 @@ export const placementEn = {
   'thread.examination.not-known': 'to do',
   'thread.release': 'Release',
   'thread.pack': 'Pack',
+  'thread.pack.handed': 'handed over',
   'thread.pack.to-do': 'to do',
   'thread.aftercare': 'Aftercare',
   'thread.aftercare.to-do': 'after the release',

@@ -57,6 +57,7 @@ function useSteps(sheet: PlacementSheet): readonly Step[] {
   const { t } = useSheet();
   const { enquiry, plan, proof, animal, events, state, release } = sheet;
   const examined = release.findings.find((one) => one.id === 'examination')?.answer;
+  const handed = release.findings.find((one) => one.id === 'information');
   const released = state === 'released' ? events.findLast((one) => one.kind === 'released') : undefined;
   const refused = state === 'refused' ? events.findLast((one) => one.kind === 'refused') : undefined;
   const planned = plan === null ? 'none' : plan.current ? plan.verdict : 'old';
@@ -99,7 +100,13 @@ function useSteps(sheet: PlacementSheet): readonly Step[] {
       on: (released ?? refused)?.at ?? null,
       path: null,
     },
-    { id: 'pack', state: 'to-do', word: t('thread.pack.to-do'), on: null, path: null },
+    {
+      id: 'pack',
+      state: handed?.answer === 'met' ? 'done' : 'to-do',
+      word: t(handed?.answer === 'met' ? 'thread.pack.handed' : 'thread.pack.to-do'),
+      on: handed?.answer === 'met' ? handed.evidence.on : null,
+      path: null,
+    },
     {
       id: 'aftercare',
       state: 'to-do',

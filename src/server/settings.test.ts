@@ -13,6 +13,7 @@ test('nothing set: this machine only, built-in records, demonstration shop', () 
       proxies: [],
       perMinute: undefined,
       mqttUrl: undefined,
+      backup: null,
       demo: true,
     },
   });

@@ -115,7 +115,7 @@ export async function moveCommand(raw: RawOptions, language: Language, run: RunC
   }
 }
 
-async function withRecords(
+export async function withRecords(
   env: Env,
   raw: RawOptions,
   run: RunContext,
@@ -152,7 +152,7 @@ async function diskFaults(work: () => Promise<number>, language: Language): Prom
   }
 }
 
-async function hasTable(pool: pg.Pool, name: string): Promise<boolean> {
+export async function hasTable(pool: pg.Pool, name: string): Promise<boolean> {
   const found = await pool.query<{ there: boolean }>('select to_regclass($1) is not null as there', [name]);
   return found.rows[0]?.there === true;
 }
@@ -164,5 +164,5 @@ function headOf(text: string, options: OptionReader, run: RunContext): ChainHead
   return [];
 }
 
-const refused = (faults: readonly Fault[], raw: RawOptions, run: RunContext): number =>
+export const refused = (faults: readonly Fault[], raw: RawOptions, run: RunContext): number =>
   refuse(faults, run.messages.check.commandLine, raw.json === true, run);

@@ -19,6 +19,10 @@ const en = {
       'DATABASE_URL=postgresql://… warmstead restore shop.sql.gz',
     ],
     examplesMove: ['WARMSTEAD_DATA=data-local DATABASE_URL=postgresql://… warmstead move-records'],
+    ownerCode: 'a code with which an owner who forgot the password chooses a new one; for whoever sits at this machine',
+    ownerName: 'which owner, where there are several',
+    examplesOwner: ['warmstead owner-code', 'warmstead owner-code --name "Name of the owner"'],
+    exitOwner: '0 the code was printed   64 refused',
     exitVerify: '0 nothing was tampered with   1 something was   64 there are no records here',
     exitOther: '0 done   1 done, but the chain of the records is broken   64 refused   70 failed on our side',
   },
@@ -51,6 +55,11 @@ const en = {
   raised: (steps: number) => `Brought up to date by ${steps} steps.`,
   moved: (rows: number, tables: number) =>
     `Moved ${rows} rows of ${tables} tables; every count and hash is the same on both sides.`,
+  ownerCode: (name: string, code: string) => [
+    `Code for ${name}: ${code}`,
+    'On the sign-in sheet choose “I have a code”. It works once, for a day; the old password works until then.',
+    'Codes given before no longer work. That this one was given stands in the list of changes to accounts.',
+  ],
   afterMove: 'The old records were left as they are. Start the program with this DATABASE_URL from now on.',
   table: (name: string, rows: number, hash: string) => `${name.padEnd(26)} ${String(rows).padStart(10)}  ${hash}`,
   needsBoth: {
@@ -79,6 +88,10 @@ const de: Words = {
     examplesBackup: en.help.examplesBackup,
     examplesRestore: en.help.examplesRestore,
     examplesMove: en.help.examplesMove,
+    ownerCode: 'ein Code, mit dem ein Inhaber ein vergessenes Passwort ersetzt; für den, der an diesem Rechner sitzt',
+    ownerName: 'welcher Inhaber, wenn es mehrere gibt',
+    examplesOwner: en.help.examplesOwner,
+    exitOwner: '0 der Code wurde ausgegeben   64 abgelehnt',
     exitVerify: '0 nichts wurde verändert   1 etwas wurde verändert   64 hier sind keine Aufzeichnungen',
     exitOther: '0 getan   1 getan, doch die Kette ist gebrochen   64 abgelehnt   70 Fehler bei uns',
   },
@@ -109,6 +122,11 @@ const de: Words = {
   raised: (steps) => `Mit ${steps} Schritten auf den Stand gebracht.`,
   moved: (rows, tables) =>
     `${rows} Zeilen aus ${tables} Tabellen umgezogen; jede Zahl und Prüfsumme ist auf beiden Seiten gleich.`,
+  ownerCode: (name, code) => [
+    `Code für ${name}: ${code}`,
+    'Auf dem Anmeldeblatt „Ich habe einen Code“ wählen. Er gilt einmal, einen Tag lang; bis dahin gilt das alte Passwort.',
+    'Früher vergebene Codes gelten nicht mehr. Dass dieser vergeben wurde, steht in der Liste der Änderungen an Konten.',
+  ],
   afterMove: 'Die alten Aufzeichnungen blieben, wie sie sind. Das Programm ab jetzt mit dieser DATABASE_URL starten.',
   table: en.table,
   needsBoth: {

@@ -43,4 +43,9 @@ export function addRecordsCommands(
   made('move-records', help.move, help.examplesMove, help.exitOther).action(async (options: RawOptions) =>
     doing(async () => (await commands()).moveCommand(options, language, run), options),
   );
+  made('owner-code', help.ownerCode, help.examplesOwner, help.exitOwner)
+    .option('--name <NAME>', help.ownerName)
+    .action(async (options: RawOptions) =>
+      doing(async () => (await import('./owner-code-command.ts')).ownerCodeCommand(options, language, run), options),
+    );
 }

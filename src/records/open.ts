@@ -38,7 +38,7 @@ export async function openRecords(choice: RecordsChoice): Promise<Result<Records
   const opened = await openDatabase(choice);
   if (!opened.ok) return opened;
   const { pool } = opened.value;
-  const db = new Kysely<Tables>({ dialect: new PostgresDialect({ pool }) });
+  const db = dbOn(pool);
   try {
     const migrated = await migrate(pool);
     if (migrated.ok) return good({ ...opened.value, db });
@@ -114,3 +114,6 @@ async function ensureDatabase(engine: Engine): Promise<void> {
     await client.end();
   }
 }
+
+/** Typed queries over a pool; closing the pool is the caller's. */
+export const dbOn = (pool: pg.Pool): Db => new Kysely<Tables>({ dialect: new PostgresDialect({ pool }) });

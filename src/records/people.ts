@@ -95,6 +95,11 @@ export async function workingOwners(tx: Db, shopId: string): Promise<readonly st
   return found.map((row) => row.id);
 }
 
+/** Owners of every shop here who may sign in, by name. */
+export async function ownersHere(db: Db): Promise<Person[]> {
+  return await rows(db).where('role', '=', 'owner').where('disabled', '=', false).orderBy(sql`lower(name)`).execute();
+}
+
 export interface NewPerson extends Standing {
   readonly shopId: string;
   readonly name: string;

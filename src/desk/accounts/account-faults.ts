@@ -136,6 +136,17 @@ export const accountFaults = {
     'Nobody would be left who may do everything.',
     'Make another person owner first.',
   ),
+  whichOwner: (got: string, owners: readonly string[]): Fault =>
+    fault(
+      'ACCOUNT_WHICH_OWNER',
+      'name',
+      got === '' ? 'no name' : got,
+      owners.length === 0 ? 'nobody: the shop has no owner yet' : owners.join(', '),
+      owners.length === 0 ? 'There is no owner who could forget a password.' : 'It is not clear which owner is meant.',
+      owners.length === 0
+        ? 'Start the program: it prints the code for the first set-up.'
+        : 'Name one of them: warmstead owner-code --name "…".',
+    ),
   setUp: fault(
     'ACCOUNT_SET_UP',
     '',

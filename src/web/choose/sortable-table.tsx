@@ -69,6 +69,7 @@ export function SortableTable<Row>(props: SortableTableProps<Row>) {
                   </th>
                 ) : (
                   <td key={c.key} className={c.numeric ? 'sort-number' : undefined}>
+                    <span className="sort-label">{c.head}</span>
                     {c.cell(row)}
                   </td>
                 ),

@@ -70,7 +70,7 @@ export function SortableTable<Row>(props: SortableTableProps<Row>) {
                 ) : (
                   <td key={c.key} className={c.numeric ? 'sort-number' : undefined}>
                     <span className="sort-label">{c.head}</span>
-                    {c.cell(row)}
+                    <div>{c.cell(row)}</div>
                   </td>
                 ),
               )}

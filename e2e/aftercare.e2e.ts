@@ -98,6 +98,7 @@ describeInBrowser('after the release', () => {
     await desk.setViewportSize({ width: 1280, height: 900 });
     await row.click();
     await desk.getByRole('heading', { name: 'Aftercare: Juniper' }).waitFor();
+    await desk.getByRole('radiogroup', { name: 'Is it well?' }).waitFor();
     expect(await desk.getByRole('radiogroup', { name: 'Is it well?' }).count()).toBe(1);
     expect(await findings(desk)).toEqual([]);
     await shoot('aftercare', desk);

@@ -47,7 +47,7 @@ export async function startQueue(pool: pg.Pool, choice: QueueChoice): Promise<Qu
   const known = new Set<string>();
   const ensure = async (kind: string): Promise<void> => {
     if (known.has(kind)) return;
-    await boss.createQueue(kind);
+    await oneAfterTheOther(pool, async () => await boss.createQueue(kind));
     known.add(kind);
   };
   return {
@@ -75,7 +75,7 @@ export async function startQueue(pool: pg.Pool, choice: QueueChoice): Promise<Qu
   };
 }
 
-/** Two processes that start together would both make the tables of the queue. */
+/** Two processes that start together would both make the tables of the queue, and those of one kind of work. */
 async function oneAfterTheOther(pool: pg.Pool, start: () => Promise<unknown>): Promise<void> {
   const client = await pool.connect();
   try {

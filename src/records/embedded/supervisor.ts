@@ -51,6 +51,9 @@ export async function startEngine(dataFolder: string): Promise<Result<Engine>> {
   return good({ place, socketFolder: folder, adopted, stop: () => letGo(place, folder, watch.leave) });
 }
 
+/** Between two tries to bring up a server that went away. */
+const reviveEveryMs = 1000;
+
 async function bringUp(place: Place): Promise<Result<{ folder: string; adopted: boolean }>> {
   const deadline = performance.now() + startPatienceMs;
   let child: Child | null = null;
@@ -99,22 +102,38 @@ function spawnPostgres(place: Place, folder: string): Child {
   return state;
 }
 
-/** A connection that says "in use" to other processes; when the server goes away under us it is brought up again. */
+/** A connection that says "in use" to other processes; when the server goes away under us it is brought up again, as
+ *  often as it takes: what a killed server left in memory can make the first tries fail. */
 function watchPresence(place: Place, folder: string): { ready: Promise<void>; leave: () => Promise<void> } {
   let leaving = false;
   let client: pg.Client | null = null;
   const enter = async (): Promise<void> => {
     const fresh = engineClient(folder);
-    let gone = false;
+    let inside = false;
     const onGone = (): void => {
-      if (gone || leaving) return;
-      gone = true;
-      setTimeout(() => void bringUp(place).then((up) => (up.ok && !leaving ? enter() : undefined)), 500).unref();
+      if (!inside || leaving) return;
+      inside = false;
+      setTimeout(() => void revive(), 500).unref();
     };
     fresh.on('error', onGone);
     fresh.on('end', onGone);
     await fresh.connect();
+    inside = true;
     client = fresh;
+  };
+  const revive = async (): Promise<void> => {
+    while (!leaving) {
+      const up = await bringUp(place);
+      if (leaving) return;
+      const entered =
+        up.ok &&
+        (await enter().then(
+          () => true,
+          () => false,
+        ));
+      if (entered) return;
+      await sleep(reviveEveryMs);
+    }
   };
   const leave = async (): Promise<void> => {
     leaving = true;

@@ -32,8 +32,8 @@ const blankOf = (x: unknown): string | Told => (isSaying(x) ? told(x) : String(x
 export const told = ({ code, blanks }: Told): Told => ({ code, blanks });
 export const english = (x: Sayable): string => (typeof x === 'string' ? x : x.en);
 
-/** Every code that a table gave, for the test that other languages have them. */
-export const givenCodes = new Set<string>();
+/** Every code that a table gave and how many blanks it has, for the test that other languages have them. */
+export const givenCodes = new Map<string, number>();
 
 function saying(code: string, blanks: readonly (string | Told)[], en: string): Saying {
   return { code, blanks, en, toString: () => en };
@@ -43,7 +43,7 @@ function saying(code: string, blanks: readonly (string | Told)[], en: string): S
 export function coded<const T extends object>(room: string, table: T): Coded<T> {
   const entries = Object.entries(table).map(([key, entry]: [string, unknown]) => {
     const code = `${room}.${key}`;
-    if (typeof entry !== 'object') givenCodes.add(code);
+    if (typeof entry !== 'object') givenCodes.set(code, typeof entry === 'function' ? entry.length : 0);
     if (typeof entry === 'string') return [key, saying(code, [], entry)];
     if (typeof entry === 'function') {
       const write = entry as (...args: readonly unknown[]) => string;

@@ -1,5 +1,6 @@
 // What an animal needs of its home, and what a verdict on one need looks like.
 import type { Verdict } from '../shared/verdict.ts';
+import type { ToldNeed } from './coded.ts';
 import type { OwnMark } from './shop-value.ts';
 
 /** How a number was come by. "memory" covers common practice; both must be shown as such. */
@@ -40,6 +41,8 @@ export interface NeedVerdict {
   readonly settledBy?: string;
   /** Share of the ensemble that holds, 0..1, when the need was judged by simulation. */
   readonly shareHolding?: number;
+  /** The same without a language. */
+  readonly told?: ToldNeed;
   readonly source: string;
   readonly read: ReadMark;
   /** Set when the shop's own value decided in place of the source's. */

@@ -1,6 +1,7 @@
 // What every rule of the enclosure is handed and gives back, and the animal it judges for.
 // Leaves out: temperatures and humidity over the day, which the planning room judges by simulation.
 import type { Enclosure, LifeStage } from '../physics/enclosure.ts';
+import { english, isSaying, type Sayable, type Told, told } from './coded.ts';
 import type { Facts, Species } from './fact.ts';
 import type { NeedVerdict, ReadMark } from './need.ts';
 import type { OwnMark } from './shop-value.ts';
@@ -62,10 +63,37 @@ export function warmEndOf(enclosure: Enclosure): End | null {
 /** Which end a place lies at. */
 export const endAt = (enclosure: Enclosure, xM: number): End => (xM <= enclosure.box.lengthM / 2 ? 'left' : 'right');
 
-type Part = Omit<NeedVerdict, 'fixes' | 'source' | 'read'> & { readonly fixes?: readonly string[] };
+type Texts = 'wanted' | 'found' | 'reasons' | 'fixes' | 'settledBy' | 'told' | 'source' | 'read' | 'own';
+
+/** A verdict in the making: its texts may carry their codes. */
+export interface Part extends Omit<NeedVerdict, Texts> {
+  readonly wanted: Sayable;
+  readonly found: Sayable;
+  readonly reasons: readonly Sayable[];
+  readonly fixes?: readonly Sayable[];
+  readonly settledBy?: Sayable;
+}
+
+const toldOr = (x: Sayable | undefined): Told | null => (isSaying(x) ? told(x) : null);
 
 /** Puts a verdict together; fixes are dropped when the need holds. */
 export function need(part: Part, basis: Basis): NeedVerdict {
-  const fixes = part.verdict === 'holds' ? [] : (part.fixes ?? []);
-  return { ...part, fixes, ...basisOf(basis) };
+  const { wanted, found, reasons, fixes: asked = [], settledBy, ...rest } = part;
+  const fixes = part.verdict === 'holds' ? [] : asked;
+  return {
+    ...rest,
+    wanted: english(wanted),
+    found: english(found),
+    reasons: reasons.map(english),
+    fixes: fixes.map(english),
+    ...(settledBy === undefined ? {} : { settledBy: english(settledBy) }),
+    told: {
+      wanted: toldOr(wanted),
+      found: toldOr(found),
+      reasons: reasons.map(toldOr),
+      fixes: fixes.map(toldOr),
+      settledBy: toldOr(settledBy),
+    },
+    ...basisOf(basis),
+  };
 }

@@ -1,7 +1,9 @@
 // The verdict on every need of climate, from the ensemble: holds, fails or not known, with reasons, fixes and the reading
 // that would settle it. Texts are plain English here; other languages translate by need id and figures (see `facts`).
 import type { ClimateNeeds, SourcedRange } from '../husbandry/climate.ts';
+import { coded, type Sayable } from '../husbandry/coded.ts';
 import type { NeedVerdict } from '../husbandry/need.ts';
+import { need } from '../husbandry/rule.ts';
 import type { Enclosure } from '../physics/enclosure.ts';
 import { verdictFromShare } from '../shared/verdict.ts';
 import { intervalOf } from './interval.ts';
@@ -12,19 +14,98 @@ import { baskingAimC, keeperTrims, type Moments } from './member.ts';
 export const summerAllowanceK = 2;
 /** Night: the warm refuge must reach the low end of what the species wants by night; our choice of place. */
 
+const say = coded('climate', {
+  doubt: (share: string) => `In ${share} of 100 likely versions of this box it holds.`,
+  spread: (value: string) => `The best estimate, ${value}, is what is wanted; how sure it is, is not enough.`,
+  found: (median: string, unit: string, low: string, high: string) => `${median} ${unit} (${low} to ${high})`,
+  band: (low: string, high: string, unit: string) => `${low} to ${high} ${unit}`,
+  atLeast: (value: string) => `at least ${value}`,
+  reach: (room: string, basking: string) =>
+    `With the heater flat out in a room of ${room} °C the basking surface reaches ${basking} °C.`,
+  weak: (power: string) => `${power} W is too little for this box in that room.`,
+  loose: 'At this dial the model cannot say closely enough how warm the basking surface is.',
+  stronger: 'A stronger heater of the same kind, within the thermostat’s rating.',
+  insulate: 'Insulate the back, the ends and the top from outside.',
+  warmerRoom: 'A warmer room.',
+  lowerDial: 'Lower the dial, and trim it by a thermometer at the basking site.',
+  trim: 'Put a thermometer at the basking site and trim the dial by its reading.',
+  readBasking: 'A reading of the basking surface with the box run empty.',
+  trimmed: (aim: string, reach: string) =>
+    `The dial is trimmed by the thermometer at the basking site, aiming at ${aim} °C; the heater has enough in hand. ${reach}`,
+  noNightHeat: 'No heater works at night.',
+  flatOut: (power: string) => `All ${power} W run without pause and are not enough.`,
+  lowNight: 'The night set point asks for too little.',
+  cold: (room: string, place: string, found: string, wanted: string) =>
+    `At ${room} °C in the room the warm ${place} is at ${found} °C; this animal needs ${wanted} °C.`,
+  darkHeat: 'A heater without light that works at night, strong enough for the coldest room.',
+  warmNights: 'A room that stays warmer at night.',
+  raiseNight: 'Raise the night set point.',
+  logHide: 'A logger in the warm hide over three nights.',
+  warm: (room: string, place: string, found: string) =>
+    `At ${room} °C in the room the warm ${place} keeps ${found} °C.`,
+  coolCold: (room: string, found: string) => `In a room of ${room} °C the cool end stands at ${found} °C.`,
+  coolWarm: (found: string) =>
+    `The cool end stands at ${found} °C: the animal has no place to cool down, the heat spreads too far.`,
+  coverVents: 'Cover part of the vents or mesh, away from the heater.',
+  insulateCool: 'Insulate the cool end from outside.',
+  longer: 'A longer box, or the heater nearer to its end.',
+  ventCool: 'More vent area at the cool end.',
+  readCool: 'A reading at the cool end with the box run empty.',
+  coolIs: (found: string) => `The cool end stands at ${found} °C.`,
+  hotDay: (room: string, found: string) =>
+    `On the hottest day the room is at ${room} °C and the cool end at ${found} °C.`,
+  noCooling: 'No heater can cool this room: every kit fails here.',
+  alreadyOff: 'The heater is already off; the warmth comes from the room and the sun.',
+  atMostSummer: (limit: string, high: string, allowance: string) =>
+    `at most ${limit} °C (${high} °C and ${allowance} K for a hot day, our choice)`,
+  otherRoom: 'Another room, or one that is cooled.',
+  outOfSun: 'Out of the sun.',
+  shadeAir: 'Shade and night air, if they bring the room down.',
+  shadeGlass: 'Out of the sun, or shade the glass from outside.',
+  moreVents: 'More vents at the cool end.',
+  lowerDay: 'A lower day set point in summer.',
+  logCool: 'A logger at the cool end through a warm week.',
+  summerIs: (room: string, found: string) =>
+    `On the hottest day, ${room} °C in the room, the cool end stays at ${found} °C.`,
+  atMostReach: (alarm: string, target: string) => `at most ${alarm} °C, better ${target}`,
+  burns: (found: string) =>
+    `A surface within reach is at ${found} °C. Snakes often fail to leave a surface that burns them.`,
+  guard: 'A guard round every hot heater inside.',
+  thermostat: 'A thermostat on every heater, its probe where it cannot be moved.',
+  lower: 'A lower dial, or the heater higher above the floor.',
+  readHot: 'A reading of the hottest surface after two hours of heating.',
+  safe: (found: string) => `Nothing within reach passes ${found} °C.`,
+  dry: (found: string, water: string) =>
+    `The air is too dry: ${found} %. Bowl and substrate give ${water} g of water a day; fresh air carries it off.`,
+  damp: (found: string) => `The air is damp: ${found} %.`,
+  dampen: 'Keep part of the substrate damp, away from the heater, or mist.',
+  coverMesh: 'Cover part of the mesh or vents, well clear of any lamp; then look at the temperatures again.',
+  humidHide: 'A humid hide for the slough.',
+  ventHighLow: 'More vent area, high and low.',
+  drier: 'A smaller bowl at the cool end; no damp substrate.',
+  readHumidity: 'A hygrometer at the cool end over three days.',
+  humidityIs: (found: string) => `The cool end stays at ${found} %.`,
+  dewWanted: 'front warmer than the dew point',
+  dew: 'Moisture settles on the front and runs into the substrate; a floor that stays wet harms the skin.',
+  ventMore: 'More vent area.',
+  lessWater: 'Less water in the box at night.',
+  lookFront: 'A look at the front early on a cold morning.',
+  noDew: 'The front stays above the dew point.',
+});
+
 interface Judged {
   readonly id: string;
   readonly group: NeedVerdict['group'];
   readonly title: string;
-  readonly wanted: string;
+  readonly wanted: Sayable;
   readonly values: readonly number[];
   readonly holds: (value: number, member: JudgedMember) => boolean;
   readonly unit: string;
   readonly basis: Pick<NeedVerdict, 'source' | 'read' | 'own'>;
-  readonly failing: readonly string[];
-  readonly fixes: readonly string[];
-  readonly settledBy: string;
-  readonly holding: string;
+  readonly failing: readonly Sayable[];
+  readonly fixes: readonly Sayable[];
+  readonly settledBy: Sayable;
+  readonly holding: Sayable;
 }
 
 export function climateVerdicts(
@@ -49,31 +130,30 @@ function judge(j: Judged, members: readonly JudgedMember[]): NeedVerdict {
   const share = j.values.filter((v, i) => j.holds(v, members[i]!)).length / j.values.length;
   const verdict = verdictFromShare(share);
   const i = intervalOf(j.values);
-  const found = `${number(i.median)} ${j.unit} (${number(i.low)} to ${number(i.high)})`;
-  const doubt = `In ${Math.round(share * 100)} of 100 likely versions of this box it holds.`;
-  return {
-    id: j.id,
-    group: j.group,
-    title: j.title,
-    verdict,
-    wanted: j.wanted,
-    found,
-    reasons:
-      verdict === 'holds' ? [j.holding, doubt] : verdict === 'fails' ? [...j.failing, doubt] : [doubt, ...j.failing],
-    fixes: verdict === 'holds' ? [] : j.fixes,
-    ...(verdict === 'not-known' ? { settledBy: j.settledBy } : {}),
-    shareHolding: share,
-    source: j.basis.source,
-    read: j.basis.read,
-    ...(j.basis.own ? { own: j.basis.own } : {}),
-  };
+  const found = say.found(number(i.median), j.unit, number(i.low), number(i.high));
+  const doubt = say.doubt(String(Math.round(share * 100)));
+  return need(
+    {
+      id: j.id,
+      group: j.group,
+      title: j.title,
+      verdict,
+      wanted: j.wanted,
+      found,
+      reasons:
+        verdict === 'holds' ? [j.holding, doubt] : verdict === 'fails' ? [...j.failing, doubt] : [doubt, ...j.failing],
+      fixes: j.fixes,
+      ...(verdict === 'not-known' ? { settledBy: j.settledBy } : {}),
+      shareHolding: share,
+    },
+    j.basis,
+  );
 }
 
 const number = (v: number): string => v.toFixed(1);
 /** A best estimate that is right while its spread is not. */
-const spreadText = (value: number, unit: string): string =>
-  `The best estimate, ${number(value)} ${unit}, is what is wanted; how sure it is, is not enough.`;
-const range = (r: SourcedRange): string => `${r.low} to ${r.high}`;
+const spreadText = (value: number, unit: string) => say.spread(`${number(value)} ${unit}`);
+const band = (r: SourcedRange, unit: string) => say.band(String(r.low), String(r.high), unit);
 const median = (values: readonly number[]): number => intervalOf(values).median;
 
 function basking(
@@ -87,7 +167,7 @@ function basking(
   const reach = members.map((m) => m.flatOutBaskingC);
   const watts = enclosure.heaters.reduce((s, h) => s + h.powerW, 0);
   const room = moments.winterDay.roomC;
-  const reachText = `With the heater flat out in a room of ${number(room)} °C the basking surface reaches ${number(median(reach))} °C.`;
+  const reachText = say.reach(number(room), number(median(reach)));
   const values = trimmed
     ? members.map((m) => m.winterDay.places['basking-surface']!)
     : members.map((m) => m.untrimmedDay.places['basking-surface']!);
@@ -96,29 +176,19 @@ function basking(
     id: 'basking-surface',
     group: 'heat',
     title: 'Basking surface on the coldest day',
-    wanted: `${range(want)} °C`,
+    wanted: band(want, '°C'),
     values,
     holds: (v) => v >= want.low - 0.05 && v <= want.high + 0.05,
     unit: '°C',
     basis: want,
-    failing: tooWeak
-      ? [reachText, `${watts} W is too little for this box in that room.`]
-      : trimmed
-        ? [reachText]
-        : [`At this dial the model cannot say closely enough how warm the basking surface is.`, reachText],
+    failing: tooWeak ? [reachText, say.weak(String(watts))] : trimmed ? [reachText] : [say.loose, reachText],
     fixes: tooWeak
-      ? [
-          'A stronger heater of the same kind, within the thermostat’s rating.',
-          'Insulate the back, the ends and the top from outside.',
-          'A warmer room.',
-        ]
+      ? [say.stronger, say.insulate, say.warmerRoom]
       : median(values) > want.high
-        ? ['Lower the dial, and trim it by a thermometer at the basking site.']
-        : ['Put a thermometer at the basking site and trim the dial by its reading.'],
-    settledBy: 'A reading of the basking surface with the box run empty.',
-    holding: trimmed
-      ? `The dial is trimmed by the thermometer at the basking site, aiming at ${number(baskingAimC(climate))} °C; the heater has enough in hand. ${reachText}`
-      : reachText,
+        ? [say.lowerDial]
+        : [say.trim],
+    settledBy: say.readBasking,
+    holding: trimmed ? say.trimmed(number(baskingAimC(climate)), reachText) : reachText,
   };
 }
 
@@ -133,35 +203,23 @@ function night(
   const values = members.map((m) => (hide ? m.winterNight.places['warm-hide']! : m.winterNight.places['warm-air']!));
   const flat = members.filter((m) => m.winterNight.dutyFrac > 0.98).length / members.length;
   const watts = enclosure.heaters.filter((h) => h.period === 'all').reduce((s, h) => s + h.powerW, 0);
-  const why =
-    watts === 0
-      ? 'No heater works at night.'
-      : flat > 0.5
-        ? `All ${watts} W run without pause and are not enough.`
-        : 'The night set point asks for too little.';
+  const why = watts === 0 ? say.noNightHeat : flat > 0.5 ? say.flatOut(String(watts)) : say.lowNight;
   return {
     id: 'night-warmth',
     group: 'heat',
     title: `Warm ${hide ? 'hide' : 'end'} on the coldest night`,
-    wanted: `at least ${want.low} °C`,
+    wanted: say.atLeast(`${want.low} °C`),
     values,
     holds: (v) => v >= want.low,
     unit: '°C',
     basis: want,
     failing: [
-      `At ${number(moments.winterNight.roomC)} °C in the room the warm ${hide ? 'hide' : 'end'} is at ${number(median(values))} °C; this animal needs ${want.low} °C.`,
+      say.cold(number(moments.winterNight.roomC), hide ? 'hide' : 'end', number(median(values)), String(want.low)),
       why,
     ],
-    fixes:
-      flat > 0.5 || watts === 0
-        ? [
-            'A heater without light that works at night, strong enough for the coldest room.',
-            'Insulate the back, the ends and the top from outside.',
-            'A room that stays warmer at night.',
-          ]
-        : ['Raise the night set point.'],
-    settledBy: 'A logger in the warm hide over three nights.',
-    holding: `At ${number(moments.winterNight.roomC)} °C in the room the warm ${hide ? 'hide' : 'end'} keeps ${number(median(values))} °C.`,
+    fixes: flat > 0.5 || watts === 0 ? [say.darkHeat, say.insulate, say.warmNights] : [say.raiseNight],
+    settledBy: say.logHide,
+    holding: say.warm(number(moments.winterNight.roomC), hide ? 'hide' : 'end', number(median(values))),
   };
 }
 
@@ -174,7 +232,7 @@ function coolWinter(climate: ClimateNeeds, members: readonly JudgedMember[], mom
     id: 'cool-end-winter',
     group: 'heat',
     title: 'Cool end on a winter day',
-    wanted: `${range(want)} °C`,
+    wanted: band(want, '°C'),
     values,
     holds: (v) => v >= want.low && v <= want.high,
     unit: '°C',
@@ -182,17 +240,11 @@ function coolWinter(climate: ClimateNeeds, members: readonly JudgedMember[], mom
     failing: inside
       ? [spreadText(median(values), '°C')]
       : cold
-        ? [`In a room of ${number(moments.winterDay.roomC)} °C the cool end stands at ${number(median(values))} °C.`]
-        : [
-            `The cool end stands at ${number(median(values))} °C: the animal has no place to cool down, the heat spreads too far.`,
-          ],
-    fixes: inside
-      ? []
-      : cold
-        ? ['Cover part of the vents or mesh, away from the heater.', 'Insulate the cool end from outside.']
-        : ['A longer box, or the heater nearer to its end.', 'More vent area at the cool end.'],
-    settledBy: 'A reading at the cool end with the box run empty.',
-    holding: `The cool end stands at ${number(median(values))} °C.`,
+        ? [say.coolCold(number(moments.winterDay.roomC), number(median(values)))]
+        : [say.coolWarm(number(median(values)))],
+    fixes: inside ? [] : cold ? [say.coverVents, say.insulateCool] : [say.longer, say.ventCool],
+    settledBy: say.readCool,
+    holding: say.coolIs(number(median(values))),
   };
 }
 
@@ -202,16 +254,14 @@ function coolSummer(climate: ClimateNeeds, members: readonly JudgedMember[], mom
   const values = members.map((m) => m.summerDay.places['cool-air']!);
   const room = moments.summerDay.roomC;
   const off = median(members.map((m) => m.summerDay.dutyFrac)) < 0.02;
-  const reasons = [
-    `On the hottest day the room is at ${number(room)} °C and the cool end at ${number(median(values))} °C.`,
-  ];
-  if (room > limit) reasons.push('No heater can cool this room: every kit fails here.');
-  else if (off) reasons.push('The heater is already off; the warmth comes from the room and the sun.');
+  const reasons: Sayable[] = [say.hotDay(number(room), number(median(values)))];
+  if (room > limit) reasons.push(say.noCooling);
+  else if (off) reasons.push(say.alreadyOff);
   return {
     id: 'cool-end-summer',
     group: 'heat',
     title: 'Cool end on the hottest day',
-    wanted: `at most ${limit} °C (${want.high} °C and ${summerAllowanceK} K for a hot day, our choice)`,
+    wanted: say.atMostSummer(String(limit), String(want.high), String(summerAllowanceK)),
     values,
     holds: (v) => v <= limit,
     unit: '°C',
@@ -219,18 +269,10 @@ function coolSummer(climate: ClimateNeeds, members: readonly JudgedMember[], mom
     failing: reasons,
     fixes:
       room > limit
-        ? [
-            'Another room, or one that is cooled.',
-            moments.summerDay.sunWPerM2 > 0 ? 'Out of the sun.' : 'Shade and night air, if they bring the room down.',
-          ]
-        : [
-            moments.summerDay.sunWPerM2 > 0
-              ? 'Out of the sun, or shade the glass from outside.'
-              : 'More vents at the cool end.',
-            'A lower day set point in summer.',
-          ],
-    settledBy: 'A logger at the cool end through a warm week.',
-    holding: `On the hottest day, ${number(room)} °C in the room, the cool end stays at ${number(median(values))} °C.`,
+        ? [say.otherRoom, moments.summerDay.sunWPerM2 > 0 ? say.outOfSun : say.shadeAir]
+        : [moments.summerDay.sunWPerM2 > 0 ? say.shadeGlass : say.moreVents, say.lowerDay],
+    settledBy: say.logCool,
+    holding: say.summerIs(number(room), number(median(values))),
   };
 }
 
@@ -248,21 +290,15 @@ function reachable(climate: ClimateNeeds, members: readonly JudgedMember[]): Jud
     id: 'hottest-reachable',
     group: 'safety',
     title: 'Hottest surface the animal can reach',
-    wanted: `at most ${alarm} °C, better ${target}`,
+    wanted: say.atMostReach(String(alarm), String(target)),
     values,
     holds: (v) => v <= alarm,
     unit: '°C',
     basis: { ...climate.reachableMaxC, read: 'memory' },
-    failing: [
-      `A surface within reach is at ${number(median(values))} °C. Snakes often fail to leave a surface that burns them.`,
-    ],
-    fixes: [
-      'A guard round every hot heater inside.',
-      'A thermostat on every heater, its probe where it cannot be moved.',
-      'A lower dial, or the heater higher above the floor.',
-    ],
-    settledBy: 'A reading of the hottest surface after two hours of heating.',
-    holding: `Nothing within reach passes ${number(Math.max(...values))} °C.`,
+    failing: [say.burns(number(median(values)))],
+    fixes: [say.guard, say.thermostat, say.lower],
+    settledBy: say.readHot,
+    holding: say.safe(number(Math.max(...values))),
   };
 }
 
@@ -277,7 +313,7 @@ function humidity(season: 'winter' | 'summer', climate: ClimateNeeds, members: r
     id: `humidity-${season}`,
     group: 'moisture',
     title: `Humidity at the cool end in ${season}`,
-    wanted: `${range(want)} % relative humidity`,
+    wanted: band(want, '% relative humidity'),
     values,
     holds: (v) => v >= want.low && v <= want.high,
     unit: '%',
@@ -285,21 +321,11 @@ function humidity(season: 'winter' | 'summer', climate: ClimateNeeds, members: r
     failing: inside
       ? [spreadText(median(values), '%')]
       : dry
-        ? [
-            `The air is too dry: ${number(median(values))} %. Bowl and substrate give ${number(water)} g of water a day; fresh air carries it off.`,
-          ]
-        : [`The air is damp: ${number(median(values))} %.`],
-    fixes: inside
-      ? []
-      : dry
-        ? [
-            'Keep part of the substrate damp, away from the heater, or mist.',
-            'Cover part of the mesh or vents, well clear of any lamp; then look at the temperatures again.',
-            'A humid hide for the slough.',
-          ]
-        : ['More vent area, high and low.', 'A smaller bowl at the cool end; no damp substrate.'],
-    settledBy: 'A hygrometer at the cool end over three days.',
-    holding: `The cool end stays at ${number(median(values))} %.`,
+        ? [say.dry(number(median(values)), number(water))]
+        : [say.damp(number(median(values)))],
+    fixes: inside ? [] : dry ? [say.dampen, say.coverMesh, say.humidHide] : [say.ventHighLow, say.drier],
+    settledBy: say.readHumidity,
+    holding: say.humidityIs(number(median(values))),
   };
 }
 
@@ -309,14 +335,14 @@ function glass(members: readonly JudgedMember[]): Judged {
     id: 'dew-on-glass',
     group: 'moisture',
     title: 'No dew on the front on a winter night',
-    wanted: 'front warmer than the dew point',
+    wanted: say.dewWanted,
     values,
     holds: (v) => v > 0,
     unit: 'K above the dew point',
     basis: { source: 'OUR-CHOICE', read: 'memory' },
-    failing: ['Moisture settles on the front and runs into the substrate; a floor that stays wet harms the skin.'],
-    fixes: ['More vent area.', 'Less water in the box at night.'],
-    settledBy: 'A look at the front early on a cold morning.',
-    holding: 'The front stays above the dew point.',
+    failing: [say.dew],
+    fixes: [say.ventMore, say.lessWater],
+    settledBy: say.lookFront,
+    holding: say.noDew,
   };
 }

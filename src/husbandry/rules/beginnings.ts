@@ -1,6 +1,8 @@
 // Young animals and first homes: not too large and bare, starter tubs only where they belong, mats only for the slim and
 // short, planted set-ups later. Leaves out: space (space.ts).
+
 import type { Enclosure } from '../../physics/enclosure.ts';
+import { coded } from '../coded.ts';
 import { cm, percent } from '../display.ts';
 import type { Facts, Species } from '../fact.ts';
 import type { NeedVerdict } from '../need.ts';
@@ -15,7 +17,7 @@ export const matAloneMaxM = 1.0;
 /** Cover and moist floor from which a set-up is taken to be planted (our choice). */
 export const plantedLimits = { coverFrac: 0.4, wetFrac: 0.2 } as const;
 
-const say = {
+const say = coded('beginnings', {
   bare: 'A young animal feels exposed in a large bare box: it goes off its food or grows defensive.',
   covered: 'Large for a young animal, but with enough cover.',
   snug: 'Not too large for a young animal.',
@@ -31,7 +33,7 @@ const say = {
   above: 'Add a heater above, on a thermostat.',
   planted:
     'It looks like a planted set-up that cleans itself: these need experience, and are for later rather than for a first animal.',
-} as const;
+});
 
 function bare(enclosure: Enclosure, animal: JudgedAnimal): readonly NeedVerdict[] {
   if (animal.stage === 'adult') return [];

@@ -2,6 +2,7 @@
 // Leaves out: the size of the mesh and of vent slots, which the file does not hold.
 
 import type { Enclosure } from '../../physics/enclosure.ts';
+import { coded } from '../coded.ts';
 import { mm } from '../display.ts';
 import type { Species } from '../fact.ts';
 import type { NeedVerdict } from '../need.ts';
@@ -11,7 +12,7 @@ import { rangeOf } from '../species-facts.ts';
 /** A head is flatter than wide and gives a little: gaps up to half its width are safe, from three quarters on they are not (our choice). */
 export const gapOfHead = { safe: 0.5, unsafe: 0.75 } as const;
 
-const say = {
+const say = coded('escape', {
   locked: 'It locks: children cannot open it, and a turned key shows that the door was shut.',
   notLocked: {
     catch: 'A catch holds the door, but a child can open it and nothing shows that it was shut.',
@@ -26,7 +27,7 @@ const say = {
   close: 'Close the gap with a strip, brush or foam, cable holes too.',
   measureGap: 'the widest gap round doors and cable holes, with a gauge or a stack of cards',
   measureHead: "the width of this animal's head",
-} as const;
+});
 
 const lock = (enclosure: Enclosure): NeedVerdict =>
   need(

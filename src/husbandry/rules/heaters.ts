@@ -1,12 +1,14 @@
 // Rules of each heater: no light at night, a thermostat of a kind that suits it, a holder that bears it, a guard.
 // Leaves out: whether it is strong enough (the simulation) and the load on the thermostat (load.ts).
+
 import type { Enclosure, Heater, Thermostat } from '../../physics/enclosure.ts';
+import { coded, type Sayable, type Saying } from '../coded.ts';
 import { watts } from '../display.ts';
 import type { Facts, HeaterFacts } from '../fact.ts';
 import type { NeedVerdict } from '../need.ts';
 import { basisOf, commonPractice, need, practiceWith, type Rule } from '../rule.ts';
 
-const say = {
+const say = coded('heaters', {
   lightNight: (name: string) =>
     `The ${name} gives light and is allowed to work at night: it would keep the animal from its dark hours.`,
   dayOnly: 'Gives light, and works by day only.',
@@ -15,7 +17,7 @@ const say = {
   noThermostat: (name: string) => `The ${name} has no thermostat: it runs flat out whatever the room does.`,
   addThermostat: 'Put it on a thermostat of a suitable kind.',
   noSuch: (id: string) => `It is set to a thermostat "${id}" that is not drawn.`,
-  has: (name: string) => `Driven by a ${name.toLowerCase()}.`,
+  has: (name: string) => `Driven by a ${name}.`,
   change: (names: string) => `Suitable for it: ${names}.`,
   guarded: 'It is guarded.',
   aboveMesh: 'It hangs above the mesh, out of reach.',
@@ -28,10 +30,17 @@ const say = {
   ceramic: 'It sits in a ceramic holder.',
   holderUnknown: 'What the lampholder is made of has not been entered.',
   fixHolder: 'Use a ceramic holder with heat-proof cable, rated for the watts.',
-} as const;
+});
 
-const nameOf = (facts: Facts, heater: Heater): string =>
-  `${(facts.heaters[heater.kind]?.name ?? heater.kind).toLowerCase()} (${watts(heater.powerW)})`;
+const names = coded('name', {
+  heater: (_kind: string, name: string, power: string) => `${name} (${power})`,
+  thermostat: (_id: string, name: string) => name,
+  thermostats: (_ids: string, written: string) => written,
+  period: (_period: string, written: string) => written,
+});
+
+const nameOf = (facts: Facts, heater: Heater): Saying =>
+  names.heater(heater.kind, (facts.heaters[heater.kind]?.name ?? heater.kind).toLowerCase(), watts(heater.powerW));
 
 function light(heater: Heater, facts: Facts, row: HeaterFacts): NeedVerdict {
   const emits = row.facts.emitsLight?.value === 'yes';
@@ -64,7 +73,7 @@ function driven(heater: Heater, thermostat: Thermostat | undefined, facts: Facts
       verdict: has ? 'holds' : 'fails',
       wanted: 'a thermostat',
       found: row?.name ?? 'none',
-      reasons: [row ? say.has(row.name) : missing],
+      reasons: [row ? say.has(names.thermostat(row.id, row.name.toLowerCase())) : missing],
       fixes: [say.addThermostat],
     },
     commonPractice,
@@ -81,7 +90,11 @@ function driven(heater: Heater, thermostat: Thermostat | undefined, facts: Facts
       wanted: better.map((t) => t.name.toLowerCase()).join(' or '),
       found: row.name,
       reasons: [drive.why],
-      fixes: [say.change(better.map((t) => t.name.toLowerCase()).join(' or '))],
+      fixes: [
+        say.change(
+          names.thermostats(better.map((t) => t.id).join(' '), better.map((t) => t.name.toLowerCase()).join(' or ')),
+        ),
+      ],
     },
     basisOf(drive),
   );
@@ -96,7 +109,7 @@ function guard(heater: Heater, facts: Facts, row: HeaterFacts): NeedVerdict {
     wanted: 'a guard on whatever is hot inside',
   } as const;
   const found = `${nameOf(facts, heater)}, ${heater.guarded ? 'guarded' : 'no guard'}`;
-  const holds = (reason: string) =>
+  const holds = (reason: Sayable) =>
     need({ ...head, verdict: 'holds', found, reasons: [reason] }, practiceWith(row.facts.needsGuard));
   if (heater.mount === 'above-mesh') return holds(say.aboveMesh);
   if (heater.mount === 'under-floor') return holds(say.under);

@@ -1,7 +1,9 @@
 // Two hides, one at each end, and neither too small nor so large that the animal does not feel held.
 // Leaves out: how warm each hide is (the simulation).
+
 import type { Enclosure, Hide } from '../../physics/enclosure.ts';
 import { bodyDiameterM, coilAreaM2 } from '../body.ts';
+import { coded } from '../coded.ts';
 import { cm } from '../display.ts';
 import type { NeedVerdict } from '../need.ts';
 import { animalOf, commonPractice, endAt, type JudgedAnimal, need, ourChoice, type Rule, warmEndOf } from '../rule.ts';
@@ -9,7 +11,7 @@ import { animalOf, commonPractice, endAt, type JudgedAnimal, need, ourChoice, ty
 /** Floor of a hide against the animal coiled flat: least share, and most (four times plus a little for small ones). */
 export const hideFit = { leastOfCoil: 0.5, mostOfCoil: 4, mostPlusM2: 0.015, heightOfBody: 1.2 } as const;
 
-const say = {
+const say = coded('hides', {
   none: 'There is nowhere to hide.',
   onlyCool:
     'Only the cool end has a hide: an animal that will not leave it stays cold, which invites airway infection.',
@@ -26,7 +28,7 @@ const say = {
   estimate: 'Body thickness is estimated from length alone; weigh the animal for a better answer.',
   fixSmall: 'Take a larger hide that the animal can lie in coiled.',
   fixLarge: 'Take a smaller hide, or fill it with crumpled paper or moss.',
-} as const;
+});
 
 function bothEnds(enclosure: Enclosure): NeedVerdict {
   const head = {
@@ -83,7 +85,10 @@ function fit(hides: readonly Hide[], animal: JudgedAnimal): NeedVerdict {
       verdict: fails ? 'fails' : 'holds',
       wanted: `${(least * 1e4).toFixed(0)} to ${(most * 1e4).toFixed(0)} cm² of floor, at least ${cm(hideFit.heightOfBody * body)} high`,
       found: hides.map(sizeOf).join(', '),
-      reasons: [...(fails ? [...new Set(reasons)] : [say.fits]), ...notes],
+      reasons: [
+        ...(fails ? reasons.filter((one, i) => reasons.findIndex((other) => other.en === one.en) === i) : [say.fits]),
+        ...notes,
+      ],
       fixes: [...(small.length + low.length > 0 ? [say.fixSmall] : []), ...(large.length > 0 ? [say.fixLarge] : [])],
     },
     ourChoice,

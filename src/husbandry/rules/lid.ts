@@ -1,6 +1,8 @@
 // Can this lid hold the humidity that the animal needs?
 // Leaves out: the humidity itself, hour by hour (the simulation).
+
 import type { Enclosure } from '../../physics/enclosure.ts';
+import { coded } from '../coded.ts';
 import { percent } from '../display.ts';
 import { animalOf, commonPractice, need, type Rule } from '../rule.ts';
 import { rangeOf, wordOf } from '../species-facts.ts';
@@ -9,7 +11,7 @@ import { isTub } from '../tub.ts';
 /** Uncovered mesh in the lid from which it is called open, and humidity from which an animal is called moisture-loving (our choice). */
 export const lidLimits = { openMeshFrac: 0.25, moistRhPct: 50 } as const;
 
-const say = {
+const say = coded('lid', {
   open: (share: string) => `${share} of the lid is open mesh: it does not hold the moist air that this animal needs.`,
   doubt: (share: string) =>
     `${share} of the lid is open mesh: whether the air stays moist enough depends on room and watering.`,
@@ -17,7 +19,7 @@ const say = {
   closed: 'Little or no open mesh in the lid.',
   fix: 'Cover most of the mesh away from the lamp with something heat-proof, or take a box with a closed lid and small vents; then simulate again, for the box grows warmer too.',
   settle: 'the humidity at both ends over a day',
-} as const;
+});
 
 /** Share of the lid that is uncovered mesh, 0..1. */
 export const openMeshFrac = ({ box }: Enclosure): number =>

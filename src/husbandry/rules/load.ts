@@ -1,5 +1,6 @@
 // Is a thermostat asked to carry no more than a safe part of its rating?
 // Leaves out: the house wiring, which is an electrician's business.
+import { coded } from '../coded.ts';
 import { watts } from '../display.ts';
 import { policyFact } from '../policy.ts';
 import { basisOf, need, type Rule } from '../rule.ts';
@@ -8,12 +9,12 @@ import { basisOf, need, type Rule } from '../rule.ts';
  *  switching surges and age). */
 export const loadMaxPct = 80;
 
-const say = {
+const say = coded('load', {
   over: (sum: string, most: string, rating: string) =>
     `${sum} hang on a thermostat rated ${rating}; ${most} is as much as it should carry.`,
   fine: 'Well within its rating.',
   fix: 'Take a thermostat of a higher rating, or share the heaters between two.',
-} as const;
+});
 
 export const loadRule: Rule = (enclosure, _species, _standard, facts) => {
   const { value: mostPct, basis } = policyFact(facts.policies, 'thermostatLoadPct', loadMaxPct);

@@ -1,6 +1,8 @@
 // Is each thermostat's probe where it tells the truth: on a side or back wall as high as data/ says, away from the basking
 // site and the cool end; for a heat mat between mat and floor. Leaves out: what the dial should say (planning).
+
 import type { Enclosure, Heater, Thermostat } from '../../physics/enclosure.ts';
+import { coded, type Saying } from '../coded.ts';
 import { cm, mm } from '../display.ts';
 import type { Facts } from '../fact.ts';
 import type { NeedVerdict } from '../need.ts';
@@ -11,7 +13,7 @@ import { rangeOfFact } from '../species-facts.ts';
  *  as on it [m]. 100 to 150 mm is common practice; 30 mm, the cool third and the perch are our choice. */
 export const probePlace = { lowM: 0.1, highM: 0.15, onWallM: 0.03, coolShare: 1 / 3, nearPerchM: 0.15 } as const;
 
-const say = {
+const say = coded('probe', {
   mat: 'Between the mat and the floor: the animal cannot shift it or lie on it.',
   matElsewhere: 'With a heat mat the probe belongs between the mat and the floor it heats.',
   matMove: 'Tape the probe flat between the mat and the tub.',
@@ -28,7 +30,7 @@ const say = {
   perchReading: 'a day of readings at the perch and at the floor below it',
   move: (band: string) =>
     `Fix it to a side or back wall, ${band} above the floor, at the warm end but not at the basking site.`,
-} as const;
+});
 
 interface Band {
   readonly lowM: number;
@@ -55,7 +57,7 @@ const drives = (enclosure: Enclosure, t: Thermostat): readonly Heater[] =>
   enclosure.heaters.filter((heater) => heater.thermostatId === t.id);
 
 /** The place of one probe in words, or null when it is as it should be. */
-function misplaced(enclosure: Enclosure, t: Thermostat, band: Band): string | null {
+function misplaced(enclosure: Enclosure, t: Thermostat, band: Band): Saying | null {
   const { box, substrate } = enclosure;
   const { xM, yM, zM, at } = t.probe;
   if (at === 'mat') return say.matForOther;

@@ -1,6 +1,8 @@
 // Is the box large enough for this animal under the chosen standard, and for how long?
 // Leaves out: other standards (space-comparison.ts).
+
 import type { Enclosure } from '../../physics/enclosure.ts';
+import { coded } from '../coded.ts';
 import { cm, listed, squareMetres } from '../display.ts';
 import type { Species } from '../fact.ts';
 import type { NeedVerdict } from '../need.ts';
@@ -20,22 +22,28 @@ const sideWords = {
 
 const amount = (side: Short['side'], x: number): string => (side === 'floor' ? squareMetres(x) : cm(x));
 
-const say = {
+const say = coded('space', {
   noStandard: 'No space standard has been chosen.',
   choose: 'Choose the standard that this home is to meet.',
-  notCovered: (s: Standard) => `"${s.name}" is not written for this animal.`,
+  notCovered: (standard: string) => `"${standard}" is not written for this animal.`,
   noLength: 'The length of the animal is not known.',
   measureAnimal: 'the total length of the animal, nose to tail tip',
-  short: (s: Short) => `${sideWords[s.side]} is ${amount(s.side, s.found)} and should be ${amount(s.side, s.asked)}`,
-  tolerated: (s: Short) =>
-    `${sideWords[s.side]} is a little under (${amount(s.side, s.found)} of ${amount(s.side, s.asked)}), which the standard tolerates`,
-  meets: (s: Standard, length: string) => `Meets "${s.name}" for a snake of ${length}.`,
+  why: (standard: string, _sides: string, written: string, length: string) =>
+    `Under ${standard} ${written} for a snake of ${length}.`,
+  tolerated: (_side: string, side: string, found: string, asked: string) =>
+    `${side} is a little under (${found} of ${asked}), which the standard tolerates`,
+  meets: (standard: string, length: string) => `Meets "${standard}" for a snake of ${length}.`,
   assumed: (length: string) => `No animal is entered, so the longest usual adult (${length}) is judged.`,
   fix: (asked: string) => `A box of at least ${asked} inside.`,
   later: (length: string, asked: string) => `At ${length} it will need ${asked}: plan the larger box now.`,
   forLife: 'Large enough for the usual adult too.',
   serves: (length: string) => `This box serves until the animal is ${length} long.`,
-} as const;
+});
+
+const shortWords = (s: Short): string =>
+  `${sideWords[s.side]} is ${amount(s.side, s.found)} and should be ${amount(s.side, s.asked)}`;
+/** "length|120 cm|150 cm", for other languages. */
+const sideOf = (s: Short): string => [s.side, amount(s.side, s.found), amount(s.side, s.asked)].join('|');
 
 /** What a standard asks, in words. */
 export function askedWords(asked: Asked): string {
@@ -54,6 +62,17 @@ export function askedWords(asked: Asked): string {
   if (asked.sumM !== null) parts.unshift(`${cm(asked.sumM)} length and depth together`);
   return listed(parts);
 }
+
+const names = coded('name', { asked: (_parts: string, written: string) => written });
+
+/** The same with its parts for other languages: length, width, height [m], floor [m²], way round, sum [m]. */
+const askedSaying = (asked: Asked) =>
+  names.asked(
+    [asked.lengthM, asked.widthM, asked.heightM, asked.floorM2, asked.perimeterM, asked.sumM]
+      .map((x) => x ?? '')
+      .join('|'),
+    askedWords(asked),
+  );
 
 export const boxWords = (enclosure: Enclosure): string =>
   [enclosure.box.lengthM, enclosure.box.depthM, enclosure.box.heightM].map(cm).join(' × ');
@@ -77,7 +96,7 @@ function spaceNow(enclosure: Enclosure, species: Species, standard: Standard): N
       basisOf(standard),
     );
   const asked = askedBy(standard.rule, animal.totalLengthM);
-  const wanted = askedWords(asked);
+  const wanted = askedSaying(asked);
   const length = cm(animal.totalLengthM);
   const assumed = animal.assumed ? [say.assumed(length)] : [];
   if (!covers(standard, species.id, climbsOf(species), animal.totalLengthM))
@@ -87,7 +106,7 @@ function spaceNow(enclosure: Enclosure, species: Species, standard: Standard): N
         verdict: 'not-known',
         wanted,
         found,
-        reasons: [say.notCovered(standard)],
+        reasons: [say.notCovered(standard.name)],
         fixes: [say.choose],
         settledBy: say.choose,
       },
@@ -101,11 +120,17 @@ function spaceNow(enclosure: Enclosure, species: Species, standard: Standard): N
         verdict: 'holds',
         wanted,
         found,
-        reasons: [say.meets(standard, length), ...tolerated.map(say.tolerated), ...assumed],
+        reasons: [
+          say.meets(standard.name, length),
+          ...tolerated.map((s) =>
+            say.tolerated(s.side, sideWords[s.side], amount(s.side, s.found), amount(s.side, s.asked)),
+          ),
+          ...assumed,
+        ],
       },
       basisOf(standard),
     );
-  const why = `Under "${standard.name}" ${listed(short.map(say.short))} for a snake of ${length}.`;
+  const why = say.why(`"${standard.name}"`, short.map(sideOf).join(';'), listed(short.map(shortWords)), length);
   return need(
     { ...head, verdict: 'fails', wanted, found, reasons: [why, ...assumed], fixes: [say.fix(wanted)] },
     basisOf(standard),
@@ -138,7 +163,10 @@ function spaceLater(enclosure: Enclosure, species: Species, standard: Standard):
   if (!adult) return [];
   const reasons = adult.meets
     ? [say.forLife]
-    : [say.later(cm(adult.totalLengthM), adult.askedWords), say.serves(cm(servesUpToM(standard, enclosure.box)))];
+    : [
+        say.later(cm(adult.totalLengthM), askedSaying(adult.asked)),
+        say.serves(cm(servesUpToM(standard, enclosure.box))),
+      ];
   return [
     need(
       {
@@ -147,7 +175,7 @@ function spaceLater(enclosure: Enclosure, species: Species, standard: Standard):
         title: 'Room as it grows',
         // Outgrowing a box later is no failing of the home today; it is a date in the diary.
         verdict: 'holds',
-        wanted: adult.askedWords,
+        wanted: askedSaying(adult.asked),
         found: boxWords(enclosure),
         reasons,
       },

@@ -1,6 +1,8 @@
 // Does what lies on the floor suit the animal, is it deep enough to burrow in, and does it smother a heat mat?
 // Leaves out: how it conducts heat and gives off water (physics).
+
 import type { Enclosure } from '../../physics/enclosure.ts';
+import { coded } from '../coded.ts';
 import { mm } from '../display.ts';
 import type { Facts, Species } from '../fact.ts';
 import type { NeedVerdict } from '../need.ts';
@@ -12,7 +14,7 @@ import { factOf, rangeOf, wordOf } from '../species-facts.ts';
  *  thin layer is common practice. */
 export const matLayerMaxMm = 20;
 
-const say = {
+const say = coded('substrate', {
   none: 'The floor is bare.',
   add: (names: string) => `Use ${names}.`,
   suits: (name: string) => `${name} is usual for this animal.`,
@@ -26,7 +28,12 @@ const say = {
     `${depth} of substrate over a heat mat traps the heat below, where the animal may burrow down to it.`,
   thin: 'The layer over the heat mat is thin enough.',
   overhead: (most: string) => `Keep the layer over a mat to ${most}, or heat from above.`,
-} as const;
+});
+
+const names = coded('name', {
+  substrate: (_id: string, name: string) => name,
+  substrates: (_ids: string, written: string) => written,
+});
 
 const clashes = (moisture: string | null, zone: string | null): boolean =>
   (moisture === 'moist' && zone === 'arid') || (moisture === 'dry' && zone === 'tropical');
@@ -34,12 +41,13 @@ const clashes = (moisture: string | null, zone: string | null): boolean =>
 function kind(enclosure: Enclosure, species: Species, facts: Facts): NeedVerdict {
   const fact = factOf(species, 'adult', 'substrates');
   const usual = (fact?.values ?? []).map(String);
-  const names = usual.map((id) => facts.substrates[id]?.name.toLowerCase() ?? id).join(', ');
+  const written = usual.map((id) => facts.substrates[id]?.name.toLowerCase() ?? id).join(', ');
   const basis = fact ? basisOf(fact) : commonPractice;
-  const head = { id: 'substrate', group: 'comfort', title: 'A floor that suits it', wanted: names } as const;
+  const kinds = names.substrates(usual.join(' '), written);
+  const head = { id: 'substrate', group: 'comfort', title: 'A floor that suits it', wanted: kinds } as const;
   const { substrate } = enclosure;
   if (!substrate)
-    return need({ ...head, verdict: 'fails', found: 'bare', reasons: [say.none], fixes: [say.add(names)] }, basis);
+    return need({ ...head, verdict: 'fails', found: 'bare', reasons: [say.none], fixes: [say.add(kinds)] }, basis);
   const row = facts.substrates[substrate.materialId];
   if (!row)
     return need(
@@ -52,14 +60,17 @@ function kind(enclosure: Enclosure, species: Species, facts: Facts): NeedVerdict
       },
       basis,
     );
-  const found = row.name;
-  if (usual.includes(row.id)) return need({ ...head, verdict: 'holds', found, reasons: [say.suits(row.name)] }, basis);
+  const found = names.substrate(row.id, row.name);
+  if (usual.includes(row.id))
+    return need({ ...head, verdict: 'holds', found, reasons: [say.suits(names.substrate(row.id, row.name))] }, basis);
   const zone = wordOf(species, 'adult', 'climateKind');
   const moisture = typeof row.moisture.value === 'string' ? row.moisture.value : null;
   const bad = clashes(moisture, zone);
-  const reasons = [bad ? say.clash(row.name, zone ?? '') : say.unusual(row.name)];
+  const reasons = [
+    bad ? say.clash(names.substrate(row.id, row.name), zone ?? '') : say.unusual(names.substrate(row.id, row.name)),
+  ];
   return need(
-    { ...head, verdict: bad ? 'fails' : 'holds', found, reasons, fixes: [say.add(names)] },
+    { ...head, verdict: bad ? 'fails' : 'holds', found, reasons, fixes: [say.add(kinds)] },
     practiceWith(row.moisture),
   );
 }

@@ -1,14 +1,16 @@
 // Are temperatures read by instruments that are not the thermostat: at the basking site and at the cool end?
 // Leaves out: whether the instruments are right (proving).
+
 import type { Thermometer } from '../../physics/enclosure.ts';
+import { coded } from '../coded.ts';
 import { type Basis, commonPractice, need, type Rule } from '../rule.ts';
 
-const say = {
+const say = coded('thermometers', {
   missing: (where: string) => `Nothing reads the temperature at the ${where}.`,
   dial: (where: string) => `Only a stick-on dial reads the ${where}; it shows the wall behind it, several degrees off.`,
   good: (where: string) => `Read at the ${where}, apart from the thermostat.`,
   fix: (where: string) => `Put a digital probe at the ${where}, or read its surface with an infrared thermometer.`,
-} as const;
+});
 
 const kindWords: Readonly<Record<Thermometer['kind'], string>> = {
   'digital-probe': 'digital probe',

@@ -1,11 +1,13 @@
 // Is there water, at the cool end, in a bowl the animal can soak in?
 // Leaves out: what the bowl does to humidity (the simulation).
+
 import { coilAreaM2 } from '../body.ts';
+import { coded } from '../coded.ts';
 import { cm } from '../display.ts';
 import { animalOf, commonPractice, endAt, need, type Rule, warmEndOf } from '../rule.ts';
 import { wordOf } from '../species-facts.ts';
 
-const say = {
+const say = coded('water', {
   none: 'No water bowl is drawn.',
   add: 'Put a heavy bowl of fresh water at the cool end.',
   warm: 'The bowl stands at the warm end, where the water fouls faster and the air grows damp.',
@@ -16,7 +18,7 @@ const say = {
   narrow: 'The bowl is too narrow for the animal to soak in.',
   wider: (d: string) => `Take a bowl about ${d} across.`,
   arid: 'An animal of dry country: a small bowl is enough.',
-} as const;
+});
 
 /** A coiled animal piles up: the bowl may be this share of the flat coil (our choice). */
 const soakShareOfCoil = 0.5;

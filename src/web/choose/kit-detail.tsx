@@ -4,9 +4,9 @@ import type { DialExpectation } from '../../planning/dial/dial-card.ts';
 import type { Interval } from '../../planning/plan-answer.ts';
 import type { KitChoice } from '../../planning/search/search-answer.ts';
 import { VerdictMark } from '../controls/verdict-mark.tsx';
-import { proseInUnits } from '../settings/prose-units.ts';
 import { useSheet } from '../settings/settings-context.tsx';
 import { moneyFor } from './money.ts';
+import { NeedLine } from './need-line.tsx';
 
 interface KitDetailProps {
   readonly choice: KitChoice;
@@ -117,8 +117,7 @@ export function KitDetail({ choice, currency, climate, onUse }: KitDetailProps) 
           .filter((need) => need.verdict !== 'holds')
           .map((need) => (
             <li key={need.id}>
-              <VerdictMark verdict={need.verdict} />{' '}
-              <span lang="en">{proseInUnits(`${need.title}: ${need.found}. ${need.reasons.join(' ')}`, measure)}</span>
+              <VerdictMark verdict={need.verdict} /> <NeedLine need={need} />
             </li>
           ))}
       </ul>

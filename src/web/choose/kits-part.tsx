@@ -10,6 +10,7 @@ import { HelpsList } from './helps-list.tsx';
 import { KitBars } from './kit-bars.tsx';
 import { KitDetail } from './kit-detail.tsx';
 import { moneyFor } from './money.ts';
+import { NeedLine } from './need-line.tsx';
 import { SortableTable, type SortColumn } from './sortable-table.tsx';
 import type { ChooseRun } from './use-choose.ts';
 
@@ -138,8 +139,7 @@ function Others({ answer }: { readonly answer: SearchAnswer }) {
           <ul className="kit-needs">
             {answer.homeNeeds.map((need) => (
               <li key={need.id}>
-                <VerdictMark verdict={need.verdict} />{' '}
-                <span lang="en">{proseInUnits(`${need.title}: ${need.reasons[0] ?? ''}`, measure)}</span>
+                <VerdictMark verdict={need.verdict} /> <NeedLine need={need} brief />
               </li>
             ))}
           </ul>

@@ -5,7 +5,7 @@ import { OwnMarkNote } from '../controls/own-mark.tsx';
 import { SourceNote } from '../controls/source-note.tsx';
 import { VerdictMark } from '../controls/verdict-mark.tsx';
 import { needName } from '../messages/need-name.ts';
-import { proseInUnits } from '../settings/prose-units.ts';
+import { needWords } from '../messages/need-words.ts';
 import { useSheet } from '../settings/settings-context.tsx';
 import type { FactsBrief } from '../worker/protocol.ts';
 
@@ -67,36 +67,37 @@ function NeedHead({ need }: { readonly need: NeedVerdict }) {
 }
 
 function NeedBody({ need, facts }: { readonly need: NeedVerdict; readonly facts: FactsBrief | null }) {
-  const { t, measure, settings } = useSheet();
-  const lang = settings.language === 'en' ? undefined : 'en';
-  const said = (prose: string) => proseInUnits(prose, measure);
+  const { t, measure } = useSheet();
+  const said = needWords(need, measure);
   return (
     <div className="need-body">
       <p className="need-figures">
         <span>
-          <b>{t('need.found')}</b> <span lang={lang}>{said(need.found)}</span>
+          <b>{t('need.found')}</b> <span lang={said.found.lang}>{said.found.text}</span>
         </span>
         <span>
-          <b>{t('need.wanted')}</b> <span lang={lang}>{said(need.wanted)}</span>
+          <b>{t('need.wanted')}</b> <span lang={said.wanted.lang}>{said.wanted.text}</span>
         </span>
       </p>
-      <div lang={lang}>
-        {need.reasons.map((reason) => (
-          <p key={reason} className="need-reason">
-            {said(reason)}
+      <div>
+        {said.reasons.map((reason) => (
+          <p key={reason.text} className="need-reason" lang={reason.lang}>
+            {reason.text}
           </p>
         ))}
-        {need.fixes.length > 0 && (
+        {said.fixes.length > 0 && (
           <ul className="need-fixes" aria-label={t('need.fixes')}>
-            {need.fixes.map((fix) => (
-              <li key={fix}>{said(fix)}</li>
+            {said.fixes.map((fix) => (
+              <li key={fix.text} lang={fix.lang}>
+                {fix.text}
+              </li>
             ))}
           </ul>
         )}
       </div>
-      {need.settledBy && (
+      {said.settledBy && (
         <p className="need-settled">
-          <b>{t('need.settledBy')}</b> <span lang={lang}>{said(need.settledBy)}</span>
+          <b>{t('need.settledBy')}</b> <span lang={said.settledBy.lang}>{said.settledBy.text}</span>
         </p>
       )}
       <p className="need-source">

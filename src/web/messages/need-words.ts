@@ -1,0 +1,65 @@
+// What a need says in the language and units of this person, found by the code of its sentence.
+// A sentence without a code, or without words for its code, stays English and is marked so.
+import type { Told, ToldNeed } from '../../husbandry/coded.ts';
+import type { NeedVerdict } from '../../husbandry/need.ts';
+import type { Measure } from '../settings/measure.ts';
+import { proseInUnits } from '../settings/prose-units.ts';
+import { germanClimateSayings } from './climate-de.ts';
+import { germanRuleSayings } from './needs-de.ts';
+import { germanName } from './needs-names-de.ts';
+
+export interface NeedSentence {
+  readonly text: string;
+  /** Set when the text is in another language than the sheet. */
+  readonly lang: 'en' | undefined;
+}
+
+export interface NeedWords {
+  readonly wanted: NeedSentence;
+  readonly found: NeedSentence;
+  readonly reasons: readonly NeedSentence[];
+  readonly fixes: readonly NeedSentence[];
+  readonly settledBy: NeedSentence | null;
+}
+
+export const germanSayings: Readonly<Record<string, string>> = { ...germanRuleSayings, ...germanClimateSayings };
+
+/** "50 to 100 mm" within a blank; points stay until the units are chosen. */
+const blankText = (blank: string): string => blank.replace(/(\d) to (\d)/g, '$1–$2');
+
+/** The German of one sentence with metric figures and decimal points, or null when a part of it has none. */
+export function germanSaying(told: Told): string | null {
+  if (told.code.startsWith('name.')) return germanName(told);
+  const pattern = germanSayings[told.code];
+  if (pattern === undefined) return null;
+  const blanks = told.blanks.map((blank, i) => {
+    if (!pattern.includes(`{${i}}`)) return '';
+    return typeof blank === 'string'
+      ? (germanName({ code: `${told.code}.${i}`, blanks: [blank] }) ?? blankText(blank))
+      : germanSaying(blank);
+  });
+  if (blanks.includes(null)) return null;
+  return pattern.replace(/\{(\d)\}/g, (all, i: string) => blanks[Number(i)] ?? all);
+}
+
+const withCommas = (text: string): string => text.replace(/(?<=\d)\.(?=\d)/g, ',');
+
+function sentence(told: Told | null | undefined, english: string, measure: Measure): NeedSentence {
+  const { book } = measure.settings;
+  if (book === 'en') return { text: proseInUnits(english, measure), lang: undefined };
+  const german = book === 'de' && told ? germanSaying(told) : null;
+  if (german === null) return { text: proseInUnits(english, measure), lang: 'en' };
+  const text = withCommas(proseInUnits(german, measure));
+  return { text: text.charAt(0).toUpperCase() + text.slice(1), lang: undefined };
+}
+
+export function needWords(need: NeedVerdict, measure: Measure): NeedWords {
+  const told: ToldNeed | undefined = need.told;
+  return {
+    wanted: sentence(told?.wanted, need.wanted, measure),
+    found: sentence(told?.found, need.found, measure),
+    reasons: need.reasons.map((say, i) => sentence(told?.reasons[i], say, measure)),
+    fixes: need.fixes.map((say, i) => sentence(told?.fixes[i], say, measure)),
+    settledBy: need.settledBy === undefined ? null : sentence(told?.settledBy, need.settledBy, measure),
+  };
+}

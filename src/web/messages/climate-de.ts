@@ -1,20 +1,20 @@
 // What the climate verdicts say of a need, in German, by code; {0}, {1} … stand for the blanks in their order.
 
 export const germanClimateSayings: Readonly<Record<string, string>> = {
-  'climate.doubt': 'In {0} von 100 wahrscheinlichen Fassungen dieses Geheges ist es erfüllt.',
+  'climate.doubt': 'In {0} von 100 wahrscheinlichen Fassungen dieses Terrariums ist es erfüllt.',
   'climate.spread': 'Die beste Schätzung, {0}, ist, was gebraucht wird; sie ist aber nicht sicher genug.',
   'climate.found': '{0} {1} ({2}–{3})',
   'climate.band': '{0}–{1} {2}',
   'climate.atLeast': 'mindestens {0}',
   'climate.reach': 'Bei voller Heizleistung und {0} °C im Raum erreicht die Oberfläche des Sonnenplatzes {1} °C.',
-  'climate.weak': '{0} W sind zu wenig für dieses Gehege in diesem Raum.',
+  'climate.weak': '{0} W sind zu wenig für dieses Terrarium in diesem Raum.',
   'climate.loose': 'Bei dieser Einstellung kann das Modell nicht genau genug sagen, wie warm der Sonnenplatz wird.',
   'climate.stronger': 'Ein stärkerer Heizer gleicher Art, soweit der Thermostat ihn trägt.',
   'climate.insulate': 'Rückwand, Enden und Decke von außen dämmen.',
   'climate.warmerRoom': 'Ein wärmerer Raum.',
   'climate.lowerDial': 'Den Regler niedriger stellen und nach einem Thermometer am Sonnenplatz nachstellen.',
   'climate.trim': 'Ein Thermometer an den Sonnenplatz legen und den Regler danach nachstellen.',
-  'climate.readBasking': 'Eine Messung am Sonnenplatz bei leer laufendem Gehege.',
+  'climate.readBasking': 'Eine Messung am Sonnenplatz bei leer laufendem Terrarium.',
   'climate.trimmed':
     'Der Regler wird nach dem Thermometer am Sonnenplatz nachgestellt, Ziel {0} °C; der Heizer hat Reserve. {1}',
   'climate.noNightHeat': 'Nachts arbeitet kein Heizer.',
@@ -30,9 +30,9 @@ export const germanClimateSayings: Readonly<Record<string, string>> = {
   'climate.coolWarm': 'Das kühle Ende hat {0} °C: Das Tier findet keinen Platz zum Abkühlen, die Wärme reicht zu weit.',
   'climate.coverVents': 'Einen Teil der Lüftung oder des Gitters abdecken, abseits des Heizers.',
   'climate.insulateCool': 'Das kühle Ende von außen dämmen.',
-  'climate.longer': 'Ein längeres Gehege oder den Heizer näher an sein Ende.',
+  'climate.longer': 'Ein längeres Terrarium oder den Heizer näher an sein Ende.',
   'climate.ventCool': 'Mehr Lüftungsfläche am kühlen Ende.',
-  'climate.readCool': 'Eine Messung am kühlen Ende bei leer laufendem Gehege.',
+  'climate.readCool': 'Eine Messung am kühlen Ende bei leer laufendem Terrarium.',
   'climate.coolIs': 'Das kühle Ende hat {0} °C.',
   'climate.hotDay': 'Am heißesten Tag hat der Raum {0} °C und das kühle Ende {1} °C.',
   'climate.noCooling': 'Kein Heizer kann diesen Raum kühlen: Hier fällt jede Ausstattung durch.',
@@ -49,7 +49,7 @@ export const germanClimateSayings: Readonly<Record<string, string>> = {
   'climate.atMostReach': 'höchstens {0} °C, besser {1} °C',
   'climate.burns':
     'Eine Oberfläche in Reichweite hat {0} °C. Schlangen verlassen eine Fläche, die sie verbrennt, oft nicht.',
-  'climate.guard': 'Ein Schutzkorb um jeden heißen Heizer im Gehege.',
+  'climate.guard': 'Ein Schutzkorb um jeden heißen Heizer im Terrarium.',
   'climate.thermostat': 'Ein Thermostat an jedem Heizer, der Fühler dort, wo er nicht verschoben werden kann.',
   'climate.lower': 'Den Regler niedriger oder den Heizer höher über dem Boden.',
   'climate.readHot': 'Eine Messung der heißesten Oberfläche nach zwei Stunden Heizen.',
@@ -69,7 +69,7 @@ export const germanClimateSayings: Readonly<Record<string, string>> = {
   'climate.dew':
     'Feuchte schlägt sich an der Front nieder und läuft in den Bodengrund; ein Boden, der nass bleibt, schadet der Haut.',
   'climate.ventMore': 'Mehr Lüftungsfläche.',
-  'climate.lessWater': 'Nachts weniger Wasser im Gehege.',
+  'climate.lessWater': 'Nachts weniger Wasser im Terrarium.',
   'climate.lookFront': 'Ein Blick auf die Front früh an einem kalten Morgen.',
   'climate.noDew': 'Die Front bleibt über dem Taupunkt.',
 };

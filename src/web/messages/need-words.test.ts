@@ -83,5 +83,7 @@ describe('what needs say in German', () => {
   it('keeps the English of a sentence without a code, and says so', () => {
     const need = { wanted: 'a lock', found: 'catch', reasons: ['x'], fixes: [] } as unknown as NeedVerdict;
     expect(needWords(need, de).wanted).toEqual({ text: 'a lock', lang: 'en' });
+    const size = needWords({ ...need, found: '12.5 cm × 45 cm' }, de).found;
+    expect(size).toEqual({ text: '12,5 cm × 45 cm', lang: undefined });
   });
 });

@@ -44,13 +44,23 @@ export function germanSaying(told: Told): string | null {
 
 const withCommas = (text: string): string => text.replace(/(?<=\d)\.(?=\d)/g, ',');
 
+/** "90 cm × 45 cm", "100 W": nothing in it is English. */
+const onlyFigures = /^(?:[\d.]+ (?:cm|mm|W|%)(?:, | × |$))+$/;
+
+const asSentence = ({ text, lang }: NeedSentence): NeedSentence => ({
+  text: text.charAt(0).toUpperCase() + text.slice(1),
+  lang,
+});
+
 function sentence(told: Told | null | undefined, english: string, measure: Measure): NeedSentence {
   const { book } = measure.settings;
   if (book === 'en') return { text: proseInUnits(english, measure), lang: undefined };
   const german = book === 'de' && told ? germanSaying(told) : null;
-  if (german === null) return { text: proseInUnits(english, measure), lang: 'en' };
-  const text = withCommas(proseInUnits(german, measure));
-  return { text: text.charAt(0).toUpperCase() + text.slice(1), lang: undefined };
+  if (german !== null) return { text: withCommas(proseInUnits(german, measure)), lang: undefined };
+  const text = proseInUnits(english, measure);
+  return book === 'de' && onlyFigures.test(english)
+    ? { text: withCommas(text), lang: undefined }
+    : { text, lang: 'en' };
 }
 
 export function needWords(need: NeedVerdict, measure: Measure): NeedWords {
@@ -58,8 +68,8 @@ export function needWords(need: NeedVerdict, measure: Measure): NeedWords {
   return {
     wanted: sentence(told?.wanted, need.wanted, measure),
     found: sentence(told?.found, need.found, measure),
-    reasons: need.reasons.map((say, i) => sentence(told?.reasons[i], say, measure)),
-    fixes: need.fixes.map((say, i) => sentence(told?.fixes[i], say, measure)),
+    reasons: need.reasons.map((say, i) => asSentence(sentence(told?.reasons[i], say, measure))),
+    fixes: need.fixes.map((say, i) => asSentence(sentence(told?.fixes[i], say, measure))),
     settledBy: need.settledBy === undefined ? null : sentence(told?.settledBy, need.settledBy, measure),
   };
 }

@@ -1,5 +1,6 @@
-// The program's own life: a first start makes the demonstration shop, what the desk puts down is there after a stop
-// and after a crash, a second start on the same data shares them, and stopping leaves nothing running.
+// The program's own life: a first start is a real shop that waits for its owner, what the desk puts down is there after a
+// stop and after a crash, a second start on the same data shares them, and stopping leaves nothing running. The
+// demonstration is asked for, and never put among a shop's own records.
 import { existsSync, mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -7,9 +8,9 @@ import { afterAll, beforeAll, expect, test } from 'vitest';
 import { postmasterFacts } from '../src/records/embedded/connection.ts';
 import { installedBinaries } from '../src/records/embedded/engine-binaries.ts';
 import { databasePlace } from '../src/records/embedded/place.ts';
+import { freshDatabaseUrl } from '../src/records/testing/fresh-database.ts';
 import { describeInBrowser, launchBrowser } from './support/browser.ts';
-import { sameOwner, signInOwner } from './support/owner.ts';
-import { type AsWhom, type RunningProgram, startProgram } from './support/program.ts';
+import { type RunningProgram, startProgram } from './support/program.ts';
 
 let data: string;
 beforeAll(() => {
@@ -20,8 +21,7 @@ afterAll(() => {
   rmSync(data, { recursive: true, force: true });
 });
 
-const start = async (as?: AsWhom): Promise<RunningProgram> =>
-  await startProgram({ DATABASE_URL: '', WARMSTEAD_DATA: data }, as);
+const start = async (): Promise<RunningProgram> => await startProgram({ DATABASE_URL: '', WARMSTEAD_DATA: data });
 
 /** Where the records of this folder lie: in it, or elsewhere when its folder is closed to the database's account. */
 function cluster(): string {
@@ -44,16 +44,36 @@ async function openEnquiry(program: RunningProgram, label: string): Promise<void
   expect(answer.status).toBe(201);
 }
 
-test('a first start has the demonstration; what is put down outlives a stop, and a stop leaves nothing running', async () => {
+test('a first start is a shop of one’s own; what is put down outlives a stop, and a stop leaves nothing running', async () => {
   const first = await start();
-  const demonstration = await titles(first);
-  expect(demonstration).toHaveLength(5);
+  expect(first.output()).toContain('Set-up code: ');
+  expect(first.output()).not.toContain('demonstration');
+  expect(await titles(first)).toEqual([]);
   await openEnquiry(first, 'kept over a stop');
   expect(await first.stop()).toBe(0);
   expect(postmasterFacts(cluster())).toBeNull();
   const second = await start();
-  expect(await titles(second)).toEqual(['kept over a stop', ...demonstration]);
+  expect(second.output()).not.toContain('Set-up code: ');
+  expect(await titles(second)).toEqual(['kept over a stop']);
   expect(await second.stop()).toBe(0);
+});
+
+test('the demonstration is not put among records of a shop', async () => {
+  const asked = startProgram({ DATABASE_URL: '', WARMSTEAD_DATA: data, WARMSTEAD_DEMO: 'yes' });
+  await expect(asked).rejects.toThrow(/ended with 1 .*SETTING_DEMO_RECORDS/s);
+  expect(postmasterFacts(cluster())).toBeNull();
+});
+
+test('the demonstration is asked for once; its records say afterwards what they are', async () => {
+  const DATABASE_URL = await freshDatabaseUrl();
+  const asked = await startProgram({ DATABASE_URL, WARMSTEAD_DEMO: 'yes' });
+  expect(await titles(asked)).toHaveLength(5);
+  expect(asked.output()).not.toContain('Your own shop begins');
+  expect(await asked.stop()).toBe(0);
+  const later = await startProgram({ DATABASE_URL });
+  expect(later.output()).toContain('These records are the demonstration’s. Your own shop begins in new ones');
+  expect(await titles(later)).toHaveLength(5);
+  expect(await later.stop()).toBe(0);
 });
 
 test('what is put down outlives a crash', async () => {
@@ -67,10 +87,7 @@ test('what is put down outlives a crash', async () => {
 });
 
 test('two programs share one set of records; the first to stop leaves the other at work', async () => {
-  const [one, two] = await Promise.all([start('stranger'), start('stranger')]);
-  // Each start makes the passwords of the demonstration anew: those of the later one hold.
-  const owner = await signInOwner(one.url, two.output()).catch(async () => await signInOwner(one.url, one.output()));
-  sameOwner(two.url, owner);
+  const [one, two] = await Promise.all([start(), start()]);
   await openEnquiry(one, 'seen from both');
   expect(await titles(two)).toContain('seen from both');
   expect(await one.stop()).toBe(0);

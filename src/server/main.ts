@@ -3,23 +3,19 @@
 // WARMSTEAD_MQTT and WARMSTEAD_BACKUP (with WARMSTEAD_BACKUP_KEEP) are read here and nowhere else.
 import type { AddressInfo } from 'node:net';
 import { join, resolve } from 'node:path';
-import { demoPasswords } from '../desk/accounts/demo-people.ts';
-import type { AccountDesk } from '../desk/accounts/sessions.ts';
-import { firstStartCode } from '../desk/accounts/set-up.ts';
-import { fillDemoPlacements } from '../desk/demo-placements.ts';
-import { type DeskContext, systemClock } from '../desk/desk-context.ts';
+import { systemClock } from '../desk/desk-context.ts';
 import { startNightWork } from '../desk/night-work.ts';
 import { startPlanner } from '../desk/planner.ts';
 import { takeProofs } from '../desk/proof-later.ts';
 import { startProver } from '../desk/prover.ts';
-import { demoShop, fillDemo } from '../records/demo.ts';
 import { openRecords, type Records } from '../records/open.ts';
 import { type Queue, startQueue } from '../records/queue.ts';
 import { programRoot } from '../records/root.ts';
-import { type Branch, firstBranch } from '../records/shops.ts';
+import type { Branch } from '../records/shops.ts';
 import { holdTurn, turns } from '../records/turn.ts';
 import type { Fault } from '../shared/fault.ts';
 import { buildApp } from './app.ts';
+import { firstShop, waysIn } from './first-shop.ts';
 import { startMqttFeed } from './mqtt-feed.ts';
 import { type Settings, settingsFrom } from './settings.ts';
 import type { App } from './types.ts';
@@ -36,8 +32,12 @@ async function start(chosen: Settings): Promise<Stop | null> {
   const opened = await openRecords({ databaseUrl: chosen.databaseUrl, dataFolder });
   if (!opened.ok) return fail(opened.faults);
   const records = opened.value;
-  const branch = await branchOf(records, chosen.demo);
-  if (chosen.demo) await fillDemoPlacements(ownerAt(branch, records));
+  const first = await firstShop(records, chosen.demo);
+  if (!first.ok) {
+    await records.close();
+    return fail(first.faults);
+  }
+  const branch = first.value;
   const planner = startPlanner();
   const account = { db: records.db, clock: systemClock };
   const feed = chosen.mqttUrl === undefined ? null : liveFeed(records, chosen.mqttUrl);
@@ -69,12 +69,6 @@ async function start(chosen: Settings): Promise<Stop | null> {
   return stop;
 }
 
-const ownerAt = ({ branchId }: Branch, { db }: Records): DeskContext => ({
-  actor: { name: 'desk', branchId, role: 'owner' },
-  clock: systemClock,
-  db,
-});
-
 /** Several processes hear the same broker; one of them keeps what it says. */
 const liveFeed = (records: Records, url: string) =>
   holdTurn(records.pool, {
@@ -93,29 +87,11 @@ async function nightQueue(records: Records, chosen: Settings): Promise<Queue> {
   return queue;
 }
 
-async function branchOf({ db }: Records, demo: boolean): Promise<Branch> {
-  const at = systemClock.now();
-  if (!demo) return await firstBranch(db, { shopName: 'Our shop', branchName: 'Counter', at });
-  return await firstBranch(db, { ...demoShop, at, fill: async (tx, branchId) => await fillDemo(tx, branchId, at) });
-}
-
-/** What the terminal tells about getting in: the code of the first start, or the people of the demonstration. */
-async function waysIn(account: AccountDesk, branch: Branch, demo: boolean): Promise<readonly string[]> {
-  if (demo && branch.shopName === demoShop.shopName) {
-    const people = await demoPasswords(account, branch.branchId);
-    if (people.length > 0) {
-      return ['People of the demonstration:', ...people.map((one) => `  ${one.name} (${one.role}): ${one.password}`)];
-    }
-  }
-  const code = await firstStartCode(account);
-  return code === null ? [] : [`Set-up code: ${code}`, 'Open the address above and type it there to become the owner.'];
-}
-
-function announce(app: App, branch: Branch, records: string, waysIn: readonly string[]): void {
+function announce(app: App, branch: Branch, records: string, gettingIn: readonly string[]): void {
   const { address, family, port } = app.server.address() as AddressInfo;
   console.log(`\nWarmstead is ready:  http://${family === 'IPv6' ? `[${address}]` : address}:${port}`);
   console.log(`Shop: ${branch.shopName}. Records: ${records}.`);
-  for (const line of waysIn) console.log(line);
+  for (const line of gettingIn) console.log(line);
   console.log('Stop with Ctrl-C.');
 }
 

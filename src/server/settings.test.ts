@@ -1,7 +1,7 @@
 import { expect, test } from 'vitest';
 import { settingsFrom, usualPort } from './settings.ts';
 
-test('nothing set: this machine only, built-in records, demonstration shop', () => {
+test('nothing set: this machine only, built-in records, a real shop', () => {
   expect(settingsFrom({})).toEqual({
     ok: true,
     value: {
@@ -14,15 +14,18 @@ test('nothing set: this machine only, built-in records, demonstration shop', () 
       perMinute: undefined,
       mqttUrl: undefined,
       backup: null,
-      demo: true,
+      demo: false,
     },
   });
 });
 
-test("a server of one's own is not filled with the demonstration unless asked", () => {
+test('the demonstration is asked for, and lies in a folder of its own', () => {
   const DATABASE_URL = 'postgresql://a:b@host/c';
   expect(settingsFrom({ DATABASE_URL })).toMatchObject({ value: { demo: false, databaseUrl: DATABASE_URL } });
   expect(settingsFrom({ DATABASE_URL, WARMSTEAD_DEMO: 'yes' })).toMatchObject({ value: { demo: true } });
+  expect(settingsFrom({ WARMSTEAD_DEMO: 'yes' })).toMatchObject({ value: { demo: true, dataFolder: 'data-demo' } });
+  expect(settingsFrom({ WARMSTEAD_DEMO: 'no' })).toMatchObject({ value: { demo: false, dataFolder: 'data-local' } });
+  expect(settingsFrom({ WARMSTEAD_DEMO: 'yes', WARMSTEAD_DATA: 'x' })).toMatchObject({ value: { dataFolder: 'x' } });
 });
 
 test('all that is wrong is said at once, and never a password', () => {

@@ -11,7 +11,7 @@ export interface Settings {
   readonly dataFolder: string;
   /** Further names the program is reached by. */
   readonly hosts: readonly string[];
-  /** Whether a new set of records begins with the demonstration shop. */
+  /** Whether the demonstration shop is asked for; a real shop unless it is. */
   readonly demo: boolean;
   /** Addresses of proxies in front of the program that bring https; believed when they say so. */
   readonly proxies: readonly string[];
@@ -74,14 +74,14 @@ export function settingsFrom(env: Readonly<Record<string, string | undefined>>):
     port,
     host: env.HOST || '127.0.0.1',
     databaseUrl,
-    dataFolder: env.WARMSTEAD_DATA || 'data-local',
+    // The demonstration never lies among records of a real shop.
+    dataFolder: env.WARMSTEAD_DATA || (demo === 'yes' ? 'data-demo' : 'data-local'),
     hosts: listOf(env.WARMSTEAD_HOSTS),
     proxies,
     perMinute,
-    // A server of the shop's own is never filled with invented rows unless asked for.
     mqttUrl,
     backup: env.WARMSTEAD_BACKUP ? { folder: env.WARMSTEAD_BACKUP, keep } : null,
-    demo: demo === '' ? databaseUrl === undefined : demo === 'yes',
+    demo: demo === 'yes',
   });
 }
 

@@ -50,6 +50,7 @@ const statusByCode: Readonly<Record<string, number>> = {
   OVERRIDE_NEEDLESS: 409,
   RELEASE_SHUT: 409,
   REQUEST_TOO_LARGE: 413,
+  REQUEST_BYTES: 415,
   LOG_TOO_LARGE: 413,
   LOG_TOO_MANY_ROWS: 413,
   ENQUIRY_TOO_LARGE: 413,

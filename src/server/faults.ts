@@ -45,6 +45,14 @@ export const requestFaults = {
     say: 'The request is not JSON that can be read.',
     fix: 'Send valid JSON with the header "content-type: application/json".',
   }),
+  notBytes: (got: string): Fault => ({
+    code: 'REQUEST_BYTES',
+    field: '',
+    got: got.slice(0, 100),
+    allowed: 'the bytes of a file, as application/octet-stream',
+    say: 'No file was sent.',
+    fix: 'Send the file as it is with the header "content-type: application/octet-stream".',
+  }),
   tooLarge: (limitBytes: number): Fault => ({
     code: 'REQUEST_TOO_LARGE',
     field: '',

@@ -46,6 +46,28 @@ const good = [
 ] as const;
 
 describe('files and proof', () => {
+  test.each([
+    ['a number', '-2124263202', 'application/json'],
+    ['a list', '[1,2]', 'application/json'],
+    ['a text', '"time,temp"', 'application/json'],
+    ['nothing', undefined, undefined],
+  ])('%s instead of a file is said so', async (_what, payload, type) => {
+    const answer = await server.app.inject({
+      method: 'POST',
+      url: `/api/enquiries/${await newHome()}/reading-files?name=log.csv`,
+      ...(type === undefined ? {} : { headers: { 'content-type': type } }),
+      ...(payload === undefined ? {} : { payload }),
+    });
+    expect(answer.statusCode).toBe(415);
+    expect(codes(answer.json())).toEqual(['REQUEST_BYTES']);
+  });
+
+  test('bytes at a door of JSON are no JSON', async () => {
+    const headers = { 'content-type': 'application/octet-stream' };
+    const answer = await server.app.inject({ method: 'POST', url: '/api/enquiries', headers, payload: '{}' });
+    expect([answer.statusCode, ...(codes(answer.json()) ?? [])]).toEqual([400, 'REQUEST_JSON']);
+  });
+
   test('a file is understood, its question answered, the home judged and the answer kept', {
     timeout: 120_000,
   }, async () => {

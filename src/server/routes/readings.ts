@@ -1,5 +1,7 @@
 // The HTTP doors onto the readings of a home at the desk: files, typed readings, instruments, the proof.
 
+import { Readable } from 'node:stream';
+import type { TypeBoxTypeProvider } from '@fastify/type-provider-typebox';
 import type { CheckInput } from '../../desk/instruments.ts';
 import { addInstrument, checkInstrument, listInstruments } from '../../desk/instruments.ts';
 import { type SentReading, typeReadings } from '../../desk/keeper-page.ts';
@@ -34,31 +36,7 @@ const answers = { 200: anyAnswer };
 export function readingRoutes(app: App, doors: Doors): void {
   const prover = startProver();
   app.addHook('onClose', async () => await prover.close());
-  // A file comes as it is; the desk reads it as a stream and stops at its own limit.
-  app.addContentTypeParser('application/octet-stream', (_request, payload, done) => done(null, payload));
-
-  app.post(
-    '/api/enquiries/:id/reading-files',
-    {
-      config: { who: 'desk' },
-      schema: {
-        tags,
-        summary: 'Take a logger file in; the body is the file',
-        params: homeParams,
-        querystring: fileQuery,
-        response: { 201: anyAnswer },
-      },
-    },
-    async (request, reply) => {
-      const chunks = request.body as AsyncIterable<Uint8Array>;
-      const taken = await takeReadingFile(doors.desk(request), request.params.id, {
-        name: request.query.name ?? 'log',
-        chunks,
-        hints: {},
-      });
-      return taken.ok ? reply.code(201).send(taken.value) : await sendFaults(reply, taken.faults);
-    },
-  );
+  app.register(async (scope) => fileDoor(scope.withTypeProvider<TypeBoxTypeProvider>(), doors));
   app.get(
     '/api/enquiries/:id/reading-files',
     {
@@ -234,6 +212,37 @@ function laterRoutes(app: App, doors: Doors, queue: Queue): void {
       const found = await proofLater(doors.desk(request), queue, request.params.id);
       if (found === null) return await sendFaults(reply, [requestFaults.unknownPath('this proof')]);
       return reply.send(found);
+    },
+  );
+}
+
+/** Its own parser, and no other: a file comes as it is, the desk reads it as a stream and stops at its own limit. */
+function fileDoor(app: App, doors: Doors): void {
+  app.removeAllContentTypeParsers();
+  app.addContentTypeParser('application/octet-stream', (_request, payload, done) => done(null, payload));
+  app.addContentTypeParser('*', (_request, _payload, done) => done(null, null));
+  app.post(
+    '/api/enquiries/:id/reading-files',
+    {
+      config: { who: 'desk' },
+      schema: {
+        tags,
+        summary: 'Take a logger file in; the body is the file',
+        params: homeParams,
+        querystring: fileQuery,
+        response: { 201: anyAnswer },
+      },
+    },
+    async (request, reply) => {
+      if (!(request.body instanceof Readable)) {
+        return await sendFaults(reply, [requestFaults.notBytes(request.headers['content-type'] ?? 'nothing')]);
+      }
+      const taken = await takeReadingFile(doors.desk(request), request.params.id, {
+        name: request.query.name ?? 'log',
+        chunks: request.body as AsyncIterable<Uint8Array>,
+        hints: {},
+      });
+      return taken.ok ? reply.code(201).send(taken.value) : await sendFaults(reply, taken.faults);
     },
   );
 }

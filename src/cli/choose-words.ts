@@ -45,7 +45,7 @@ const en = {
   } satisfies Record<ShelfKind, string>,
   choices: 'Kits',
   none: 'None holds',
-  chance: (pct: string) => `${pct} of the versions hold in the worse season`,
+  chance: (pct: string) => `${pct} of the versions hold in the worst season`,
   weakest: (title: string, margin: string) => `weakest: ${title} (${margin})`,
   parts: 'parts',
   there: '(there already)',

@@ -107,10 +107,11 @@ const longestVerdict = (messages: Messages): number => Math.max(...Object.values
 
 function temperatureLines({ answer, show, terminal, messages }: PlanTextInput): string[] {
   const { plan, places } = messages;
-  const { winter, summer } = answer;
+  const { winter, mid, summer } = answer;
   const columns = [
     [plan.winterNight(show.temp(winter.night.roomC)), winter.nightInterval],
     [plan.winterDay(show.temp(winter.noon.roomC)), winter.noonInterval],
+    ...(mid ? ([[plan.midDay(show.temp(mid.noon.roomC)), mid.noonInterval]] as const) : []),
     [plan.summerDay(show.temp(summer.noon.roomC)), summer.noonInterval],
   ] as const;
   const placeWidth = Math.max(...placeIds.map((id) => widthOf(places[id]))) + 2;

@@ -7,11 +7,13 @@ import { need } from '../husbandry/rule.ts';
 import type { Enclosure } from '../physics/enclosure.ts';
 import { verdictFromShare } from '../shared/verdict.ts';
 import { intervalOf } from './interval.ts';
-import type { JudgedMember } from './judged-member.ts';
+import type { JudgedMember, JudgedMoment } from './judged-member.ts';
 import { baskingAimC, keeperTrims, type Moments } from './member.ts';
 
 /** Summer days on which the cool end may stand this much above the wanted band [K]; our choice. */
 export const summerAllowanceK = 2;
+/** Halfway to the hottest day it may stand half as far above; our choice. */
+export const midAllowanceK = summerAllowanceK / 2;
 /** Night: the warm refuge must reach the low end of what the species wants by night; our choice of place. */
 
 const say = coded('climate', {
@@ -54,10 +56,15 @@ const say = coded('climate', {
   coolIs: (found: string) => `The cool end stands at ${found} °C.`,
   hotDay: (room: string, found: string) =>
     `On the hottest day the room is at ${room} °C and the cool end at ${found} °C.`,
+  mildDay: (room: string, found: string) =>
+    `Halfway between winter and summer, at ${room} °C in the room, the cool end stands at ${found} °C.`,
+  noCoolingMid: 'No heater can cool this room: it is warmer than the cool end may be, for weeks.',
   noCooling: 'No heater can cool this room: every kit fails here.',
   alreadyOff: 'The heater is already off; the warmth comes from the room and the sun.',
   atMostSummer: (limit: string, high: string, allowance: string) =>
     `at most ${limit} °C (${high} °C and ${allowance} K for a hot day, our choice)`,
+  bandMid: (low: string, limit: string, high: string, allowance: string) =>
+    `${low} to ${limit} °C (${high} °C and ${allowance} K for a day halfway to the hottest, our choice)`,
   otherRoom: 'Another room, or one that is cooled.',
   outOfSun: 'Out of the sun.',
   shadeAir: 'Shade and night air, if they bring the room down.',
@@ -70,6 +77,8 @@ const say = coded('climate', {
   atMostReach: (alarm: string, target: string) => `at most ${alarm} °C, better ${target}`,
   burns: (found: string) =>
     `A surface within reach is at ${found} °C. Snakes often fail to leave a surface that burns them.`,
+  hottestMid:
+    'It is hottest in mid-season: the heater that is flat out in winter has something in hand then and reaches its aim.',
   guard: 'A guard round every hot heater inside.',
   thermostat: 'A thermostat on every heater, its probe where it cannot be moved.',
   lower: 'A lower dial, or the heater higher above the floor.',
@@ -118,6 +127,7 @@ export function climateVerdicts(
     basking(enclosure, climate, members, moments),
     night(enclosure, climate, members, moments),
     coolWinter(climate, members, moments),
+    coolMid(climate, members, moments),
     coolSummer(climate, members, moments),
     reachable(climate, members),
     humidity('winter', climate, members),
@@ -248,6 +258,37 @@ function coolWinter(climate: ClimateNeeds, members: readonly JudgedMember[], mom
   };
 }
 
+function coolMid(climate: ClimateNeeds, members: readonly JudgedMember[], moments: Moments): Judged {
+  const want = climate.coolAirC;
+  const limit = want.high + midAllowanceK;
+  const values = members.map((m) => m.midDay.places['cool-air']!);
+  const found = median(values);
+  const said = say.mildDay(number(moments.midDay.roomC), number(found));
+  const inside = found >= want.low && found <= limit;
+  return {
+    id: 'cool-end-mid',
+    group: 'heat',
+    title: 'Cool end in mid-season',
+    wanted: say.bandMid(String(want.low), String(limit), String(want.high), String(midAllowanceK)),
+    values,
+    holds: (v) => v >= want.low && v <= limit,
+    unit: '°C',
+    basis: want,
+    failing: inside
+      ? [spreadText(found, '°C'), said]
+      : [said, ...(moments.midDay.roomC > limit ? [say.noCoolingMid] : [])],
+    fixes: inside
+      ? []
+      : found < want.low
+        ? [say.coverVents, say.insulateCool]
+        : moments.midDay.roomC > limit
+          ? [say.otherRoom]
+          : [say.longer, say.ventCool],
+    settledBy: say.readCool,
+    holding: said,
+  };
+}
+
 function coolSummer(climate: ClimateNeeds, members: readonly JudgedMember[], moments: Moments): Judged {
   const want = climate.coolAirC;
   const limit = want.high + summerAllowanceK;
@@ -278,14 +319,11 @@ function coolSummer(climate: ClimateNeeds, members: readonly JudgedMember[], mom
 
 function reachable(climate: ClimateNeeds, members: readonly JudgedMember[]): Judged {
   const { alarm, target } = climate.reachableMaxC;
-  const values = members.map((m) =>
-    Math.max(
-      m.winterDay.places['hottest-reachable']!,
-      m.untrimmedDay.places['hottest-reachable']!,
-      m.winterNight.places['hottest-reachable']!,
-      m.summerDay.places['hottest-reachable']!,
-    ),
-  );
+  const hottest = (...moments: readonly JudgedMoment[]) =>
+    Math.max(...moments.map((m) => m.places['hottest-reachable']!));
+  const atEnds = members.map((m) => hottest(m.winterDay, m.untrimmedDay, m.winterNight, m.summerDay));
+  const values = members.map((m, i) => Math.max(atEnds[i]!, hottest(m.midDay, m.midNight)));
+  const burns = say.burns(number(median(values)));
   return {
     id: 'hottest-reachable',
     group: 'safety',
@@ -295,7 +333,8 @@ function reachable(climate: ClimateNeeds, members: readonly JudgedMember[]): Jud
     holds: (v) => v <= alarm,
     unit: '°C',
     basis: { ...climate.reachableMaxC, read: 'memory' },
-    failing: [say.burns(number(median(values)))],
+    // a tenth of a degree is what the sentences show
+    failing: median(values) > median(atEnds) + 0.05 ? [burns, say.hottestMid] : [burns],
     fixes: [say.guard, say.thermostat, say.lower],
     settledBy: say.readHot,
     holding: say.safe(number(Math.max(...values))),

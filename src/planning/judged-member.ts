@@ -14,6 +14,8 @@ export interface JudgedMember {
   readonly winterNight: JudgedMoment;
   readonly winterDay: JudgedMoment;
   readonly summerDay: JudgedMoment;
+  readonly midDay: JudgedMoment;
+  readonly midNight: JudgedMoment;
   readonly untrimmedDay: JudgedMoment;
   readonly flatOutBaskingC: number;
   readonly trimmedDialC: number | null;

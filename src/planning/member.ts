@@ -1,4 +1,5 @@
-// One possible version of the box through the moments that decide a plan: the coldest night, the winter day, the hottest day.
+// One possible version of the box through the moments that decide a plan: the coldest night, the winter day, the hottest day,
+// and the day and night halfway between them (docs/decisions/0069).
 // When the keeper has a thermometer at the basking site and a thermostat to trim, each version is judged at the dial that
 // this keeper would end up with; otherwise at the set points as they stand.
 import type { ClimateNeeds } from '../husbandry/climate.ts';
@@ -16,6 +17,9 @@ export interface Moments {
   readonly winterDay: SteadyConditions;
   readonly summerDay: SteadyConditions;
   readonly summerNight: SteadyConditions;
+  /** Mid-season: halfway between the two days, and between the two nights. */
+  readonly midDay: SteadyConditions;
+  readonly midNight: SteadyConditions;
 }
 
 export interface MemberAnswer {
@@ -23,6 +27,8 @@ export interface MemberAnswer {
   readonly winterDay: SteadyAnswer;
   readonly summerDay: SteadyAnswer;
   readonly summerNight: SteadyAnswer;
+  readonly midDay: SteadyAnswer;
+  readonly midNight: SteadyAnswer;
   /** Winter day with the heater flat out: what the kit can reach. */
   readonly flatOutBaskingC: number;
   /** The same moments as the dial stands, before any trimming (the same objects when nothing is trimmed). */
@@ -44,13 +50,27 @@ export function momentsOf(enclosure: Enclosure): Moments {
     sunWPerM2: isDay ? sunAt(day, hour) : 0,
     isDay,
   });
+  const winterNight = at(winter, extremeHour(enclosure, winter, false, -1), false);
+  const winterDay = at(winter, extremeHour(enclosure, winter, true, -1), true);
+  const summerDay = at(summer, extremeHour(enclosure, summer, true, 1), true);
+  const summerNight = at(summer, extremeHour(enclosure, summer, false, 1), false);
   return {
-    winterNight: at(winter, extremeHour(enclosure, winter, false, -1), false),
-    winterDay: at(winter, extremeHour(enclosure, winter, true, -1), true),
-    summerDay: at(summer, extremeHour(enclosure, summer, true, 1), true),
-    summerNight: at(summer, extremeHour(enclosure, summer, false, 1), false),
+    winterNight,
+    winterDay,
+    summerDay,
+    summerNight,
+    midDay: between(winterDay, summerDay),
+    midNight: between(winterNight, summerNight),
   };
 }
+
+/** Room, its humidity and the sun halfway between two moments; our choice of what mid-season is. */
+const between = (a: SteadyConditions, b: SteadyConditions): SteadyConditions => ({
+  roomC: (a.roomC + b.roomC) / 2,
+  roomRhPct: (a.roomRhPct + b.roomRhPct) / 2,
+  sunWPerM2: (a.sunWPerM2 + b.sunWPerM2) / 2,
+  isDay: a.isDay,
+});
 
 /** Hour of the coldest (-1) or hottest (+1) room within the day or night period; sun counts as 1 K per 20 W/m2 for the choice. */
 function extremeHour(enclosure: Enclosure, day: RoomDay, isDay: boolean, sign: 1 | -1): number {
@@ -121,11 +141,18 @@ export function memberAnswer(
   const night = settleBox(model, winterNight, day);
   const hot = settleBox(model, summerDay, day);
   const warmNight = settleBox(model, summerNight, night);
+  // a heater that is flat out in winter has something in hand here, so the day is held anew, not read off the others
+  const midDay = { ...moments.midDay, ...held };
+  const midNight = { ...moments.midNight, ...nightSetC };
+  const mild = settleBox(model, midDay, trimmed ?? day);
+  const mildNight = settleBox(model, midNight, night);
   return {
     winterNight: answer(winterNight, night),
     winterDay: trimmed ? answer({ ...moments.winterDay }, trimmed) : untrimmedDay,
     summerDay: answer(summerDay, hot),
     summerNight: answer(summerNight, warmNight),
+    midDay: answer(midDay, mild),
+    midNight: answer(midNight, mildNight),
     flatOutBaskingC,
     untrimmedDay,
     trimmedDialC: reaches ? dialC : null,

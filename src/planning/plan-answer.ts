@@ -25,6 +25,14 @@ export interface SeasonAnswer {
   readonly noonInterval: Readonly<Partial<Record<PlaceId, Interval>>>;
 }
 
+/** Halfway between winter and summer, where a heater that is flat out in winter may reach its aim. */
+export interface MidSeasonAnswer {
+  readonly noon: SteadyAnswer;
+  readonly night: SteadyAnswer;
+  readonly noonInterval: Readonly<Partial<Record<PlaceId, Interval>>>;
+  readonly nightInterval: Readonly<Partial<Record<PlaceId, Interval>>>;
+}
+
 export interface DialAdvice {
   readonly thermostatId: string;
   readonly setDayC: number;
@@ -44,6 +52,8 @@ export interface PlanAnswer {
   readonly needs: readonly NeedVerdict[];
   readonly winter: SeasonAnswer;
   readonly summer: SeasonAnswer;
+  /** Not there in plans that were kept before mid-season was judged. */
+  readonly mid?: MidSeasonAnswer;
   readonly dial: readonly DialAdvice[];
   readonly kWhPerDayWinter: number;
   readonly kWhPerDaySummer: number;

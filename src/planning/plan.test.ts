@@ -89,6 +89,37 @@ describe('a wooden vivarium with a trimmed pulse thermostat', { timeout: 60_000 
     expect(p.summer.noon.heaterW[0]!).toBeGreaterThan(30);
   });
 
+  test('a heater that is flat out in winter reaches its aim in mid-season, and its surface is hottest then', () => {
+    const pvc = json('examples/pvc-1200.json') as Enclosure;
+    const { winter: w, summer: s } = pvc.room;
+    const p = plan({
+      ...pvc,
+      heaters: pvc.heaters.map((h) => ({ ...h, powerW: Math.round(h.powerW * 1.49) })),
+      room: { winter: { ...w, lowC: 6.4, highC: 7.2 }, summer: { ...s, lowC: 22, highC: 26.5 } },
+    });
+    const mostW = pvc.heaters[0]!.powerW * 1.49;
+    const watts = [p.winter, p.mid!, p.summer].map((x) => x.noon.heaterW[0]!);
+    expect(watts[0]!).toBeGreaterThan(0.95 * mostW);
+    expect(watts[1]!).toBeLessThan(0.97 * mostW);
+    expect(watts[2]!).toBeLessThan(watts[1]!);
+    const hottest = [p.winter, p.mid!, p.summer].map((x) => x.noonInterval['hottest-reachable']!.median);
+    expect(hottest[1]!).toBeGreaterThan(Math.max(hottest[0]!, hottest[2]!) + 0.5);
+    const reach = need(p, 'hottest-reachable');
+    const held = [p.winter, p.summer].every((x) => x.noonInterval['hottest-reachable']!.median <= 38);
+    expect([held, reach.verdict]).not.toEqual([true, 'holds']);
+    expect(reach.reasons.join(' ')).toContain('hottest in mid-season');
+  });
+
+  test('mid-season lies between winter and summer, with a limit of its own at the cool end', () => {
+    const mid = usual.mid!;
+    expect(mid.noon.roomC).toBeCloseTo((usual.winter.noon.roomC + usual.summer.noon.roomC) / 2, 9);
+    expect(mid.night.roomC).toBeCloseTo((usual.winter.night.roomC + usual.summer.night.roomC) / 2, 9);
+    const cool = need(usual, 'cool-end-mid');
+    expect(cool.verdict).toBe('holds');
+    const mild: Enclosure = { ...wood, room: { ...wood.room, winter: { ...wood.room.summer, lowC: 24, highC: 27 } } };
+    expect(need(plan(mild), 'cool-end-mid').verdict).toBe('fails');
+  });
+
   test('an unguarded emitter within reach fails, whatever the dial', () => {
     const bare: Enclosure = { ...wood, heaters: wood.heaters.map((h) => ({ ...h, guarded: false })) };
     expect(need(plan(bare, 4), 'hottest-reachable').verdict).toBe('fails');

@@ -1,4 +1,4 @@
-// The plan: does this enclosure work for this animal in this room, in winter and in summer?
+// The plan: does this enclosure work for this animal in this room, in winter, in summer and between?
 // An ensemble of likely boxes gives verdicts, intervals, the dial and the power; the best estimate gives the two days.
 import type { ClimateNeeds } from '../husbandry/climate.ts';
 import type { NeedVerdict } from '../husbandry/need.ts';
@@ -68,6 +68,12 @@ export function planEnclosure(input: PlanInput, onMember?: (doneFrac: number) =>
       (m) => m.summerNight,
       (m) => m.summerDay,
     ),
+    mid: {
+      noon: members[0]!.midDay,
+      night: members[0]!.midNight,
+      noonInterval: placeIntervals(members.map((m) => m.midDay)),
+      nightInterval: placeIntervals(members.map((m) => m.midNight)),
+    },
     dial: dialAdvice(input, best, members, moments),
     kWhPerDayWinter: winterDay.kWhPerDay,
     kWhPerDaySummer: summerDay.kWhPerDay,
@@ -83,7 +89,7 @@ const counts = (n: NeedVerdict): boolean => n.group !== 'comfort';
 
 function headlineOf(verdict: Verdict, needs: readonly NeedVerdict[]): string {
   const bad = needs.filter((n) => counts(n) && n.verdict === verdict);
-  if (verdict === 'holds') return 'Holds: every need is met in winter and in summer.';
+  if (verdict === 'holds') return 'Holds: every need is met in winter, in summer and between.';
   const first = bad[0];
   const rest = bad.length > 1 ? ` and ${bad.length - 1} more` : '';
   return verdict === 'fails'

@@ -102,6 +102,7 @@ export const de: Messages = {
     place: 'Ort',
     winterNight: (room) => `Winternacht, Zimmer ${room}`,
     winterDay: (room) => `Wintertag, Zimmer ${room}`,
+    midDay: (room) => `Tag dazwischen, Zimmer ${room}`,
     summerDay: (room) => `Sommertag, Zimmer ${room}`,
     dial: 'Regler',
     dialSet: (id, day, night) => `${id}: bei Tag auf ${day}, bei Nacht auf ${night}`,

@@ -104,6 +104,7 @@ export const en = {
     place: 'place',
     winterNight: (room: string): string => `winter night, room ${room}`,
     winterDay: (room: string): string => `winter day, room ${room}`,
+    midDay: (room: string): string => `mid-season day, room ${room}`,
     summerDay: (room: string): string => `summer day, room ${room}`,
     dial: 'Dial',
     dialSet: (id: string, day: string, night: string): string => `${id}: set to ${day} by day, ${night} by night`,

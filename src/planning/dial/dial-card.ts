@@ -33,6 +33,8 @@ export interface DialCard {
   readonly day: DialExpectation;
   readonly night: DialExpectation;
   readonly summer: DialExpectation;
+  /** The dial left where winter put it: at part duty in a mild room. */
+  readonly mid: DialExpectation;
   /** Probe places by how little the dial is in doubt, best first; the first entry of the kit's own probe is marked. */
   readonly probes: readonly (ProbePlace & { readonly chosen: boolean })[];
 }
@@ -81,6 +83,7 @@ export function dialCard(
     day: expect((s) => s.day, setDayC, false),
     night: expect((s) => s.night, setNightC, true),
     summer: expect((s) => s.summer, setDayC, false),
+    mid: expect((s) => s.mid, setDayC, false),
     probes: places.sort((a, c) => widthOf(a.dialC) - widthOf(c.dialC)),
   };
 }

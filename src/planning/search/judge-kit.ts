@@ -2,7 +2,7 @@
 // would settle at, then judged need by need as the plan judges (climate-verdicts.ts; a test keeps both the same).
 import type { ClimateNeeds } from '../../husbandry/climate.ts';
 import type { PlaceId } from '../../physics/answer.ts';
-import { summerAllowanceK } from '../climate-verdicts.ts';
+import { midAllowanceK, summerAllowanceK } from '../climate-verdicts.ts';
 import { dialForReading } from '../dial/dial-setting.ts';
 import type { JudgedMember, JudgedMoment } from '../judged-member.ts';
 import { heldPowerW, linePlaces, type MemberSurface, onLine, type WattLine } from './surface.ts';
@@ -26,6 +26,8 @@ export interface KitPowers {
   readonly dayW: number;
   readonly nightW: number;
   readonly summerW: number;
+  readonly midW: number;
+  readonly midNightW: number;
   readonly dialC: number;
 }
 
@@ -33,6 +35,7 @@ export const kitNeeds = [
   'basking-surface',
   'night-warmth',
   'cool-end-winter',
+  'cool-end-mid',
   'cool-end-summer',
   'hottest-reachable',
   'humidity-winter',
@@ -40,7 +43,7 @@ export const kitNeeds = [
   'dew-on-glass',
 ] as const;
 export type KitNeed = (typeof kitNeeds)[number];
-/** Needs that a heater or a box change can mend in each season; the reachable surface counts in both. */
+/** Needs that a heater or a box change can mend in each season; the reachable surface counts in all. */
 export const winterNeeds: readonly KitNeed[] = [
   'basking-surface',
   'night-warmth',
@@ -49,6 +52,7 @@ export const winterNeeds: readonly KitNeed[] = [
   'humidity-winter',
   'dew-on-glass',
 ];
+export const midNeeds: readonly KitNeed[] = ['cool-end-mid', 'hottest-reachable'];
 export const summerNeeds: readonly KitNeed[] = ['cool-end-summer', 'hottest-reachable', 'humidity-summer'];
 
 export function kitPowers(surface: MemberSurface, b: Behaviour): KitPowers {
@@ -60,7 +64,9 @@ export function kitPowers(surface: MemberSurface, b: Behaviour): KitPowers {
   const setC = b.twoHeaters || !reaches ? b.setNightC : Math.min(b.setNightC, dialC);
   const nightW = heldPowerW(surface.night, setC, b.nightBandK, nightRatedW);
   const summerW = Math.min(surface.summer.highW, ratedW);
-  return { dayW, nightW, summerW, dialC };
+  const midW = Math.min(surface.mid.highW, ratedW);
+  const midNightW = heldPowerW(surface.midNight, setC, b.nightBandK, nightRatedW);
+  return { dayW, nightW, summerW, midW, midNightW, dialC };
 }
 
 /** Whether this heater reaches the wanted basking surface, so that its dial can be trimmed by it. */
@@ -69,18 +75,21 @@ const canTrim = (surface: MemberSurface, ratedW: number): boolean =>
 
 /** How far each need is from its limit, in the order of kitNeeds: held at 0 and above. Degrees, or points of humidity. */
 export function needMargins(surface: MemberSurface, b: Behaviour, climate: ClimateNeeds): number[] {
-  const { dayW, nightW, summerW } = kitPowers(surface, b);
-  const { day, night, summer } = surface;
+  const { dayW, nightW, summerW, midW, midNightW } = kitPowers(surface, b);
+  const { day, night, summer, mid, midNight } = surface;
   const basking = onLine(day, 'basking-surface', dayW);
   const hottest = Math.max(
     onLine(day, 'hottest-reachable', dayW),
     onLine(night, 'hottest-reachable', nightW),
     onLine(summer, 'hottest-reachable', summerW),
+    onLine(mid, 'hottest-reachable', midW),
+    onLine(midNight, 'hottest-reachable', midNightW),
   );
   return [
     within(basking, climate.baskingSurfaceC) + 0.05,
     warmPlace(night, nightW) - climate.nightMinC.low,
     within(onLine(day, 'cool-air', dayW), climate.coolAirC),
+    within(onLine(mid, 'cool-air', midW), { low: climate.coolAirC.low, high: climate.coolAirC.high + midAllowanceK }),
     climate.coolAirC.high + summerAllowanceK - onLine(summer, 'cool-air', summerW),
     climate.reachableMaxC.alarm - hottest,
     within(rh(onLine(day, 'coolRhPct', dayW)), climate.rhPct),
@@ -118,6 +127,8 @@ export function judgedMember(surface: MemberSurface, b: Behaviour): JudgedMember
     winterDay,
     untrimmedDay: winterDay,
     summerDay: at(surface.summer, p.summerW, ratedW),
+    midDay: at(surface.mid, p.midW, ratedW),
+    midNight: at(surface.midNight, p.midNightW, b.nightPowerW * surface.heaterPower),
     flatOutBaskingC: onLine(surface.day, 'basking-surface', ratedW),
     trimmedDialC: canTrim(surface, ratedW) ? p.dialC : null,
   };

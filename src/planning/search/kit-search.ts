@@ -243,7 +243,13 @@ function ventChangesNeeded(
 }
 
 /** Needs that another place of the heater would change; damp is a matter of vents and water. */
-const placeNeeds: readonly KitNeed[] = ['night-warmth', 'cool-end-winter', 'cool-end-summer', 'hottest-reachable'];
+const placeNeeds: readonly KitNeed[] = [
+  'night-warmth',
+  'cool-end-winter',
+  'cool-end-mid',
+  'cool-end-summer',
+  'hottest-reachable',
+];
 /** Kept by so many judged spreads in the best-estimate version, a need holds in nine versions of ten; so does a basking
  *  surface that is held with a quarter of the power in hand. Our choice. */
 const comfortable = { spreads: 1.3, dutyFrac: 0.75 } as const;

@@ -1,6 +1,6 @@
 // In which order kits are offered. First what holds, then what is not known to, then what fails. Among those that hold:
 // those whose needs all hold together in nine versions of ten, then thermostats that suit well before those that do at a pinch, then the lower cost over the years. Among the others: the
-// better chance in the worse season, then the same; what fails, by how far it misses. The order is our choice.
+// better chance in the worst season, then the same; what fails, by how far it misses. The order is our choice.
 import { ensembleBounds, type Verdict } from '../../shared/verdict.ts';
 import type { Bounds } from './tally.ts';
 

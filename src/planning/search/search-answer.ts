@@ -29,7 +29,7 @@ export interface KitChoice {
   readonly changes: readonly BoxChange[];
   readonly spot: HeaterSpot;
   readonly verdict: Verdict;
-  /** Share of the versions in which every need of climate holds in the worse season. */
+  /** Share of the versions in which every need of climate holds in the worst season. */
   readonly chanceFrac: number;
   readonly weakest: WeakestNeed;
   readonly needs: readonly NeedVerdict[];

@@ -89,6 +89,7 @@ describe('kits read off lines', () => {
           for (const place of ['basking-surface', 'warm-hide', 'cool-air', 'hottest-reachable'] as const) {
             near(ours.winterDay.places[place], direct.winterDay.places[place], 0.33);
             near(ours.winterNight.places[place], direct.winterNight.places[place], 0.33);
+            near(ours.midDay.places[place], direct.midDay.places[place], 0.33);
           }
           // The plan takes all heaters flat out to say whether the dial can be trimmed, a kit only the day heater.
           if (ours.trimmedDialC !== null) near(ours.trimmedDialC, direct.trimmedDialC, 0.33);

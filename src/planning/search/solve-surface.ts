@@ -1,5 +1,5 @@
-// Solves the states of one version of one arrangement that surface.ts draws its lines through: three settled boxes,
-// five where another heater works at night.
+// Solves the states of one version of one arrangement that surface.ts draws its lines through: four settled boxes,
+// six where another heater works at night.
 // This is the slow part of a search and runs in workers. Leaves out: judging (judge-kit.ts).
 import type { ClimateNeeds } from '../../husbandry/climate.ts';
 import { stateOn } from '../../physics/network.ts';
@@ -41,8 +41,9 @@ export function solveSurface(
   const reaches = heldW < mostW * 0.999;
   const parts = { model, moments, held, dayW, near };
   const { day, night, states } = model.enclosure.heaters.length > 1 ? twoHeaters(parts) : oneHeater(parts);
-  const summer = summerLine(parts, day, climate);
-  const warmer = moments.summerNight.roomC;
+  const after = states.length;
+  const summer = seasonLine(parts, day, climate, moments.summerDay, startOf(parts, after, held));
+  const mid = seasonLine(parts, day, climate, moments.midDay, near ? startOf(parts, after + 1, held) : held);
   return {
     surface: {
       heaterPower: parameters.heaterPower,
@@ -50,9 +51,11 @@ export function solveSurface(
       day,
       night,
       summer: summer.line,
-      summerNight: inRoom(night, warmer),
+      summerNight: inRoom(night, moments.summerNight.roomC),
+      mid: mid.line,
+      midNight: inRoom(night, moments.midNight.roomC),
     },
-    settled: { held, others: [...states, summer.settled] },
+    settled: { held, others: [...states, summer.settled, mid.settled] },
   };
 }
 
@@ -129,17 +132,18 @@ function twoHeaters(parts: Parts): Lines {
   };
 }
 
-/** The hottest day with the basking surface held, solved; other powers by the winter day's slopes. */
-function summerLine(
+/** A day of another season with the basking surface held, solved; other powers by the winter day's slopes. */
+function seasonLine(
   parts: Parts,
   day: WattLine,
   climate: ClimateNeeds,
+  moment: SteadyConditions,
+  start: SettledBox,
 ): { readonly line: WattLine; readonly settled: SettledBox } {
-  const { model, moments, held } = parts;
-  const which = model.enclosure.heaters.length > 1 ? 3 : 1;
-  const now = settleBox(model, dayHold(model, moments.summerDay, climate), startOf(parts, which, held));
-  const values = valuesOf(model, moments.summerDay, now, 0);
-  const line = shifted(day, values, now.now[0]?.powerW ?? 0, moments.summerDay.roomC);
+  const { model } = parts;
+  const now = settleBox(model, dayHold(model, moment, climate), start);
+  const values = valuesOf(model, moment, now, 0);
+  const line = shifted(day, values, now.now[0]?.powerW ?? 0, moment.roomC);
   return { line, settled: now };
 }
 

@@ -46,6 +46,9 @@ export interface MemberSurface {
   readonly summer: WattLine;
   /** Hottest night. */
   readonly summerNight: WattLine;
+  /** Mid-season day, the basking surface held anew; the winter day's slopes. */
+  readonly mid: WattLine;
+  readonly midNight: WattLine;
 }
 
 /** Value at a power [W]. */

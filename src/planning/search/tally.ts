@@ -2,7 +2,7 @@
 // Certain by counting; or because a need is missed by more than four times its spread; or because a share cannot grow so
 // far in the versions that are left, to more than three standard errors. Leaves out: costs.
 import { ensembleBounds, type Verdict, verdictFromShare, worstVerdict } from '../../shared/verdict.ts';
-import { kitNeeds, summerNeeds, winterNeeds } from './judge-kit.ts';
+import { kitNeeds, midNeeds, summerNeeds, winterNeeds } from './judge-kit.ts';
 
 /** Versions after which a hopeless miss may be called certain, and how many spreads below the limit the mean must lie.
  *  A need that holds in a tenth of the versions has its mean about 1.3 spreads below; our choice with room to spare. */
@@ -11,7 +11,7 @@ export const certainAfter = { versions: 8, spreads: 4, leastSpread: 0.05 } as co
 /** Judged spread of each need before anything is measured, one standard deviation, in the order of kitNeeds: a box of one
  *  best-estimate version that misses by more than four of them is hopeless. Doubled for an open lid.
  *  Source: BOX-SPREAD (basking 3 K, air 1.2 to 1.5 K, humidity 15 points hold nine in ten). */
-export const judgedSpread: readonly number[] = [1.8, 0.75, 0.9, 0.9, 1.8, 9, 9, 2];
+export const judgedSpread: readonly number[] = [1.8, 0.75, 0.9, 0.9, 0.9, 1.8, 9, 9, 2];
 
 /** Standard errors within which a share is taken to stay while the remaining versions come in. The versions are spread
  *  evenly over every doubt (Latin hypercube), so that shares wander less than this allows; our choice. */
@@ -23,23 +23,21 @@ export interface Tally {
   tried: number;
   /** Versions in which each need held, in the order of kitNeeds. */
   readonly held: number[];
-  winterHeld: number;
-  summerHeld: number;
+  /** Versions in which all needs of a season held: winter, mid-season, summer. */
+  readonly seasonHeld: number[];
   /** How far the best-estimate version misses its needs, in judged spreads, all together: for ordering kits that fail. */
   shortfall: number;
   readonly sum: number[];
   readonly sumOfSquares: number[];
 }
 
-const winterIndex = winterNeeds.map((n) => kitNeeds.indexOf(n));
-const summerIndex = summerNeeds.map((n) => kitNeeds.indexOf(n));
+const seasons = [winterNeeds, midNeeds, summerNeeds].map((needs) => needs.map((n) => kitNeeds.indexOf(n)));
 
 export const emptyTally = (spreadFactor = 1): Tally => ({
   spreadFactor,
   tried: 0,
   held: kitNeeds.map(() => 0),
-  winterHeld: 0,
-  summerHeld: 0,
+  seasonHeld: seasons.map(() => 0),
   shortfall: 0,
   sum: kitNeeds.map(() => 0),
   sumOfSquares: kitNeeds.map(() => 0),
@@ -48,14 +46,14 @@ export const emptyTally = (spreadFactor = 1): Tally => ({
 /** Count one version. @param margins of kitNeeds, from needMargins */
 export function count(tally: Tally, margins: readonly number[]): void {
   const holds = margins.map((m) => m >= 0);
-  const all = (index: readonly number[]) => index.every((i) => holds[i]);
   margins.forEach((m, i) => {
     if (holds[i]) tally.held[i] = (tally.held[i] ?? 0) + 1;
     tally.sum[i] = (tally.sum[i] ?? 0) + m;
     tally.sumOfSquares[i] = (tally.sumOfSquares[i] ?? 0) + m * m;
   });
-  if (all(winterIndex)) tally.winterHeld++;
-  if (all(summerIndex)) tally.summerHeld++;
+  seasons.forEach((index, s) => {
+    if (index.every((i) => holds[i])) tally.seasonHeld[s] = (tally.seasonHeld[s] ?? 0) + 1;
+  });
   tally.tried++;
   if (tally.tried > 1) return;
   tally.shortfall = margins.reduce((sum, m, i) => sum + Math.max(0, -m) / (judgedSpread[i] ?? 1), 0);
@@ -63,7 +61,7 @@ export function count(tally: Tally, margins: readonly number[]): void {
 
 export interface Bounds {
   readonly verdict: Verdict;
-  /** Share of versions in which everything holds in the worse season. */
+  /** Share of versions in which everything holds in the worst season. */
   readonly chanceFrac: number;
 }
 
@@ -73,7 +71,7 @@ export function boundsOf(tally: Tally, of: number): { readonly best: Bounds; rea
   const lost = hopeless(tally);
   const verdict = (more: number) =>
     worstVerdict(tally.held.map((h, i) => (lost[i] ? 'fails' : verdictFromShare((h + more) / of))));
-  const held = Math.min(tally.winterHeld, tally.summerHeld);
+  const held = Math.min(...tally.seasonHeld);
   const chance = (more: number) => Math.min(held + more, reachable(held, tally.tried, of)) / of;
   return {
     best: { verdict: verdict(left), chanceFrac: chance(left) },
@@ -94,7 +92,7 @@ export function estimateOf(tally: Tally): Bounds {
   const of = Math.max(1, tally.tried);
   return {
     verdict: worstVerdict(tally.held.map((h) => verdictFromShare(h / of))),
-    chanceFrac: Math.min(tally.winterHeld, tally.summerHeld) / of,
+    chanceFrac: Math.min(...tally.seasonHeld) / of,
   };
 }
 

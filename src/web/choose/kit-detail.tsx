@@ -69,6 +69,10 @@ export function KitDetail({ choice, currency, climate, onUse }: KitDetailProps) 
         <dd>{expect(dial.day)}</dd>
         <dt>{t('kits.expectNight')}</dt>
         <dd>{expect(dial.night)}</dd>
+        <dt>{t('kits.expectMid')}</dt>
+        <dd>{expect(dial.mid)}</dd>
+        <dt>{t('kits.expectSummer')}</dt>
+        <dd>{expect(dial.summer)}</dd>
         <dt>{t('kits.probe')}</dt>
         <dd>
           {probe?.at === 'mat' || !probe

@@ -37,7 +37,7 @@ export const chooseDe: Readonly<Record<keyof typeof chooseEn, string>> = {
   'kits.verdict': 'Urteil',
   'kits.chance': 'Aussicht',
   'kits.chanceNote':
-    'Aussicht: Anteil der wahrscheinlichen Behälter, in denen jeder Klimabedarf in der schlechteren Jahreszeit hält.',
+    'Aussicht: Anteil der wahrscheinlichen Behälter, in denen jeder Klimabedarf in der schlechtesten Jahreszeit hält (Winter, Sommer oder dazwischen).',
   'kits.weakest': 'Schwächster Bedarf',
   'kits.cost': 'Kosten',
   'kits.kit': 'Zu kaufen',
@@ -73,9 +73,11 @@ export const chooseDe: Readonly<Record<keyof typeof chooseEn, string>> = {
   'kits.dialNight': 'Regler in der Nacht',
   'kits.dialTrim':
     'Bei {set} beginnen; er endet wohl zwischen {low} und {high}, wenn er getrimmt wird, bis der Sonnenplatz {aim} zeigt.',
-  'kits.expect': 'Zu erwarten am Tag, Regler unberührt',
+  'kits.expect': 'Zu erwarten am Wintertag, Regler unberührt',
   'kits.expectSay': '{basking} am Sonnenplatz, {hide} im warmen Versteck, {cool} am kühlen Ende, Raum {room}',
-  'kits.expectNight': 'Zu erwarten in der Nacht',
+  'kits.expectNight': 'Zu erwarten in der kältesten Nacht',
+  'kits.expectMid': 'Zu erwarten zwischen Winter und Sommer, Regler wie im Winter',
+  'kits.expectSummer': 'Zu erwarten am heißesten Tag, Regler wie im Winter',
   'kits.probe': 'Fühler',
   'kits.probeSay': 'An der Rückwand neben dem Heizer, {z} hoch. Zweifel am Regler dort: {width}.',
   'kits.probeMat': 'Zwischen Matte und Boden.',

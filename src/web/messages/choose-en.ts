@@ -33,7 +33,8 @@ export const chooseEn = {
   'kits.name': 'Kit',
   'kits.verdict': 'Verdict',
   'kits.chance': 'Chance',
-  'kits.chanceNote': 'Chance: share of likely boxes in which every need of climate holds in the worse season.',
+  'kits.chanceNote':
+    'Chance: share of likely boxes in which every need of climate holds in the worst season (winter, summer or between).',
   'kits.weakest': 'Weakest need',
   'kits.cost': 'Cost',
   'kits.kit': 'To buy',
@@ -69,9 +70,11 @@ export const chooseEn = {
   'kits.dialNight': 'Dial by night',
   'kits.dialTrim':
     'Start at {set}; it may end between {low} and {high} once trimmed until the basking surface reads {aim}.',
-  'kits.expect': 'Expect by day, dial untouched',
+  'kits.expect': 'Expect on a winter day, dial untouched',
   'kits.expectSay': '{basking} at the basking surface, {hide} in the warm hide, {cool} at the cool end, room {room}',
-  'kits.expectNight': 'Expect by night',
+  'kits.expectNight': 'Expect on the coldest night',
+  'kits.expectMid': 'Expect in mid-season, dial left as in winter',
+  'kits.expectSummer': 'Expect on the hottest day, dial left as in winter',
   'kits.probe': 'Probe',
   'kits.probeSay': 'On the back wall beside the heater, {z} up. Doubt about the dial there: {width}.',
   'kits.probeMat': 'Between the mat and the floor.',

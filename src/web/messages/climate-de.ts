@@ -34,6 +34,12 @@ export const germanClimateSayings: Readonly<Record<string, string>> = {
   'climate.ventCool': 'Mehr Lüftungsfläche am kühlen Ende.',
   'climate.readCool': 'Eine Messung am kühlen Ende bei leer laufendem Terrarium.',
   'climate.coolIs': 'Das kühle Ende hat {0} °C.',
+  'climate.mildDay': 'Auf halbem Weg zwischen Winter und Sommer, bei {0} °C im Raum, hat das kühle Ende {1} °C.',
+  'climate.noCoolingMid':
+    'Kein Heizer kann diesen Raum kühlen: Er ist wochenlang wärmer, als das kühle Ende sein darf.',
+  'climate.hottestMid':
+    'Am heißesten ist sie zwischen Winter und Sommer: Der Heizer, der im Winter am Anschlag läuft, hat dann Luft und erreicht sein Ziel.',
+  'climate.bandMid': '{0}–{1} °C ({2} °C und {3} K für einen Tag auf halbem Weg zum heißesten, unsere Wahl)',
   'climate.hotDay': 'Am heißesten Tag hat der Raum {0} °C und das kühle Ende {1} °C.',
   'climate.noCooling': 'Kein Heizer kann diesen Raum kühlen: Hier fällt jede Ausstattung durch.',
   'climate.alreadyOff': 'Der Heizer ist schon aus; die Wärme kommt aus dem Raum und von der Sonne.',

@@ -5,6 +5,7 @@ const names: Readonly<Record<string, string>> = {
   'basking-surface': 'Sonnenplatz am kältesten Tag',
   'night-warmth': 'Warmes Ende in der kältesten Nacht',
   'cool-end-winter': 'Kühles Ende am Wintertag',
+  'cool-end-mid': 'Kühles Ende zwischen Winter und Sommer',
   'cool-end-summer': 'Kühles Ende am heißesten Tag',
   'hottest-reachable': 'Heißeste Fläche in Reichweite',
   'humidity-winter': 'Feuchte am kühlen Ende im Winter',

@@ -67,7 +67,7 @@ describeInBrowser('walk-in customer', () => {
     };
     const label = (name: RegExp) => page.getByRole('radio', { name }).locator('xpath=ancestor::label');
     const next = async () => await page.getByRole('button', { name: 'Next' }).tap();
-    await page.getByRole('button', { name: /Choose the species/ }).tap();
+    await page.getByRole('combobox', { name: 'Species' }).tap();
     await decide(page.getByRole('option', { name: /Corn snake/ }).tap());
     await decide(label(/^Adult/).tap());
     await next();
@@ -118,13 +118,14 @@ describeInBrowser('walk-in customer', () => {
       decisions++;
       for (const key of keys) await page.keyboard.press(key);
     };
-    await page.getByRole('button', { name: /Choose the species/ }).waitFor();
-    await tabTo(/Choose the species/);
+    await page.locator('.select-box:enabled').waitFor();
+    await tabTo(/^Species/);
     await page.keyboard.press('Enter');
-    await page.getByRole('listbox').waitFor();
+    await page.getByRole('option', { name: /Corn snake/ }).waitFor();
     await page.keyboard.type('Corn');
     await decide('Enter');
-    await page.getByRole('button', { name: /Corn snake/ }).waitFor();
+    const chosen = page.locator('.select-box option:checked', { hasText: 'Corn snake' });
+    await chosen.waitFor({ state: 'attached' });
     await tabTo(/^Hatchling/);
     await decide('ArrowDown', 'ArrowDown');
     await tabTo(/Whole length/);
@@ -133,7 +134,7 @@ describeInBrowser('walk-in customer', () => {
     await tabTo(/Said aloud/);
     await decide('Space');
     await page.reload();
-    await page.getByRole('button', { name: /Corn snake/ }).waitFor();
+    await chosen.waitFor({ state: 'attached' });
     expect(await page.getByRole('textbox', { name: /Whole length/ }).inputValue(), 'a reload loses nothing').toBe(
       '115',
     );

@@ -1,6 +1,5 @@
 // One of a few: a row of large words, chosen by touch or arrow keys.
-import type { ReactNode } from 'react';
-import { Label, Radio, RadioGroup, Text } from 'react-aria-components';
+import { type ReactNode, useId } from 'react';
 
 export interface ChoiceOption<V extends string> {
   readonly value: V;
@@ -21,31 +20,42 @@ interface ChoiceProps<V extends string> {
 }
 
 export function Choice<V extends string>(props: ChoiceProps<V>) {
+  const id = useId();
   return (
-    <RadioGroup
+    <div
+      role="radiogroup"
       className={`choice choice-${props.layout ?? 'row'}`}
-      value={props.value}
-      onChange={(value) => props.onChange(value as V)}
-      orientation={props.layout === 'list' ? 'vertical' : 'horizontal'}
+      aria-labelledby={`${id}-label`}
+      aria-describedby={props.hint ? `${id}-hint` : undefined}
     >
-      <Label className={props.hideLabel ? 'visually-hidden' : 'field-label'}>{props.label}</Label>
+      <span id={`${id}-label`} className={props.hideLabel ? 'visually-hidden' : 'field-label'}>
+        {props.label}
+      </span>
       <div className="choice-options">
         {props.options.map((option) => (
-          <Radio key={option.value} value={option.value} className="choice-option">
+          <label key={option.value} className="choice-option">
+            <input
+              type="radio"
+              className="native-mark"
+              name={id}
+              value={option.value}
+              checked={option.value === props.value}
+              onChange={() => props.onChange(option.value)}
+            />
             <span className="choice-mark" aria-hidden="true" />
             <span className="choice-text">
               {option.text}
               {option.more && <span className="choice-more">{option.more}</span>}
             </span>
             {option.picture}
-          </Radio>
+          </label>
         ))}
       </div>
       {props.hint && (
-        <Text slot="description" className="field-hint">
+        <span id={`${id}-hint`} className="field-hint">
           {props.hint}
-        </Text>
+        </span>
       )}
-    </RadioGroup>
+    </div>
   );
 }

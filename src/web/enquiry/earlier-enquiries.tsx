@@ -1,13 +1,13 @@
 // Enquiries put down before, to go on with one after an interruption.
-import { useEffect, useState } from 'react';
+import { memo, useEffect, useState } from 'react';
 import { type EnquiryStamp, listEnquiries } from '../api/client.ts';
 import { useSheet } from '../settings/settings-context.tsx';
 import { go } from '../shell/router.ts';
-import { useDocument } from '../state/document-context.tsx';
+import { useDocumentPart } from '../state/document-context.tsx';
 
-export function EarlierEnquiries() {
+export const EarlierEnquiries = memo(function EarlierEnquiries() {
   const { t, measure } = useSheet();
-  const { savedAs } = useDocument();
+  const savedId = useDocumentPart((state) => state.savedAs?.id ?? null);
   const [rows, setRows] = useState<readonly EnquiryStamp[]>([]);
   useEffect(() => {
     let wanted = true;
@@ -18,7 +18,7 @@ export function EarlierEnquiries() {
       wanted = false;
     };
   }, []);
-  const earlier = rows.filter((row) => row.id !== savedAs?.id).slice(0, 8);
+  const earlier = rows.filter((row) => row.id !== savedId).slice(0, 8);
   if (earlier.length === 0) return null;
   const date = new Intl.DateTimeFormat(measure.locale, { dateStyle: 'medium', timeStyle: 'short' });
   return (
@@ -42,4 +42,4 @@ export function EarlierEnquiries() {
       </ul>
     </section>
   );
-}
+});

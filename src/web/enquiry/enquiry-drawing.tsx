@@ -1,13 +1,14 @@
 // What the drawing board shows while the questions are answered: the room through the year against what the animal
 // wants, and the chosen box with the animal to scale.
+import { memo, useDeferredValue } from 'react';
 import { FloorPlan } from '../pictures/floor-plan.tsx';
 import { RoomSpans } from '../pictures/room-spans.tsx';
 import { SectionDrawing } from '../pictures/section-drawing.tsx';
 import { wantedClimate } from '../pictures/wanted.ts';
 import { useSheet } from '../settings/settings-context.tsx';
 import { useMedia, useWidth } from '../settings/use-width.ts';
-import type { QuestionId } from '../state/document.ts';
-import { useDocument } from '../state/document-context.tsx';
+import type { PlanDocument, QuestionId } from '../state/document.ts';
+import { useDocumentPart } from '../state/document-context.tsx';
 import type { FactsBrief } from '../worker/protocol.ts';
 
 interface EnquiryDrawingProps {
@@ -16,15 +17,24 @@ interface EnquiryDrawingProps {
   readonly question: QuestionId | null;
 }
 
+interface DrawnEnquiryProps extends EnquiryDrawingProps {
+  readonly document: PlanDocument;
+}
+
 /** Most height of the box on the sheet [px], so that the questions stay in sight. */
 const heights = { desk: 280, tablet: 150, phone: 110 } as const;
 
 /** Questions whose answer the temperature spans show. */
 const aboutTemperature: readonly QuestionId[] = ['animal', 'winter', 'summer'];
 
-export function EnquiryDrawing({ facts, question }: EnquiryDrawingProps) {
+/** Drawn after the answer stands on the sheet: the hand never waits for the pencil. */
+export function EnquiryDrawing(props: EnquiryDrawingProps) {
+  const document = useDeferredValue(useDocumentPart((state) => state.document));
+  return <DrawnEnquiry {...props} document={document} />;
+}
+
+const DrawnEnquiry = memo(function DrawnEnquiry({ facts, question, document }: DrawnEnquiryProps) {
   const { t } = useSheet();
-  const { document } = useDocument();
   const [ref, width] = useWidth<HTMLDivElement>(640);
   const wide = useMedia('(min-width: 1024px)');
   const { answers, enclosure } = document;
@@ -80,7 +90,7 @@ export function EnquiryDrawing({ facts, question }: EnquiryDrawingProps) {
       </p>
     </div>
   );
-}
+});
 
 /** An empty sheet with the place where the home will be drawn. */
 function EmptyBoard({ width }: { readonly width: number }) {

@@ -1,11 +1,12 @@
 // The enquiry: eight questions that take two minutes. A scrolling sheet beside the growing drawing on a wide screen,
 // one question at a time on a phone.
-import { type ReactNode, useRef, useState } from 'react';
+import { memo, type ReactNode, useRef, useState } from 'react';
 import { Button } from 'react-aria-components';
 import { useSheet } from '../settings/settings-context.tsx';
 import { useMedia } from '../settings/use-width.ts';
 import { firstOpenQuestion, isAnswered, type QuestionId, questionIds } from '../state/document.ts';
-import { useDocument } from '../state/document-context.tsx';
+import { useDocumentActions, useDocumentPart } from '../state/document-context.tsx';
+import { isStarted } from '../state/document-store.ts';
 import type { FactsBrief } from '../worker/protocol.ts';
 import { useFacts } from '../worker/use-facts.ts';
 import { EarlierEnquiries } from './earlier-enquiries.tsx';
@@ -40,11 +41,10 @@ interface QuestionProps {
   readonly facts: FactsBrief | null;
 }
 
-function Question({ id, facts }: QuestionProps) {
+const Question = memo(function Question({ id, facts }: QuestionProps) {
   const { t } = useSheet();
-  const { document } = useDocument();
   const number = questionIds.indexOf(id) + 1;
-  const answered = isAnswered(id, document);
+  const answered = useDocumentPart(({ document }) => isAnswered(id, document));
   return (
     <section className="question" id={`question-${id}`} aria-labelledby={`question-${id}-title`} tabIndex={-1}>
       <h2 id={`question-${id}-title`}>
@@ -56,14 +56,15 @@ function Question({ id, facts }: QuestionProps) {
       {bodyOf(id, facts)}
     </section>
   );
-}
+});
 
 export function EnquiryPage({ onPlan }: { readonly onPlan: () => void }) {
   const { t } = useSheet();
-  const { document, startAfresh } = useDocument();
+  const { startAfresh } = useDocumentActions();
   const facts = useFacts();
   const phone = useMedia('(max-width: 599px)');
-  const open = firstOpenQuestion(document);
+  const open = useDocumentPart(({ document }) => firstOpenQuestion(document));
+  const started = useDocumentPart(isStarted);
   const [at, setAt] = useState(() => (open ? questionIds.indexOf(open) : questionIds.length - 1));
   const sheet = useRef<HTMLDivElement>(null);
   const show = (index: number) => {
@@ -77,7 +78,6 @@ export function EnquiryPage({ onPlan }: { readonly onPlan: () => void }) {
     section?.scrollIntoView({ block: 'center' });
     section?.focus();
   };
-  const started = document.answers.speciesId !== null || document.enclosure !== null;
 
   return (
     <main className="board">

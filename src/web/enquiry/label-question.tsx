@@ -1,17 +1,19 @@
 // A word to find the enquiry again; optional, and no place for a person's name.
+import { memo } from 'react';
 import { Input, Label, Text, TextField } from 'react-aria-components';
 import { useSheet } from '../settings/settings-context.tsx';
-import { useDocument } from '../state/document-context.tsx';
+import { useAnswer, useDocumentActions } from '../state/document-context.tsx';
 
-export function LabelQuestion() {
+export const LabelQuestion = memo(function LabelQuestion() {
   const { t } = useSheet();
-  const { document, answer } = useDocument();
+  const { answer } = useDocumentActions();
+  const label = useAnswer('label');
   return (
     <TextField
       className="text-field"
-      value={document.answers.label}
+      value={label}
       maxLength={120}
-      onChange={(label) => answer({ label }, 'label')}
+      onChange={(next) => answer({ label: next }, 'label')}
     >
       <Label className="field-label">{t('label.label')}</Label>
       <Input className="text-input" />
@@ -20,4 +22,4 @@ export function LabelQuestion() {
       </Text>
     </TextField>
   );
-}
+});

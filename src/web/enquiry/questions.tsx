@@ -1,11 +1,13 @@
 // The questions of an enquiry about the animal and the household; those about room and box stand in room-questions.tsx.
-import { Button, Checkbox, Label, ListBox, ListBoxItem, Popover, Select, SelectValue } from 'react-aria-components';
+import { useMemo } from 'react';
 import type { LifeStage } from '../../physics/enclosure.ts';
 import { Choice } from '../controls/choice.tsx';
 import { QuantityField } from '../controls/quantity-field.tsx';
+import { SelectField, type SelectOption } from '../controls/select-field.tsx';
 import { SourceNote } from '../controls/source-note.tsx';
+import { Tick } from '../controls/tick.tsx';
 import { useSheet } from '../settings/settings-context.tsx';
-import { useDocument } from '../state/document-context.tsx';
+import { useAnswer, useDocumentActions } from '../state/document-context.tsx';
 import type { FactsBrief } from '../worker/protocol.ts';
 
 interface FactsProps {
@@ -16,36 +18,22 @@ const stages: readonly LifeStage[] = ['hatchling', 'young', 'adult'];
 
 export function AnimalQuestion({ facts }: FactsProps) {
   const { t, measure } = useSheet();
-  const { document, answer } = useDocument();
-  const { speciesId, stage } = document.answers;
+  const { answer } = useDocumentActions();
+  const speciesId = useAnswer('speciesId');
+  const stage = useAnswer('stage');
   const species = facts?.species.find((row) => row.id === speciesId) ?? null;
   const adult = species?.adultLengthCm ?? null;
+  const speciesOptions = useMemo(() => (facts?.species ?? []).map(speciesOption), [facts]);
   return (
     <>
-      <Select
-        className="select"
-        value={speciesId}
-        onChange={(key) => answer({ speciesId: key === null ? null : String(key) })}
+      <SelectField
+        label={t('animal.species')}
+        value={species === null ? null : speciesId}
+        onChange={(id) => answer({ speciesId: id })}
         placeholder={facts ? t('animal.choose') : t('animal.reading')}
         isDisabled={!facts}
-      >
-        <Label className="field-label">{t('animal.species')}</Label>
-        <Button className="select-button">
-          <SelectValue className="select-value" />
-          <span aria-hidden="true" className="select-arrow">
-            ▾
-          </span>
-        </Button>
-        <Popover className="popover select-popover">
-          <ListBox className="listbox" items={facts?.species ?? []}>
-            {(row) => (
-              <ListBoxItem id={row.id} className="listbox-item" textValue={row.commonName}>
-                <span>{row.commonName}</span> <i lang="la">{row.scientificName}</i>
-              </ListBoxItem>
-            )}
-          </ListBox>
-        </Popover>
-      </Select>
+        options={speciesOptions}
+      />
       <Choice
         label={t('animal.stage')}
         value={stage}
@@ -65,10 +53,22 @@ export function AnimalQuestion({ facts }: FactsProps) {
   );
 }
 
+function speciesOption({ id, commonName, scientificName }: FactsBrief['species'][number]): SelectOption {
+  return {
+    value: id,
+    text: (
+      <>
+        {commonName} <i lang="la">{scientificName}</i>
+      </>
+    ),
+  };
+}
+
 export function SizeQuestion() {
   const { t, settings } = useSheet();
-  const { document, answer } = useDocument();
-  const { totalLengthM, massG } = document.answers;
+  const { answer } = useDocumentActions();
+  const totalLengthM = useAnswer('totalLengthM');
+  const massG = useAnswer('massG');
   return (
     <div className="field-row">
       <QuantityField
@@ -97,7 +97,8 @@ export function SizeQuestion() {
 
 export function HouseholdQuestion({ facts }: FactsProps) {
   const { t } = useSheet();
-  const { document, answer } = useDocument();
+  const { answer } = useDocumentActions();
+  const explained = useAnswer('cautionsExplained');
   return (
     <>
       <div className="caution">
@@ -113,18 +114,9 @@ export function HouseholdQuestion({ facts }: FactsProps) {
           {t('household.who')} <CautionSource facts={facts} topic="salmonella" />
         </p>
       </div>
-      <Checkbox
-        className="checkbox"
-        isSelected={document.answers.cautionsExplained}
-        onChange={(value) => answer({ cautionsExplained: value })}
-      >
-        <span className="checkbox-box" aria-hidden="true">
-          <svg viewBox="0 0 20 20" aria-hidden="true">
-            <path d="M4 10.5l4 4 8-9" />
-          </svg>
-        </span>
+      <Tick isSelected={explained} onChange={(value) => answer({ cautionsExplained: value })}>
         {t('household.explained')}
-      </Checkbox>
+      </Tick>
       <p className="field-hint">{t('household.notStored')}</p>
     </>
   );

@@ -1,10 +1,10 @@
 // The questions of an enquiry about the room and the box it starts from.
-import { Checkbox } from 'react-aria-components';
 import { Choice } from '../controls/choice.tsx';
 import { QuantityField } from '../controls/quantity-field.tsx';
+import { Tick } from '../controls/tick.tsx';
 import { useSheet } from '../settings/settings-context.tsx';
 import { type Answers, type Sun, spanInOrder, sunDays, usualRhPct } from '../state/document.ts';
-import { useDocument } from '../state/document-context.tsx';
+import { useAnswer, useDocumentActions, useDocumentPart } from '../state/document-context.tsx';
 import { boxName } from './box-name.ts';
 import { ExampleThumbnail } from './example-thumbnail.tsx';
 import { examples } from './examples.ts';
@@ -20,11 +20,11 @@ type SpanKey = 'winterLowC' | 'winterHighC' | 'summerLowC' | 'summerHighC';
 
 export function SeasonQuestion({ season }: { readonly season: 'winter' | 'summer' }) {
   const { t } = useSheet();
-  const { document, answer } = useDocument();
+  const { answer } = useDocumentActions();
   const lowKey: SpanKey = season === 'winter' ? 'winterLowC' : 'summerLowC';
   const highKey: SpanKey = season === 'winter' ? 'winterHighC' : 'summerHighC';
-  const low = document.answers[lowKey];
-  const high = document.answers[highKey];
+  const low = useAnswer(lowKey);
+  const high = useAnswer(highKey);
   const crossed = low !== null && high !== null && !spanInOrder(low, high);
   const put = (key: SpanKey) => (value: number | null) => answer({ [key]: value } as Partial<Answers>, key);
   const fields = (
@@ -58,12 +58,13 @@ export function SeasonQuestion({ season }: { readonly season: 'winter' | 'summer
 /** One touch for a customer who has never read the room: usual figures, said to be that. */
 function UsualRoomChoice() {
   const { t, measure } = useSheet();
-  const { document, answer } = useDocument();
+  const { answer } = useDocumentActions();
+  const usual = useDocumentPart(({ document }) => usualRoomOf(document.answers));
   return (
     <Choice
       label={t('usualRoom.label')}
       layout="list"
-      value={usualRoomOf(document.answers)}
+      value={usual}
       onChange={(id) => {
         const room = usualRooms.find((row) => row.id === id);
         if (room) answer(room.answers);
@@ -83,8 +84,10 @@ function UsualRoomChoice() {
 
 export function HumidityQuestion() {
   const { t, measure } = useSheet();
-  const { document, answer } = useDocument();
-  const { rhPct, rhMeasured, summerRhPct } = document.answers;
+  const { answer } = useDocumentActions();
+  const rhPct = useAnswer('rhPct');
+  const rhMeasured = useAnswer('rhMeasured');
+  const summerRhPct = useAnswer('summerRhPct');
   const unmeasured = rhPct !== null && !rhMeasured;
   return (
     <>
@@ -108,20 +111,14 @@ export function HumidityQuestion() {
           hint={t('humidity.summerHint')}
         />
       </div>
-      <Checkbox
-        className="checkbox"
+      <Tick
         isSelected={unmeasured}
         onChange={(value) =>
           answer(value ? { rhPct: usualRhPct, rhMeasured: false } : { rhPct: null, rhMeasured: true })
         }
       >
-        <span className="checkbox-box" aria-hidden="true">
-          <svg viewBox="0 0 20 20" aria-hidden="true">
-            <path d="M4 10.5l4 4 8-9" />
-          </svg>
-        </span>
         {t('humidity.notMeasured', { value: measure.text('percent', usualRhPct) })}
-      </Checkbox>
+      </Tick>
     </>
   );
 }
@@ -130,13 +127,14 @@ const suns: readonly Sun[] = ['none', 'some', 'hours'];
 
 export function SunQuestion() {
   const { t, measure } = useSheet();
-  const { document, answer } = useDocument();
+  const { answer } = useDocumentActions();
+  const sun = useAnswer('sun');
   return (
     <Choice
       label={t('sun.label')}
       hideLabel
       layout="list"
-      value={document.answers.sun}
+      value={sun}
       onChange={(value) => answer({ sun: value })}
       options={suns.map((value) => {
         const { sunPeakWPerM2, sunFromH = 0, sunToH = 0 } = sunDays[value];
@@ -154,13 +152,14 @@ export function SunQuestion() {
 
 export function BoxQuestion() {
   const { t, measure } = useSheet();
-  const { document, change } = useDocument();
+  const { change } = useDocumentActions();
+  const startFrom = useAnswer('startFrom');
   return (
     <Choice
       label={t('box.label')}
       hideLabel
       layout="list"
-      value={document.answers.startFrom}
+      value={startFrom}
       onChange={(id) => {
         const example = examples.find((row) => row.id === id);
         if (!example) return;

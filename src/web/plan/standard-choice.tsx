@@ -1,8 +1,8 @@
 // Which space standard the home is to meet; until one is chosen the room for the animal is not known.
-import { Button, Label, ListBox, ListBoxItem, Popover, Select, SelectValue } from 'react-aria-components';
 import { standardPolicy } from '../../husbandry/shop-value.ts';
 import { noStandard } from '../../husbandry/usual-standard.ts';
 import { OwnMarkNote } from '../controls/own-mark.tsx';
+import { SelectField } from '../controls/select-field.tsx';
 import { SourceNote } from '../controls/source-note.tsx';
 import { useSheet } from '../settings/settings-context.tsx';
 import { useDocument } from '../state/document-context.tsx';
@@ -26,33 +26,18 @@ export function StandardChoice({ facts }: { readonly facts: FactsBrief | null })
   return (
     <fieldset className="try-group">
       <legend>{t('standard.legend')}</legend>
-      <Select
-        className="select"
-        value={standardId}
-        onChange={(key) =>
-          answer({ standardId: key === noStandard || key === null ? null : String(key), standardChosen: true })
-        }
-      >
-        <Label className="visually-hidden">{t('standard.label')}</Label>
-        <Button className="select-button">
-          <SelectValue className="select-value" />
-          <span aria-hidden="true" className="select-arrow">
-            ▾
-          </span>
-        </Button>
-        <Popover className="popover select-popover">
-          <ListBox className="listbox">
-            <ListBoxItem id={noStandard} className="listbox-item" textValue={t('standard.none')}>
-              {t('standard.none')}
-            </ListBoxItem>
-            {fitting.map((row) => (
-              <ListBoxItem key={row.id} id={row.id} className="listbox-item" textValue={row.name}>
-                <span lang={lang}>{row.name}</span>
-              </ListBoxItem>
-            ))}
-          </ListBox>
-        </Popover>
-      </Select>
+      <SelectField
+        label={t('standard.label')}
+        hideLabel
+        value={facts === null ? null : (chosen?.id ?? noStandard)}
+        placeholder={t('animal.reading')}
+        isDisabled={facts === null}
+        onChange={(id) => answer({ standardId: id === noStandard ? null : id, standardChosen: true })}
+        options={[
+          { value: noStandard, text: t('standard.none') },
+          ...fitting.map(({ id, name }) => ({ value: id, text: name, lang })),
+        ]}
+      />
       {chosen && (
         <p className="aside">
           <SourceNote facts={facts} source={chosen.source} read={chosen.read} />

@@ -9,7 +9,7 @@ import { readEnquiry } from '../api/client.ts';
 import { EnquiryPage } from '../enquiry/enquiry-page.tsx';
 import { DrawingPatterns } from '../pictures/drawing-patterns.tsx';
 import { SettingsProvider, useSheet } from '../settings/settings-context.tsx';
-import { DocumentProvider, useDocument } from '../state/document-context.tsx';
+import { DocumentProvider, useDocumentActions, useDocumentPart, useDocumentStore } from '../state/document-context.tsx';
 import { markOf } from '../state/document-mark.ts';
 import { isPlanDocument, withEveryAnswer } from '../state/draft-storage.ts';
 import { type Keeping, useSaving } from '../state/use-saving.ts';
@@ -108,15 +108,17 @@ function Sheets() {
   const { t } = useSheet();
   const route = routeFrom(usePath());
   const keeping = useSaving();
-  const { savedAs, enclosure } = useDocument();
+  const store = useDocumentStore();
+  const savedId = useDocumentPart((state) => state.savedAs?.id ?? null);
+  const complete = useDocumentPart((state) => state.enclosure !== null);
   const opening = useOpened(route.page === 'plan' || route.page === 'choose' ? route.id : null);
   const onPlan = route.page === 'plan' || route.page === 'choose';
-  const planReady = onPlan && (enclosure !== null || opening !== 'done');
+  const planReady = onPlan && (complete || opening !== 'done');
   useEffect(() => {
     // A plan without its answers is the enquiry; a saved one carries its name in the address.
-    if (onPlan && opening === 'done' && !enclosure) go('/', true);
-    else if (route.page === 'plan' && !route.id && savedAs) go(`/plan/${savedAs.id}`, true);
-  }, [route.page, route, onPlan, opening, enclosure, savedAs]);
+    if (onPlan && opening === 'done' && !complete) go('/', true);
+    else if (route.page === 'plan' && !route.id && savedId) go(`/plan/${savedId}`, true);
+  }, [route.page, route, onPlan, opening, complete, savedId]);
 
   return (
     <>
@@ -128,7 +130,7 @@ function Sheets() {
       {planReady ? (
         <PlanSheet opening={opening} choosing={route.page === 'choose'} />
       ) : (
-        <EnquiryPage onPlan={() => showPlan(keeping, savedAs?.id)} />
+        <EnquiryPage onPlan={() => showPlan(keeping, store.state().savedAs?.id)} />
       )}
       <footer className="colophon">{t('app.colophon')}</footer>
     </>
@@ -155,9 +157,10 @@ type Opening = 'done' | 'waiting' | 'missing';
 
 /** Opens the enquiry the address names, unless it is the one that stands here already. */
 function useOpened(id: string | null): Opening {
-  const { savedAs, open } = useDocument();
+  const { open } = useDocumentActions();
+  const savedId = useDocumentPart((state) => state.savedAs?.id ?? null);
   const [missing, setMissing] = useState<string | null>(null);
-  const wanted = id !== null && savedAs?.id !== id;
+  const wanted = id !== null && savedId !== id;
   useEffect(() => {
     if (!wanted || id === null) return;
     let current = true;

@@ -1,11 +1,12 @@
 // The thin line on top: what is missing next, undo and redo, whether it is kept, and how this person likes the sheet.
-import { useEffect } from 'react';
+import { memo, useEffect } from 'react';
 import { Button } from 'react-aria-components';
 import { readEnquiry } from '../api/client.ts';
 import { useSheet } from '../settings/settings-context.tsx';
 import { firstOpenQuestion } from '../state/document.ts';
-import { useDocument } from '../state/document-context.tsx';
+import { useDocumentActions, useDocumentPart, useDocumentStore } from '../state/document-context.tsx';
 import { markOf } from '../state/document-mark.ts';
+import { isStarted } from '../state/document-store.ts';
 import { isPlanDocument, withEveryAnswer } from '../state/draft-storage.ts';
 import type { Keeping } from '../state/use-saving.ts';
 import { usePlanMissing } from './plan-missing.ts';
@@ -19,9 +20,11 @@ interface TopLineProps {
 
 export function TopLine({ page, keeping }: TopLineProps) {
   const { t } = useSheet();
-  const { document, undo, redo } = useDocument();
+  const { undo, redo } = useDocumentActions();
+  const canUndo = useDocumentPart((state) => state.canUndo);
+  const canRedo = useDocumentPart((state) => state.canRedo);
   const planMissing = usePlanMissing();
-  const open = firstOpenQuestion(document);
+  const open = useDocumentPart(({ document }) => firstOpenQuestion(document));
   let next = open ? t(`missing.${open}`) : t('missing.plan');
   if (page === 'plan' && !open) next = planMissing ?? t('missing.working');
   if (page === 'choose' && !open) next = t('missing.kit');
@@ -43,10 +46,10 @@ export function TopLine({ page, keeping }: TopLineProps) {
       </p>
       <KeepNote keeping={keeping} />
       <div className="top-tools">
-        <Button className="tool" isDisabled={!undo} onPress={() => undo?.()} aria-label={t('tool.undo')}>
+        <Button className="tool" isDisabled={!canUndo} onPress={undo} aria-label={t('tool.undo')}>
           <ToolShape path="M4 8h9a4.5 4.5 0 0 1 0 9H8M4 8l4-4M4 8l4 4" />
         </Button>
-        <Button className="tool" isDisabled={!redo} onPress={() => redo?.()} aria-label={t('tool.redo')}>
+        <Button className="tool" isDisabled={!canRedo} onPress={redo} aria-label={t('tool.redo')}>
           <ToolShape path="M18 8H9a4.5 4.5 0 0 0 0 9h5M18 8l-4-4M18 8l-4 4" />
         </Button>
         <ViewMenu />
@@ -63,17 +66,18 @@ export function ToolShape({ path }: { readonly path: string }) {
   );
 }
 
-function KeepNote({ keeping }: { readonly keeping: Keeping }) {
+const KeepNote = memo(function KeepNote({ keeping }: { readonly keeping: Keeping }) {
   const { t } = useSheet();
-  const { document, savedAs, open } = useDocument();
+  const store = useDocumentStore();
+  const started = useDocumentPart(isStarted);
   const openTheirs = async () => {
+    const { savedAs } = store.state();
     if (!savedAs) return;
     const answer = await readEnquiry(savedAs.id);
     if (!answer.ok || !isPlanDocument(answer.value.document)) return;
     const theirs = withEveryAnswer(answer.value.document);
-    open(theirs, { id: savedAs.id, version: answer.value.version, mark: markOf(theirs) });
+    store.actions.open(theirs, { id: savedAs.id, version: answer.value.version, mark: markOf(theirs) });
   };
-  const started = document.answers.speciesId !== null || document.enclosure !== null;
   return (
     <div className={`keep keep-${keeping.saving}`} role="status">
       <span className="keep-text">{t(`keep.${keeping.saving}`)}</span>
@@ -94,10 +98,10 @@ function KeepNote({ keeping }: { readonly keeping: Keeping }) {
       )}
     </div>
   );
-}
+});
 
 /** Ctrl or Cmd with Z and Shift+Z or Y, except while typing, where the field has its own. */
-function useUndoKeys(undo: (() => void) | null, redo: (() => void) | null): void {
+function useUndoKeys(undo: () => void, redo: () => void): void {
   useEffect(() => {
     const onKey = (event: KeyboardEvent) => {
       if (!(event.ctrlKey || event.metaKey) || event.altKey) return;
@@ -106,8 +110,8 @@ function useUndoKeys(undo: (() => void) | null, redo: (() => void) | null): void
       const forward = key === 'y' || (key === 'z' && event.shiftKey);
       if (key !== 'z' && key !== 'y') return;
       event.preventDefault();
-      if (forward) redo?.();
-      else undo?.();
+      if (forward) redo();
+      else undo();
     };
     addEventListener('keydown', onKey);
     return () => removeEventListener('keydown', onKey);

@@ -1,12 +1,12 @@
 // The button for language, units, light or dark. What is behind it is fetched when it is first pressed.
-import { lazy, Suspense, useRef, useState } from 'react';
+import { lazy, memo, Suspense, useRef, useState } from 'react';
 import { Button } from 'react-aria-components';
 import { PersonTools } from '../account/person-tools.tsx';
 import { useSheet } from '../settings/settings-context.tsx';
 
 const ViewChoices = lazy(async () => ({ default: (await import('./view-choices.tsx')).ViewChoices }));
 
-export function ViewMenu() {
+export const ViewMenu = memo(function ViewMenu() {
   const { t, settings } = useSheet();
   const [open, setOpen] = useState(false);
   const button = useRef<HTMLButtonElement>(null);
@@ -31,4 +31,4 @@ export function ViewMenu() {
       )}
     </div>
   );
-}
+});

@@ -1,8 +1,8 @@
 // Puts the enquiry down on the shop's server and keeps it there up to date while it changes.
 // A change made elsewhere in the meantime is never overwritten: the person decides.
-import { useCallback, useEffect, useState } from 'react';
+import { useCallback, useEffect, useMemo, useState } from 'react';
 import { createEnquiry, updateEnquiry } from '../api/client.ts';
-import { useDocument } from './document-context.tsx';
+import { useDocumentPart, useDocumentStore } from './document-context.tsx';
 import { markOf } from './document-mark.ts';
 import type { SavedAs } from './draft-storage.ts';
 
@@ -24,34 +24,47 @@ export interface Keeping {
 type Trouble = 'unreachable' | 'refused' | 'changed-elsewhere';
 
 export function useSaving(): Keeping {
-  const { document, savedAs, setSavedAs } = useDocument();
+  const store = useDocumentStore();
+  const savedAs = useDocumentPart((state) => state.savedAs);
   const [sending, setSending] = useState(false);
   const [trouble, setTrouble] = useState<Trouble | null>(null);
 
   const send = useCallback(
     async (as: SavedAs | null) => {
+      const { document } = store.state();
       setSending(true);
       const answer = as ? await updateEnquiry(as.id, as.version, document) : await createEnquiry(document);
       setSending(false);
       if (answer.ok) {
         setTrouble(null);
-        setSavedAs({ id: answer.value.id, version: answer.value.version, mark: markOf(document) });
+        store.actions.setSavedAs({ id: answer.value.id, version: answer.value.version, mark: markOf(document) });
       } else if (answer.status === 409) setTrouble('changed-elsewhere');
       else setTrouble(answer.status === 0 || answer.status >= 500 ? 'unreachable' : 'refused');
     },
-    [document, setSavedAs],
+    [store],
   );
 
-  const unsent = savedAs !== null && savedAs.mark !== markOf(document);
+  const unsent = useDocumentPart((state) => state.savedAs !== null && state.savedAs.mark !== markOf(state.document));
   useEffect(() => {
     if (!unsent || sending || trouble === 'changed-elsewhere' || trouble === 'refused') return;
-    const timer = setTimeout(() => void send(savedAs), trouble ? tryAgainMs : sendAfterMs);
-    return () => clearTimeout(timer);
-  }, [unsent, sending, trouble, send, savedAs]);
+    const later = () => setTimeout(() => void send(store.state().savedAs), trouble ? tryAgainMs : sendAfterMs);
+    let timer = later();
+    const leave = store.subscribe(() => {
+      clearTimeout(timer);
+      timer = later();
+    });
+    return () => {
+      clearTimeout(timer);
+      leave();
+    };
+  }, [unsent, sending, trouble, send, store]);
 
   let saving: Saving = 'device-only';
   if (trouble) saving = trouble;
   else if (sending || unsent) saving = 'saving';
   else if (savedAs) saving = 'saved';
-  return { saving, keep: () => void send(savedAs), keepAsNew: () => void send(null) };
+  return useMemo(
+    () => ({ saving, keep: () => void send(store.state().savedAs), keepAsNew: () => void send(null) }),
+    [saving, send, store],
+  );
 }

@@ -1,6 +1,7 @@
 // What this does: runs every check and every test and ends with one line "N passed, N failed".
 // Why one script: a step that fails must not hide what the later ones would have found.
-// Usage: node scripts/test.mjs [all | unit | records | e2e]      exit code 1 = something failed.
+// Usage: node scripts/test.mjs [all | unit | records | e2e | server]      exit code 1 = something failed. "server" is what
+// rests on a database, with the journeys that write most to it, on a PostgreSQL of the system's own.
 import { spawn } from 'node:child_process';
 import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
@@ -14,14 +15,23 @@ const checks = [
   { name: 'form and lint', args: [bin('@biomejs/biome/bin/biome'), 'check', '--error-on-warnings'] },
   { name: 'rooms', args: [join(root, 'scripts', 'check-rooms.mjs')] },
 ];
-const projectsOf = { all: ['unit', 'records', 'e2e'], unit: ['unit', 'records'], records: ['records'], e2e: ['e2e'] };
+const projectsOf = {
+  all: ['unit', 'records', 'e2e'],
+  unit: ['unit', 'records'],
+  records: ['records'],
+  e2e: ['e2e'],
+  server: ['records', 'e2e'],
+};
+const journeysOnServer = ['release', 'animal-day', 'aftercare', 'accounts', 'proof', 'several-processes'];
+const filesOf = { server: ['src/', ...journeysOnServer.map((name) => `e2e/${name}.e2e.ts`)] };
 
 const what = process.argv[2] ?? 'all';
 if (!(what in projectsOf)) throw new Error(`"${what}" is none of ${Object.keys(projectsOf).join(', ')}`);
 const total = { passed: 0, failed: 0, skipped: 0 };
 const failures = [];
 if (what === 'all') for (const check of checks) await runCheck(check);
-await runTests(projectsOf[what]);
+if (what === 'server') process.env.WARMSTEAD_TEST_ENGINE = 'server';
+await runTests(projectsOf[what], filesOf[what] ?? []);
 
 console.log('');
 for (const failure of failures) console.log(`failed: ${failure}`);
@@ -37,12 +47,12 @@ async function runCheck({ name, args }) {
 }
 
 /** Vitest's own count, and one failure more when it failed without a failing test (a file that does not load). */
-async function runTests(projects) {
+async function runTests(projects, files) {
   const folder = mkdtempSync(join(tmpdir(), 'warmstead-count-'));
   const file = join(folder, 'tests.json');
   const wanted = projects.flatMap((project) => ['--project', project]);
   const reporters = ['--reporter=default', '--reporter=json', `--outputFile.json=${file}`];
-  const code = await run([bin('vitest/vitest.mjs'), 'run', ...wanted, ...reporters]);
+  const code = await run([bin('vitest/vitest.mjs'), 'run', ...files, ...wanted, ...reporters]);
   const report = readReport(file);
   rmSync(folder, { recursive: true });
   const failed = report.failed + (code !== 0 && report.failed === 0 ? 1 : 0);

@@ -4,6 +4,7 @@ import type pg from 'pg';
 import { addBackup } from '../records/backup-folder.ts';
 import type { Queue } from '../records/queue.ts';
 import { ensureReadingMonths } from '../records/reading-months.ts';
+import { forgetRequests } from '../records/request-counts.ts';
 import type { Db } from '../records/schema.ts';
 import { verifyChain } from '../records/verify-chain.ts';
 import type { Clock } from './desk-context.ts';
@@ -42,6 +43,7 @@ async function makeMonths({ db, clock }: NightWork): Promise<undefined> {
   const now = clock.now();
   const coming = [0, 1, 2].map((n) => new Date(Date.UTC(now.getUTCFullYear(), now.getUTCMonth() + n, 1)));
   await ensureReadingMonths(db, coming);
+  await forgetRequests(db);
 }
 
 async function verify({ pool, onProblem }: NightWork): Promise<object> {

@@ -10,6 +10,8 @@ import type { Prover } from './prover.ts';
 import { readingFaults } from './reading-faults.ts';
 
 const kind = 'proof';
+/** Far longer than a proof takes; then its process counts as gone and another takes it (our choice). */
+const patienceS = 120;
 
 interface ProofWork {
   readonly actor: Actor;
@@ -35,7 +37,7 @@ export async function proveLater(
   const enquiry = await enquiryFor(desk, enquiryId);
   if (!enquiry.ok) return enquiry;
   const work: ProofWork = { actor: desk.actor, enquiryId, asked };
-  const jobId = await queue.add(kind, work);
+  const jobId = await queue.add(kind, work, { patienceS });
   return jobId === null ? bad([readingFaults.busy(1)]) : good({ jobId });
 }
 

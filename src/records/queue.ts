@@ -7,12 +7,19 @@ import PgBoss from 'pg-boss';
 export interface Queue {
   /** Takes work of this kind, one at a time in each process. */
   readonly take: <T extends object>(kind: string, work: (data: T) => Promise<object | undefined>) => Promise<void>;
-  /** @param once  while work with this key waits or runs, the same is not added again. @returns its id, or null then */
-  readonly add: (kind: string, data: object, once?: string) => Promise<string | null>;
+  /** @returns its id, or null when the same is there already */
+  readonly add: (kind: string, data: object, choice?: AddChoice) => Promise<string | null>;
   /** Adds work of this kind at these times (five fields of cron, in the zone of this machine). */
   readonly daily: (kind: string, cron: string) => Promise<void>;
   readonly state: (kind: string, id: string) => Promise<QueueState | null>;
   readonly close: () => Promise<void>;
+}
+
+export interface AddChoice {
+  /** While work with this key waits or runs, the same is not added again. */
+  readonly once?: string;
+  /** Work that takes longer counts as lost and is tried again [s]; that of the queue unless named. */
+  readonly patienceS?: number;
 }
 
 export interface QueueState {
@@ -27,6 +34,8 @@ export interface QueueChoice {
   readonly askEveryS?: number;
   /** Work that takes longer counts as lost and is tried again [s]. */
   readonly patienceS?: number;
+  /** How often work whose process died is looked for [s]. */
+  readonly lookForLostS?: number;
 }
 
 const stateOf = (state: string): QueueState['state'] => {
@@ -41,6 +50,7 @@ export async function startQueue(pool: pg.Pool, choice: QueueChoice): Promise<Qu
     db: { executeSql: async (text, values) => await pool.query(text, values) },
     retryLimit: 2,
     expireInSeconds: choice.patienceS ?? 3600,
+    maintenanceIntervalSeconds: choice.lookForLostS ?? 15,
   });
   boss.on('error', (error) => choice.onProblem(error.message.slice(0, 200)));
   await oneAfterTheOther(pool, async () => await boss.start());
@@ -58,9 +68,12 @@ export async function startQueue(pool: pg.Pool, choice: QueueChoice): Promise<Qu
         job === undefined ? undefined : await work(job.data as never),
       );
     },
-    add: async (kind, data, once) => {
+    add: async (kind, data, { once, patienceS } = {}) => {
       await ensure(kind);
-      return await boss.send(kind, data, once === undefined ? {} : { singletonKey: once, singletonSeconds: 60 });
+      return await boss.send(kind, data, {
+        ...(once === undefined ? {} : { singletonKey: once, singletonSeconds: 60 }),
+        ...(patienceS === undefined ? {} : { expireInSeconds: patienceS }),
+      });
     },
     daily: async (kind, cron) => {
       await ensure(kind);

@@ -61,7 +61,7 @@ export async function buildApp(ground: Ground, choice: AppChoice): Promise<App> 
   handleErrors(app as never);
   requireWho(app as never);
   await addSecurity(app as never, { hosts: choice.hosts });
-  await addRateLimit(app as never, choice.perMinute ?? usualPerMinute);
+  await addRateLimit(app as never, ground.db, choice.perMinute ?? usualPerMinute);
   await addGuard(app as never, { db: ground.db, clock: ground.sessionClock ?? ground.clock });
   const doors = doorsOn(ground);
   await app.register(swagger, {

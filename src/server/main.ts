@@ -1,6 +1,7 @@
 // Starts the program: opens the records, listens, says where, and stops cleanly on Ctrl-C.
 // PORT, HOST, DATABASE_URL, WARMSTEAD_DATA, WARMSTEAD_HOSTS, WARMSTEAD_PROXY, WARMSTEAD_RATE, WARMSTEAD_DEMO,
 // WARMSTEAD_MQTT and WARMSTEAD_BACKUP (with WARMSTEAD_BACKUP_KEEP) are read here and nowhere else.
+import { createHash } from 'node:crypto';
 import type { AddressInfo } from 'node:net';
 import { join, resolve } from 'node:path';
 import { systemClock } from '../desk/desk-context.ts';
@@ -40,7 +41,7 @@ async function start(chosen: Settings): Promise<Stop | null> {
   const branch = first.value;
   const planner = startPlanner();
   const account = { db: records.db, clock: systemClock };
-  const feed = chosen.mqttUrl === undefined ? null : liveFeed(records, chosen.mqttUrl);
+  const feed = chosen.mqttUrl === undefined ? null : liveFeed(records, branch, chosen.mqttUrl);
   const queue = await nightQueue(records, chosen);
   const prover = startProver();
   await takeProofs(queue, records.db, systemClock, prover);
@@ -70,13 +71,13 @@ async function start(chosen: Settings): Promise<Stop | null> {
 }
 
 /** Several processes hear the same broker; one of them keeps what it says. */
-const liveFeed = (records: Records, url: string) =>
-  holdTurn(records.pool, {
-    key: turns.liveFeed,
-    begin: () =>
-      startMqttFeed(records.db, systemClock, { url, onProblem: (what) => console.error(`live readings: ${what}`) })
-        .close,
-  });
+function liveFeed(records: Records, { branchId }: Branch, url: string) {
+  // Brokers take names of up to 23 characters.
+  const clientId = `warmstead${createHash('sha256').update(branchId).digest('hex').slice(0, 14)}`;
+  const onProblem = (what: string) => console.error(`live readings: ${what}`);
+  const begin = () => startMqttFeed(records.db, systemClock, { url, clientId, onProblem }).close;
+  return holdTurn(records.pool, { key: turns.liveFeed, begin });
+}
 
 async function nightQueue(records: Records, chosen: Settings): Promise<Queue> {
   const queue = await startQueue(records.pool, { onProblem: (what) => console.error(`queue: ${what}`) });

@@ -1,9 +1,5 @@
 // Live readings through a real broker (Debian's mosquitto) on this machine, with a port and a configuration of its own.
-import { type ChildProcess, spawn } from 'node:child_process';
-import { existsSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
-import { createServer } from 'node:net';
-import { tmpdir } from 'node:os';
-import { join } from 'node:path';
+import { setTimeout as sleep } from 'node:timers/promises';
 import mqtt from 'mqtt';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { addLiveSource, liveStates } from '../desk/live-feed.ts';
@@ -11,12 +7,9 @@ import { openEnquiry } from '../desk/open-enquiry.ts';
 import type { Records } from '../records/open.ts';
 import { firstBranch } from '../records/shops.ts';
 import { freshRecords } from '../records/testing/fresh-database.ts';
-import { type MqttFeed, readingFrom, startMqttFeed } from './mqtt-feed.ts';
+import { heldGate, type MqttFeed, readingFrom, startMqttFeed } from './mqtt-feed.ts';
+import { brokerProgram, startBroker, type TestBroker } from './testing/broker.ts';
 import { exampleDocument } from './testing/example-document.ts';
-
-const broker = ['/usr/sbin/mosquitto', '/usr/local/sbin/mosquitto', '/opt/homebrew/sbin/mosquitto'].find((path) =>
-  existsSync(path),
-);
 
 describe('what a message says', () => {
   const bytes = (text: string) => new TextEncoder().encode(text);
@@ -34,55 +27,60 @@ describe('what a message says', () => {
     expect(readingFrom(bytes(`${'1'.repeat(5000)}`), { valueKey: null }, false)).toBeNull());
 });
 
-// Skipped only where the broker is not installed: apt-get install mosquitto.
-describe.skipIf(broker === undefined)('through a broker', () => {
+describe('what the broker held comes first, and may be old', () => {
+  test('nothing was held: nothing is old', () => {
+    const gate = heldGate(() => 0);
+    gate.connected(false);
+    expect(gate.mayBeOld()).toBe(false);
+  });
+  test('taken up again: old until it pauses, five seconds at least, a minute at most', () => {
+    let nowMs = 0;
+    const gate = heldGate(() => nowMs);
+    gate.connected(true);
+    const oldAt = (ms: number): boolean => {
+      nowMs = ms;
+      const old = gate.mayBeOld();
+      gate.handled();
+      return old;
+    };
+    expect([0, 4900, 5100, 5300].map(oldAt)).toEqual([true, true, true, true]);
+    expect(oldAt(5900)).toBe(false);
+    gate.connected(true);
+    for (let ms = 6000; ms < 65_900; ms += 100) expect(oldAt(ms)).toBe(true);
+    expect(oldAt(66_000)).toBe(false);
+  });
+});
+
+// Skipped only where the broker is not installed.
+describe.skipIf(brokerProgram === undefined)('through a broker (needs mosquitto)', () => {
   let records: Records;
-  let child: ChildProcess;
+  let broker: TestBroker;
   let feed: MqttFeed;
-  let folder: string;
-  let port: number;
-  let url: string;
   let branchId: string;
   const problems: string[] = [];
   const clock = { now: () => new Date() };
   const desk = () => ({ actor: { name: 'tester', branchId, role: 'owner' as const }, clock, db: records.db });
-
-  const start = async (): Promise<void> => {
-    child = spawn(broker!, ['-c', join(folder, 'broker.conf')], { stdio: 'ignore' });
-    await until(async () => {
-      const probe = mqtt.connect(url, { reconnectPeriod: 0, connectTimeout: 500 });
-      const open = await new Promise<boolean>((done) =>
-        probe
-          .on('connect', () => done(true))
-          .on('error', () => done(false))
-          .on('close', () => done(false)),
-      );
-      await probe.endAsync(true);
-      return open;
-    });
+  const clientId = 'warmstead-under-test';
+  const listen = async (): Promise<MqttFeed> => {
+    const onProblem = (what: string) => problems.push(what);
+    const listening = startMqttFeed(records.db, clock, { url: broker.url, clientId, refreshMs: 100, onProblem });
+    await until(async () => listening.connected());
+    return listening;
   };
 
   beforeAll(async () => {
     records = await freshRecords();
     branchId = (await firstBranch(records.db, { shopName: 'Test shop', branchName: 'Counter', at: new Date() }))
       .branchId;
-    port = await freePort();
-    url = `mqtt://127.0.0.1:${port}`;
-    folder = mkdtempSync(join(tmpdir(), 'warmstead-broker-'));
-    writeFileSync(
-      join(folder, 'broker.conf'),
-      `listener ${port} 127.0.0.1\nallow_anonymous true\npersistence false\nuser root\n`,
-    );
-    await start();
-    feed = startMqttFeed(records.db, clock, { url, refreshMs: 100, onProblem: (what) => problems.push(what) });
-    await until(async () => feed.connected());
+    broker = await startBroker();
+    feed = await listen();
   });
   afterAll(async () => {
     await feed.close();
-    child.kill();
+    await broker.close();
     await records.close();
-    rmSync(folder, { recursive: true });
   });
+  const say: TestBroker['say'] = async (...said) => await broker.say(...said);
 
   const newSource = async (topic: string) => {
     const enquiry = await openEnquiry(desk(), exampleDocument());
@@ -98,18 +96,13 @@ describe.skipIf(broker === undefined)('through a broker', () => {
     });
     if (!added.ok) throw new Error('no source');
     return {
+      id: added.value.id,
       state: async () => {
         const s = await liveStates(desk(), enquiry.value.id);
         return s.ok ? s.value[0]! : null;
       },
     };
   };
-  const say = async (topic: string, text: string, retain = false) => {
-    const client = await mqtt.connectAsync(url);
-    await client.publishAsync(topic, text, { qos: 1, retain });
-    await client.endAsync();
-  };
-
   test('a source that was added while it runs is heard', async () => {
     const { state } = await newSource('home/one/warm');
     await until(async () => {
@@ -138,16 +131,68 @@ describe.skipIf(broker === undefined)('through a broker', () => {
   });
   test('the broker goes away and comes back', { timeout: 40_000 }, async () => {
     const { state } = await newSource('home/four/warm');
-    const gone = new Promise((done) => child.once('exit', done));
-    child.kill();
-    await gone;
+    await broker.end();
     await until(async () => !feed.connected());
-    await start();
+    await broker.start();
     await until(async () => feed.connected(), 20_000);
     await until(async () => {
       await say('home/four/warm', '30.1');
       return (await state())?.value === 30.1;
     });
+  });
+  test('what was said while nobody listened is kept when it says its own time, once, and else counts as nothing', {
+    timeout: 40_000,
+  }, async () => {
+    const dated = await newSource('home/five/warm');
+    const undated = await newSource('home/six/warm');
+    await until(async () => {
+      await say('home/six/warm', '30');
+      return (await undated.state())?.state === 'fresh';
+    });
+    const rowsOf = async (id: string) =>
+      await records.pool.query<{ value: number }>('select value from live_reading where source_id = $1 order by 1', [
+        id,
+      ]);
+    await sleep(500); // what was still on its way
+    const before = (await rowsOf(undated.id)).rows.length;
+    await feed.close();
+    const wanted = Array.from({ length: 40 }, (_, n) => 20 + n / 10);
+    const client = await mqtt.connectAsync(broker.url);
+    const startMs = Date.now() - 60_000;
+    for (const [n, value] of wanted.entries()) {
+      const at = new Date(startMs + n * 1000).toISOString();
+      for (const again of [1, 2].slice(0, n % 10 === 0 ? 2 : 1)) {
+        await client.publishAsync('home/five/warm', JSON.stringify({ value, time: at, again }), { qos: 1 });
+      }
+      await client.publishAsync('home/six/warm', String(value), { qos: 1 });
+    }
+    await client.endAsync();
+    feed = await listen();
+    await until(async () => (await rowsOf(dated.id)).rows.length === wanted.length);
+    await sleep(300);
+    expect((await rowsOf(dated.id)).rows.map((row) => row.value)).toEqual(wanted);
+    expect((await rowsOf(undated.id)).rows).toHaveLength(before);
+  });
+  test('a reading waits for records that are busy, and nothing that was said meanwhile is lost', {
+    timeout: 40_000,
+  }, async () => {
+    const { id } = await newSource('home/seven/warm');
+    const count = async () =>
+      (await records.pool.query('select 1 from live_reading where source_id = $1', [id])).rows.length;
+    const startMs = Date.now() - 30_000;
+    // One moment, said until it is heard: one row.
+    const first = JSON.stringify({ value: 30, time: new Date(startMs - 1000).toISOString() });
+    await until(async () => {
+      await say('home/seven/warm', first);
+      return (await count()) > 0;
+    });
+    await records.pool.query('alter table live_reading rename to live_reading_away');
+    for (let n = 0; n < 30; n++) {
+      await say('home/seven/warm', JSON.stringify({ value: 25, time: new Date(startMs + n * 1000).toISOString() }));
+    }
+    await sleep(700);
+    await records.pool.query('alter table live_reading_away rename to live_reading');
+    await until(async () => (await count()) === 31);
   });
 });
 
@@ -157,15 +202,4 @@ async function until(test: () => Promise<boolean>, patienceMs = 15_000): Promise
     if (Date.now() > end) throw new Error('it did not happen in time');
     await new Promise((done) => setTimeout(done, 100));
   }
-}
-
-/** A port that nothing listens on at this moment. */
-function freePort(): Promise<number> {
-  return new Promise((done) => {
-    const server = createServer();
-    server.listen(0, '127.0.0.1', () => {
-      const { port } = server.address() as { port: number };
-      server.close(() => done(port));
-    });
-  });
 }

@@ -1,6 +1,8 @@
 // Live readings from a message broker (MQTT): listens to the topics that live sources name, keeps what they say.
-// A retained message is the broker's memory of long ago: it counts only when it carries its own time.
-import mqtt, { type MqttClient } from 'mqtt';
+// The broker holds what was sent while nobody listened and hands it over later; it gets its receipt only when the records
+// have the reading. What may be old (retained, or held) counts only when it carries its own time.
+import { setTimeout as sleep } from 'node:timers/promises';
+import mqtt, { type IPublishPacket, type MqttClient } from 'mqtt';
 import type { Clock } from '../desk/desk-context.ts';
 import { keepSaid, type SaidReading } from '../desk/live-feed.ts';
 import { type LiveSource, liveSourcesWithTopic } from '../records/live-sources.ts';
@@ -9,6 +11,9 @@ import type { Db } from '../records/schema.ts';
 export interface MqttChoice {
   /** mqtt://host:port or mqtts://… */
   readonly url: string;
+  /** Under which name the broker holds what was missed; the same for all processes of one set of records. Without one
+   *  nothing is held. */
+  readonly clientId?: string;
   /** How often new sources are looked for [ms]. */
   readonly refreshMs?: number;
   /** Told what could not be kept; never the broker's password. */
@@ -23,9 +28,17 @@ export interface MqttFeed {
 
 /** Starts listening and keeps trying when the broker is away. */
 export function startMqttFeed(db: Db, clock: Clock, choice: MqttChoice): MqttFeed {
-  const client: MqttClient = mqtt.connect(choice.url, { reconnectPeriod: 2000, connectTimeout: 5000 });
+  const held = choice.clientId !== undefined;
+  const client: MqttClient = mqtt.connect(choice.url, {
+    reconnectPeriod: 2000,
+    connectTimeout: 5000,
+    clean: !held,
+    ...(held ? { clientId: choice.clientId } : {}),
+  });
   const listening = new Set<string>();
   const problem = choice.onProblem ?? (() => {});
+  const closing = new AbortController();
+  const heldBack = heldGate();
   client.on('error', (error) => problem(`broker: ${error.message}`));
 
   const refresh = async (): Promise<void> => {
@@ -34,33 +47,78 @@ export function startMqttFeed(db: Db, clock: Clock, choice: MqttChoice): MqttFee
     for (const topic of topics) {
       if (listening.has(topic)) continue;
       listening.add(topic);
-      await client.subscribeAsync(topic);
+      await client.subscribeAsync(topic, { qos: 1 });
     }
   };
   const safely = (work: () => Promise<void>) =>
     void work().catch((error: unknown) => problem(String(error).slice(0, 200)));
-  client.on('connect', () => {
+  client.on('connect', ({ sessionPresent }) => {
+    heldBack.connected(sessionPresent);
     listening.clear();
     safely(refresh);
   });
   const timer = setInterval(() => safely(refresh), choice.refreshMs ?? 15_000);
   timer.unref();
 
-  client.on('message', (topic, payload, packet) => {
-    safely(async () => {
-      for (const source of await liveSourcesWithTopic(db, topic)) {
-        const said = readingFrom(payload, source, packet.retain);
-        if (said === null) continue;
-        const kept = await keepSaid(db, clock, source, [said]);
-        if (!kept.ok) problem(`${source.label}: ${kept.faults[0]?.say ?? ''}`);
+  const keep = async (packet: IPublishPacket): Promise<void> => {
+    const old = packet.retain || (packet.qos > 0 && heldBack.mayBeOld());
+    const payload = typeof packet.payload === 'string' ? Buffer.from(packet.payload) : packet.payload;
+    for (const source of await liveSourcesWithTopic(db, packet.topic)) {
+      const said = readingFrom(payload, source, old);
+      if (said === null) continue;
+      const kept = await keepSaid(db, clock, source, [said]);
+      if (!kept.ok) problem(`${source.label}: ${kept.faults[0]?.say ?? ''}`);
+    }
+  };
+  // The receipt goes out when this calls back: a reading is tried until the records have it, and one that was on its way
+  // when the process died is handed over again.
+  client.handleMessage = (packet, done) => {
+    void (async () => {
+      for (let told = false; !closing.signal.aborted; ) {
+        try {
+          await keep(packet);
+          heldBack.handled();
+          return done();
+        } catch (error) {
+          if (!told) problem(String(error).slice(0, 200));
+          told = true;
+          await sleep(500, undefined, { signal: closing.signal }).catch(() => undefined);
+        }
       }
-    });
-  });
+    })();
+  };
   return {
     connected: () => client.connected,
     close: async () => {
+      closing.abort();
       clearInterval(timer);
       await client.endAsync(true);
+    },
+  };
+}
+
+/** What the broker held comes first and without a pause; how old it is, it does not say. [ms, our choice] */
+const heldAtLeastMs = 5000;
+const heldAtMostMs = 60_000;
+const pauseMs = 500;
+
+/** May a message that is no retained one still be old? Only after a connection that took up where an earlier one ended. */
+export function heldGate(nowMs: () => number = () => performance.now()) {
+  let sinceMs: number | null = null;
+  let lastMs = 0;
+  return {
+    connected: (takenUp: boolean): void => {
+      sinceMs = takenUp ? nowMs() : null;
+      lastMs = nowMs();
+    },
+    mayBeOld: (): boolean => {
+      if (sinceMs === null) return false;
+      const forMs = nowMs() - sinceMs;
+      if (forMs >= heldAtMostMs || (forMs >= heldAtLeastMs && nowMs() - lastMs >= pauseMs)) sinceMs = null;
+      return sinceMs !== null;
+    },
+    handled: (): void => {
+      lastMs = nowMs();
     },
   };
 }

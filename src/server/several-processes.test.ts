@@ -69,8 +69,8 @@ test('work that fails is tried again and then says so; work in its place once on
     tries++;
     throw new Error('on purpose');
   });
-  const id = await queues[1]!.add('broken', {}, 'same');
-  expect(await queues[0]!.add('broken', {}, 'same')).toBeNull();
+  const id = await queues[1]!.add('broken', {}, { once: 'same' });
+  expect(await queues[0]!.add('broken', {}, { once: 'same' })).toBeNull();
   await until(async () => (await queues[1]!.state('broken', id!))?.state === 'failed');
   expect(tries).toBe(3);
 });

@@ -1,6 +1,7 @@
 // May this animal go to this person in this place? Allowed, blocked or ask, each with its reason and the date of its source.
 // Leaves out: everything the law says that data/law.json does not hold. It never replaces the council or a lawyer.
 
+import { coded, type Saying, type Told, told } from './coded.ts';
 import type { LawRule, Place } from './law-rule.ts';
 import type { ReadMark } from './need.ts';
 import type { OwnMark } from './shop-value.ts';
@@ -31,6 +32,8 @@ export interface LawFinding {
   readonly reason: string;
   /** What to do before it becomes "allowed"; empty when there is nothing. */
   readonly todo: string;
+  /** Reason and what to do, without a language. */
+  readonly told: { readonly reason: Told; readonly todo: Told | null };
   readonly source: string;
   readonly read: ReadMark;
   readonly dateOfText: string | null;
@@ -43,11 +46,11 @@ export interface LawFinding {
   readonly own?: OwnMark;
 }
 
-type Outcome = readonly [answer: LawAnswer, reason: string, todo?: string];
+type Outcome = readonly [answer: LawAnswer, reason: Saying, todo?: Saying];
 
-const say = {
-  old: (years: number) => `The buyer is ${years} or older.`,
-  young: (years: number) => `The buyer is younger than ${years}.`,
+const say = coded('law', {
+  old: (years: string) => `The buyer is ${years} or older.`,
+  young: (years: string) => `The buyer is younger than ${years}.`,
   guardian: 'A guardian consents.',
   noGuardian: 'The buyer is too young without a guardian.',
   askAge: 'The age of the buyer has not been asked.',
@@ -66,30 +69,38 @@ const say = {
   unlicensed: 'Seller or buyer has no licence.',
   askLicence: 'Whether both are licensed has not been entered.',
   duty: 'A duty of the seller; it does not stop the sale.',
-} as const;
+  proof: 'Ask for proof of age.',
+  adultBuys: 'An adult may buy instead and answer for the animal.',
+  askConsent: 'Ask for the consent of a guardian in writing.',
+  mustConsent: 'A guardian must consent.',
+  lookTreatment: 'Look at the treatment record.',
+  waitTreatment: 'Wait until the treatment has ended.',
+  tellFirst: 'Tell the buyer the details and the reasons first, in writing.',
+  askVet: 'Ask the vet in writing whether it is fit to go.',
+  askWho: (who: string) => `Ask: ${who}.`,
+  findPapers: 'Find the papers.',
+  seeLicences: 'See both licences.',
+});
+
+const names = coded('name', { fact: (text: string) => text });
 
 const open = (known: boolean | null, yes: Outcome, no: Outcome, ask: Outcome): Outcome =>
   known === null ? ask : known ? yes : no;
 
 function buyerAge(sale: SaleFacts, years: number, withGuardian: boolean): Outcome {
-  if (sale.buyerAgeYears === null) return ['ask', say.askAge, 'Ask for proof of age.'];
-  if (sale.buyerAgeYears >= years) return ['allowed', say.old(years)];
-  if (!withGuardian) return ['blocked', say.young(years), 'An adult may buy instead and answer for the animal.'];
-  const ask: Outcome = ['ask', say.noGuardian, 'Ask for the consent of a guardian in writing.'];
-  return open(
-    sale.guardianConsents,
-    ['allowed', say.guardian],
-    ['blocked', say.noGuardian, 'A guardian must consent.'],
-    ask,
-  );
+  if (sale.buyerAgeYears === null) return ['ask', say.askAge, say.proof];
+  if (sale.buyerAgeYears >= years) return ['allowed', say.old(String(years))];
+  if (!withGuardian) return ['blocked', say.young(String(years)), say.adultBuys];
+  const ask: Outcome = ['ask', say.noGuardian, say.askConsent];
+  return open(sale.guardianConsents, ['allowed', say.guardian], ['blocked', say.noGuardian, say.mustConsent], ask);
 }
 
 function treatment(sale: SaleFacts, answer: 'blocked' | 'vet-advice'): Outcome {
-  if (sale.underTreatment === null) return ['ask', say.askTreatment, 'Look at the treatment record.'];
+  if (sale.underTreatment === null) return ['ask', say.askTreatment, say.lookTreatment];
   if (!sale.underTreatment) return ['allowed', say.healthy];
-  if (answer === 'blocked') return ['blocked', say.treated, 'Wait until the treatment has ended.'];
-  if (sale.vetSaysFit) return ['allowed', say.vetFit, 'Tell the buyer the details and the reasons first, in writing.'];
-  return ['blocked', say.treated, 'Ask the vet in writing whether it is fit to go.'];
+  if (answer === 'blocked') return ['blocked', say.treated, say.waitTreatment];
+  if (sale.vetSaysFit) return ['allowed', say.vetFit, say.tellFirst];
+  return ['blocked', say.treated, say.askVet];
 }
 
 function outcome(rule: LawRule, sale: SaleFacts): Outcome {
@@ -103,7 +114,7 @@ function outcome(rule: LawRule, sale: SaleFacts): Outcome {
       return effect.speciesIds.includes(sale.speciesId) ? ['blocked', say.banned] : ['allowed', say.notBanned];
     case 'species-ask':
       return effect.speciesIds === null || effect.speciesIds.includes(sale.speciesId)
-        ? ['ask', say.check, `Ask: ${rule.decides}.`]
+        ? ['ask', say.check, say.askWho(names.fact(rule.decides))]
         : ['allowed', say.notConcerned];
     case 'annex':
       return sale.annex !== effect.annex
@@ -112,19 +123,19 @@ function outcome(rule: LawRule, sale: SaleFacts): Outcome {
             sale.papersThere,
             ['allowed', say.papers],
             ['blocked', say.noPapers],
-            ['ask', say.askPapers, 'Find the papers.'],
+            ['ask', say.askPapers, say.findPapers],
           );
     case 'both-licensed':
       return open(
         sale.bothLicensed,
         ['allowed', say.licensed],
         ['blocked', say.unlicensed],
-        ['ask', say.askLicence, 'See both licences.'],
+        ['ask', say.askLicence, say.seeLicences],
       );
     case 'keep-records':
     case 'written-information':
     case 'duty':
-      return ['allowed', say.duty, rule.say];
+      return ['allowed', say.duty, names.fact(rule.say)];
   }
 }
 
@@ -141,7 +152,7 @@ export function lawChecks(rules: readonly LawRule[], sale: SaleFacts, today: str
   return rules
     .filter((rule) => rule.places.includes(sale.place))
     .map((rule): LawFinding => {
-      const [fresh, reason, todo = ''] = outcome(rule, sale);
+      const [fresh, reason, todo] = outcome(rule, sale);
       const old = stale.has(rule);
       const answer = old && fresh === 'allowed' && rule.effect.kind !== 'duty' ? 'ask' : fresh;
       const { id: ruleId, title, source, read, dateOfText, dateChecked, secondHand, decides } = rule;
@@ -149,8 +160,9 @@ export function lawChecks(rules: readonly LawRule[], sale: SaleFacts, today: str
         ruleId,
         title,
         answer,
-        reason,
-        todo,
+        reason: reason.en,
+        todo: todo?.en ?? '',
+        told: { reason: told(reason), todo: todo === undefined ? null : told(todo) },
         source,
         read,
         dateOfText,

@@ -4,14 +4,14 @@ import { join, relative, sep } from 'node:path';
 import { type CheckedFacts, factsFrom, type RawFacts } from '../husbandry/facts.ts';
 import type { Fault } from '../shared/fault.ts';
 
-/** Raw JSON of every .json file below the folder; examples are left out. A file that is not JSON becomes a fault. */
+/** Raw JSON of every .json file below the folder; examples and words of other languages are left out. A file that is not JSON becomes a fault. */
 export function readRawFacts(folder: string): { readonly raw: RawFacts; readonly faults: readonly Fault[] } {
   const raw: Record<string, unknown> = {};
   const faults: Fault[] = [];
   const names = readdirSync(folder, { recursive: true, encoding: 'utf8' }).filter((name) => name.endsWith('.json'));
   for (const name of names.sort()) {
     const path = relative('.', name).split(sep).join('/');
-    if (path.startsWith('examples/')) continue;
+    if (path.startsWith('examples/') || path.startsWith('words/')) continue;
     try {
       raw[path] = JSON.parse(readFileSync(join(folder, name), 'utf8'));
     } catch (error) {

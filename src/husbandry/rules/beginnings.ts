@@ -21,6 +21,15 @@ const say = coded('beginnings', {
   bare: 'A young animal feels exposed in a large bare box: it goes off its food or grows defensive.',
   covered: 'Large for a young animal, but with enough cover.',
   snug: 'Not too large for a young animal.',
+  wantCover: (share: string) => `cover over at least ${share} of the floor`,
+  wantFloor: 'a floor in keeping with its length',
+  coverIs: (long: string, deep: string, share: string) => `${long} × ${deep}, ${share} covered`,
+  wantTub: 'tubs for small young animals of temperate country',
+  tubIs: (length: string) => `tub, animal ${length}`,
+  tubAdvice: 'the advice of a keeper or vet who knows this species',
+  wantShort: (length: string) => `snakes up to about ${length}`,
+  wantExperience: 'experience',
+  looksPlanted: 'looks planted',
   addCover: 'Add cover (leaves, cork, more hides) before choosing a smaller box.',
   tubNo:
     'A starter tub is for small animals of temperate country; it holds too little warmth and moisture for this one.',
@@ -47,10 +56,8 @@ function bare(enclosure: Enclosure, animal: JudgedAnimal): readonly NeedVerdict[
         group: 'comfort',
         title: 'Not too large and bare for a young one',
         verdict: exposed ? 'fails' : 'holds',
-        wanted: large
-          ? `cover over at least ${percent(bareLimits.coverFrac)} of the floor`
-          : 'a floor in keeping with its length',
-        found: `${cm(enclosure.box.lengthM)} × ${cm(enclosure.box.depthM)}, ${percent(enclosure.coverFrac)} covered`,
+        wanted: large ? say.wantCover(percent(bareLimits.coverFrac)) : say.wantFloor,
+        found: say.coverIs(cm(enclosure.box.lengthM), cm(enclosure.box.depthM), percent(enclosure.coverFrac)),
         reasons: [exposed ? say.bare : large ? say.covered : say.snug],
         fixes: [say.addCover],
       },
@@ -66,7 +73,7 @@ function tub(enclosure: Enclosure, species: Species, animal: JudgedAnimal, facts
   const verdict = fact?.value === 'no' || grown ? 'fails' : fact?.value === 'ask' || !fact ? 'not-known' : 'holds';
   const reason =
     fact?.value === 'no' ? say.tubNo : grown ? say.tubGrown : verdict === 'not-known' ? say.tubAsk : say.tubYes;
-  const settled = verdict === 'not-known' ? { settledBy: 'the advice of a keeper or vet who knows this species' } : {};
+  const settled = verdict === 'not-known' ? { settledBy: say.tubAdvice } : {};
   return [
     need(
       {
@@ -74,8 +81,8 @@ function tub(enclosure: Enclosure, species: Species, animal: JudgedAnimal, facts
         group: 'comfort',
         title: 'A tub only where it belongs',
         verdict,
-        wanted: 'tubs for small young animals of temperate country',
-        found: `tub, animal ${cm(animal.totalLengthM)}`,
+        wanted: say.wantTub,
+        found: say.tubIs(cm(animal.totalLengthM)),
         reasons: [reason],
         fixes: [say.box],
         ...settled,
@@ -96,7 +103,7 @@ function matAlone(enclosure: Enclosure, animal: JudgedAnimal): readonly NeedVerd
         group: 'heat',
         title: 'A mat alone only for the short and slim',
         verdict: long ? 'fails' : 'holds',
-        wanted: `snakes up to about ${cm(matAloneMaxM)}`,
+        wanted: say.wantShort(cm(matAloneMaxM)),
         found: cm(animal.totalLengthM),
         reasons: [long ? say.matLong : say.matFine],
         fixes: [say.above],
@@ -115,7 +122,9 @@ function planted(enclosure: Enclosure): readonly NeedVerdict[] {
   if (!looks) return [];
   // Advice, not a failing: a practised keeper may do well with it.
   const head = { id: 'planted', group: 'comfort', title: 'Planted set-ups are for later', verdict: 'holds' } as const;
-  return [need({ ...head, wanted: 'experience', found: 'looks planted', reasons: [say.planted] }, commonPractice)];
+  return [
+    need({ ...head, wanted: say.wantExperience, found: say.looksPlanted, reasons: [say.planted] }, commonPractice),
+  ];
 }
 
 export const beginningsRule: Rule = (enclosure, species, _standard, facts) => {

@@ -18,6 +18,10 @@ const say = coded('escape', {
     catch: 'A catch holds the door, but a child can open it and nothing shows that it was shut.',
     none: 'Nothing holds the door.',
   },
+  wantLock: 'a lock',
+  closing: { lock: 'lock', catch: 'catch', none: 'none' },
+  wantGap: (most: string) => `no gap over ${most}`,
+  notMeasured: 'not measured',
   fixLock: 'Fit a lock.',
   noGap: 'Nobody has measured the widest gap.',
   safe: 'Too narrow for its head.',
@@ -36,8 +40,8 @@ const lock = (enclosure: Enclosure): NeedVerdict =>
       group: 'security',
       title: 'A lock',
       verdict: enclosure.lock === 'lock' ? 'holds' : 'fails',
-      wanted: 'a lock',
-      found: enclosure.lock,
+      wanted: say.wantLock,
+      found: say.closing[enclosure.lock],
       reasons: [enclosure.lock === 'lock' ? say.locked : say.notLocked[enclosure.lock]],
       fixes: [say.fixLock],
     },
@@ -50,13 +54,13 @@ function gap(enclosure: Enclosure, species: Species): readonly NeedVerdict[] {
   if (!head) return [];
   const safeM = (gapOfHead.safe * head.low) / 1000;
   const unsafeM = (gapOfHead.unsafe * head.low) / 1000;
-  const part = { id: 'gap', group: 'security', title: 'No way out', wanted: `no gap over ${mm(safeM)}` } as const;
+  const part = { id: 'gap', group: 'security', title: 'No way out', wanted: say.wantGap(mm(safeM)) } as const;
   const width = enclosure.box.widestGapM;
   const headWords = `${head.low} mm`;
   if (width === null)
     return [
       need(
-        { ...part, verdict: 'not-known', found: 'not measured', reasons: [say.noGap], settledBy: say.measureGap },
+        { ...part, verdict: 'not-known', found: say.notMeasured, reasons: [say.noGap], settledBy: say.measureGap },
         ourChoice,
       ),
     ];

@@ -29,6 +29,23 @@ const say = coded('heaters', {
   plastic: 'A plastic lampholder softens and burns under this heater.',
   ceramic: 'It sits in a ceramic holder.',
   holderUnknown: 'What the lampholder is made of has not been entered.',
+  wantDark: 'night heat without light',
+  byDay: (name: string) => `${name}, by day`,
+  always: (name: string) => `${name}, day and night`,
+  wantThermostat: 'a thermostat',
+  noneFound: 'none',
+  wantGuard: 'a guard on whatever is hot inside',
+  isGuarded: (name: string) => `${name}, guarded`,
+  isBare: (name: string) => `${name}, no guard`,
+  coolEnough: 'Does not grow hot enough to need a guard while its thermostat works.',
+  wantCeramic: 'ceramic',
+  heldBy: {
+    ceramic: (name: string) => `${name}, ceramic`,
+    plastic: (name: string) => `${name}, plastic`,
+    none: (name: string) => `${name}, no holder`,
+    unknown: (name: string) => `${name}, not entered`,
+  },
+  lookHolder: 'a look at the lampholder',
   fixHolder: 'Use a ceramic holder with heat-proof cable, rated for the watts.',
 });
 
@@ -36,7 +53,7 @@ const names = coded('name', {
   heater: (_kind: string, name: string, power: string) => `${name} (${power})`,
   thermostat: (_id: string, name: string) => name,
   thermostats: (_ids: string, written: string) => written,
-  period: (_period: string, written: string) => written,
+  fact: (text: string) => text,
 });
 
 const nameOf = (facts: Facts, heater: Heater): Saying =>
@@ -51,8 +68,8 @@ function light(heater: Heater, facts: Facts, row: HeaterFacts): NeedVerdict {
       group: 'safety',
       title: 'No light at night',
       verdict: bad ? 'fails' : 'holds',
-      wanted: 'night heat without light',
-      found: `${nameOf(facts, heater)}, ${heater.period === 'day' ? 'by day' : 'day and night'}`,
+      wanted: say.wantDark,
+      found: (heater.period === 'day' ? say.byDay : say.always)(nameOf(facts, heater)),
       reasons: [bad ? say.lightNight(nameOf(facts, heater)) : emits ? say.dayOnly : say.dark],
       fixes: [say.setDay],
     },
@@ -71,8 +88,8 @@ function driven(heater: Heater, thermostat: Thermostat | undefined, facts: Facts
       group: 'safety',
       title: 'A thermostat on every heater',
       verdict: has ? 'holds' : 'fails',
-      wanted: 'a thermostat',
-      found: row?.name ?? 'none',
+      wanted: say.wantThermostat,
+      found: row ? names.thermostat(row.id, row.name) : say.noneFound,
       reasons: [row ? say.has(names.thermostat(row.id, row.name.toLowerCase())) : missing],
       fixes: [say.addThermostat],
     },
@@ -81,20 +98,20 @@ function driven(heater: Heater, thermostat: Thermostat | undefined, facts: Facts
   const drive = row?.drives[heater.kind];
   if (!row || !drive) return [on];
   const better = Object.values(facts.thermostats).filter((t) => t.drives[heater.kind].fit === 'good');
+  const betterNames = names.thermostats(
+    better.map((t) => t.id).join(' '),
+    better.map((t) => t.name.toLowerCase()).join(' or '),
+  );
   const suits = need(
     {
       id: `thermostat-kind-${heater.id}`,
       group: 'safety',
       title: 'A thermostat that suits the heater',
       verdict: drive.fit === 'never' ? 'fails' : 'holds',
-      wanted: better.map((t) => t.name.toLowerCase()).join(' or '),
-      found: row.name,
-      reasons: [drive.why],
-      fixes: [
-        say.change(
-          names.thermostats(better.map((t) => t.id).join(' '), better.map((t) => t.name.toLowerCase()).join(' or ')),
-        ),
-      ],
+      wanted: betterNames,
+      found: names.thermostat(row.id, row.name),
+      reasons: [names.fact(drive.why)],
+      fixes: [say.change(betterNames)],
     },
     basisOf(drive),
   );
@@ -106,9 +123,9 @@ function guard(heater: Heater, facts: Facts, row: HeaterFacts): NeedVerdict {
     id: `guard-${heater.id}`,
     group: 'safety',
     title: 'Nothing hot within reach',
-    wanted: 'a guard on whatever is hot inside',
+    wanted: say.wantGuard,
   } as const;
-  const found = `${nameOf(facts, heater)}, ${heater.guarded ? 'guarded' : 'no guard'}`;
+  const found = (heater.guarded ? say.isGuarded : say.isBare)(nameOf(facts, heater));
   const holds = (reason: Sayable) =>
     need({ ...head, verdict: 'holds', found, reasons: [reason] }, practiceWith(row.facts.needsGuard));
   if (heater.mount === 'above-mesh') return holds(say.aboveMesh);
@@ -132,14 +149,14 @@ function guard(heater: Heater, facts: Facts, row: HeaterFacts): NeedVerdict {
       },
       practiceWith(row.facts.needsGuard),
     );
-  return holds('Does not grow hot enough to need a guard while its thermostat works.');
+  return holds(say.coolEnough);
 }
 
 function holder(heater: Heater, facts: Facts, row: HeaterFacts): readonly NeedVerdict[] {
   if (row.facts.holder?.value !== 'ceramic') return [];
   const verdict = heater.holder === 'ceramic' ? 'holds' : heater.holder === 'plastic' ? 'fails' : 'not-known';
   const reasons = { holds: say.ceramic, fails: say.plastic, 'not-known': say.holderUnknown };
-  const settled = verdict === 'not-known' ? { settledBy: 'a look at the lampholder' } : {};
+  const settled = verdict === 'not-known' ? { settledBy: say.lookHolder } : {};
   return [
     need(
       {
@@ -147,8 +164,8 @@ function holder(heater: Heater, facts: Facts, row: HeaterFacts): readonly NeedVe
         group: 'safety',
         title: 'A holder that bears the heat',
         verdict,
-        wanted: 'ceramic',
-        found: `${nameOf(facts, heater)}, ${heater.holder ?? 'not entered'}`,
+        wanted: say.wantCeramic,
+        found: say.heldBy[heater.holder ?? 'unknown'](nameOf(facts, heater)),
         reasons: [reasons[verdict]],
         fixes: [say.fixHolder],
         ...settled,

@@ -12,6 +12,11 @@ import { animalOf, commonPractice, endAt, type JudgedAnimal, need, ourChoice, ty
 export const hideFit = { leastOfCoil: 0.5, mostOfCoil: 4, mostPlusM2: 0.015, heightOfBody: 1.2 } as const;
 
 const say = coded('hides', {
+  want: 'one warm and one cool hide',
+  drawn: (count: string) => `${count} drawn`,
+  noneFound: 'none',
+  whereHeater: 'where the heater goes',
+  wantFit: (least: string, most: string, height: string) => `${least} to ${most} cm² of floor, at least ${height} high`,
   none: 'There is nowhere to hide.',
   onlyCool:
     'Only the cool end has a hide: an animal that will not leave it stays cold, which invites airway infection.',
@@ -35,18 +40,18 @@ function bothEnds(enclosure: Enclosure): NeedVerdict {
     id: 'two-hides',
     group: 'security',
     title: 'A hide at each end',
-    wanted: 'one warm and one cool hide',
+    wanted: say.want,
   } as const;
-  const found = `${enclosure.hides.length} drawn`;
+  const found = say.drawn(String(enclosure.hides.length));
   const end = warmEndOf(enclosure);
   if (enclosure.hides.length === 0)
     return need(
-      { ...head, verdict: 'fails', found: 'none', reasons: [say.none], fixes: [say.addBoth] },
+      { ...head, verdict: 'fails', found: say.noneFound, reasons: [say.none], fixes: [say.addBoth] },
       commonPractice,
     );
   if (!end)
     return need(
-      { ...head, verdict: 'not-known', found, reasons: [say.noEnd], settledBy: 'where the heater goes' },
+      { ...head, verdict: 'not-known', found, reasons: [say.noEnd], settledBy: say.whereHeater },
       commonPractice,
     );
   const warm = enclosure.hides.some((hide) => endAt(enclosure, hide.xM) === end);
@@ -83,7 +88,7 @@ function fit(hides: readonly Hide[], animal: JudgedAnimal): NeedVerdict {
       group: 'comfort',
       title: 'Hides that fit',
       verdict: fails ? 'fails' : 'holds',
-      wanted: `${(least * 1e4).toFixed(0)} to ${(most * 1e4).toFixed(0)} cm² of floor, at least ${cm(hideFit.heightOfBody * body)} high`,
+      wanted: say.wantFit((least * 1e4).toFixed(0), (most * 1e4).toFixed(0), cm(hideFit.heightOfBody * body)),
       found: hides.map(sizeOf).join(', '),
       reasons: [
         ...(fails ? reasons.filter((one, i) => reasons.findIndex((other) => other.en === one.en) === i) : [say.fits]),

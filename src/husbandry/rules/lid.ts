@@ -17,6 +17,9 @@ const say = coded('lid', {
     `${share} of the lid is open mesh: whether the air stays moist enough depends on room and watering.`,
   dry: 'The lid is open, and the animal is of dry country.',
   closed: 'Little or no open mesh in the lid.',
+  wantRh: (low: string, high: string) => `${low} to ${high} % humidity`,
+  wantEnough: 'enough humidity',
+  lidOpen: (share: string) => `${share} of the lid open`,
   fix: 'Cover most of the mesh away from the lamp with something heat-proof, or take a box with a closed lid and small vents; then simulate again, for the box grows warmer too.',
   settle: 'the humidity at both ends over a day',
 });
@@ -32,8 +35,8 @@ export const lidRule: Rule = (enclosure, species, _standard, facts) => {
   const zone = wordOf(species, stage, 'climateKind');
   const needsMoist = (rh !== null && rh.low >= lidLimits.moistRhPct) || zone === 'tropical';
   const head = { id: 'lid-humidity', group: 'moisture', title: 'A lid that holds the moisture' } as const;
-  const wanted = rh ? `${rh.low} to ${rh.high} % humidity` : 'enough humidity';
-  const found = `${percent(open)} of the lid open`;
+  const wanted = rh ? say.wantRh(String(rh.low), String(rh.high)) : say.wantEnough;
+  const found = say.lidOpen(percent(open));
   if (open <= lidLimits.openMeshFrac + 1e-9)
     return [need({ ...head, verdict: 'holds', wanted, found, reasons: [say.closed] }, commonPractice)];
   const warmCountry = zone === 'subtropical' && isTub(enclosure, facts);

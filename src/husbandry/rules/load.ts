@@ -12,6 +12,7 @@ export const loadMaxPct = 80;
 const say = coded('load', {
   over: (sum: string, most: string, rating: string) =>
     `${sum} hang on a thermostat rated ${rating}; ${most} is as much as it should carry.`,
+  most: (most: string, pct: string, rating: string) => `at most ${most} (${pct} % of ${rating})`,
   fine: 'Well within its rating.',
   fix: 'Take a thermostat of a higher rating, or share the heaters between two.',
 });
@@ -31,7 +32,7 @@ export const loadRule: Rule = (enclosure, _species, _standard, facts) => {
           group: 'safety',
           title: 'Load on the thermostat',
           verdict: over ? 'fails' : 'holds',
-          wanted: `at most ${watts(most)} (${mostPct} % of ${watts(thermostat.ratingW)})`,
+          wanted: say.most(watts(most), String(mostPct), watts(thermostat.ratingW)),
           found: watts(sum),
           reasons: [over ? say.over(watts(sum), watts(most), watts(thermostat.ratingW)) : say.fine],
           fixes: [say.fix],

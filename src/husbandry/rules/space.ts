@@ -24,12 +24,13 @@ const amount = (side: Short['side'], x: number): string => (side === 'floor' ? s
 
 const say = coded('space', {
   noStandard: 'No space standard has been chosen.',
+  wantStandard: 'a chosen standard',
   choose: 'Choose the standard that this home is to meet.',
   notCovered: (standard: string) => `"${standard}" is not written for this animal.`,
   noLength: 'The length of the animal is not known.',
   measureAnimal: 'the total length of the animal, nose to tail tip',
   why: (standard: string, _sides: string, written: string, length: string) =>
-    `Under ${standard} ${written} for a snake of ${length}.`,
+    `Under "${standard}" ${written} for a snake of ${length}.`,
   tolerated: (_side: string, side: string, found: string, asked: string) =>
     `${side} is a little under (${found} of ${asked}), which the standard tolerates`,
   meets: (standard: string, length: string) => `Meets "${standard}" for a snake of ${length}.`,
@@ -63,7 +64,10 @@ export function askedWords(asked: Asked): string {
   return listed(parts);
 }
 
-const names = coded('name', { asked: (_parts: string, written: string) => written });
+const names = coded('name', {
+  asked: (_parts: string, written: string) => written,
+  fact: (text: string) => text,
+});
 
 /** The same with its parts for other languages: length, width, height [m], floor [m²], way round, sum [m]. */
 const askedSaying = (asked: Asked) =>
@@ -88,7 +92,7 @@ function spaceNow(enclosure: Enclosure, species: Species, standard: Standard): N
       {
         ...head,
         verdict: 'not-known',
-        wanted: standard.name,
+        wanted: names.fact(standard.name),
         found,
         reasons: [say.noLength],
         settledBy: say.measureAnimal,
@@ -106,7 +110,7 @@ function spaceNow(enclosure: Enclosure, species: Species, standard: Standard): N
         verdict: 'not-known',
         wanted,
         found,
-        reasons: [say.notCovered(standard.name)],
+        reasons: [say.notCovered(names.fact(standard.name))],
         fixes: [say.choose],
         settledBy: say.choose,
       },
@@ -121,7 +125,7 @@ function spaceNow(enclosure: Enclosure, species: Species, standard: Standard): N
         wanted,
         found,
         reasons: [
-          say.meets(standard.name, length),
+          say.meets(names.fact(standard.name), length),
           ...tolerated.map((s) =>
             say.tolerated(s.side, sideWords[s.side], amount(s.side, s.found), amount(s.side, s.asked)),
           ),
@@ -130,7 +134,7 @@ function spaceNow(enclosure: Enclosure, species: Species, standard: Standard): N
       },
       basisOf(standard),
     );
-  const why = say.why(`"${standard.name}"`, short.map(sideOf).join(';'), listed(short.map(shortWords)), length);
+  const why = say.why(names.fact(standard.name), short.map(sideOf).join(';'), listed(short.map(shortWords)), length);
   return need(
     { ...head, verdict: 'fails', wanted, found, reasons: [why, ...assumed], fixes: [say.fix(wanted)] },
     basisOf(standard),
@@ -194,7 +198,7 @@ export const spaceRule: Rule = (enclosure, species, standard) => {
           group: 'space',
           title: 'Room for the animal now',
           verdict: 'not-known',
-          wanted: 'a chosen standard',
+          wanted: say.wantStandard,
           found: boxWords(enclosure),
           reasons: [say.noStandard],
           fixes: [say.choose],

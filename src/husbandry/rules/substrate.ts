@@ -15,6 +15,10 @@ import { factOf, rangeOf, wordOf } from '../species-facts.ts';
 export const matLayerMaxMm = 20;
 
 const say = coded('substrate', {
+  bare: 'bare',
+  whatFloor: 'what the floor is made of',
+  atLeast: (depth: string) => `at least ${depth}`,
+  atMost: (depth: string) => `at most ${depth}`,
   none: 'The floor is bare.',
   add: (names: string) => `Use ${names}.`,
   suits: (name: string) => `${name} is usual for this animal.`,
@@ -47,7 +51,7 @@ function kind(enclosure: Enclosure, species: Species, facts: Facts): NeedVerdict
   const head = { id: 'substrate', group: 'comfort', title: 'A floor that suits it', wanted: kinds } as const;
   const { substrate } = enclosure;
   if (!substrate)
-    return need({ ...head, verdict: 'fails', found: 'bare', reasons: [say.none], fixes: [say.add(kinds)] }, basis);
+    return need({ ...head, verdict: 'fails', found: say.bare, reasons: [say.none], fixes: [say.add(kinds)] }, basis);
   const row = facts.substrates[substrate.materialId];
   if (!row)
     return need(
@@ -56,7 +60,7 @@ function kind(enclosure: Enclosure, species: Species, facts: Facts): NeedVerdict
         verdict: 'not-known',
         found: substrate.materialId,
         reasons: [say.unknown(substrate.materialId)],
-        settledBy: 'what the floor is made of',
+        settledBy: say.whatFloor,
       },
       basis,
     );
@@ -87,7 +91,7 @@ function depth(enclosure: Enclosure, species: Species): readonly NeedVerdict[] {
         group: 'comfort',
         title: 'Deep enough to burrow',
         verdict: deep ? 'holds' : 'fails',
-        wanted: `at least ${wanted.low} mm`,
+        wanted: say.atLeast(`${wanted.low} mm`),
         found: mm(foundM),
         reasons: [deep ? say.deep : say.shallow],
         fixes: [say.deepen(`${wanted.low} mm`)],
@@ -110,7 +114,7 @@ function overMat(enclosure: Enclosure, facts: Facts): readonly NeedVerdict[] {
         group: 'safety',
         title: 'No deep layer over a heat mat',
         verdict: thin ? 'holds' : 'fails',
-        wanted: `at most ${most}`,
+        wanted: say.atMost(most),
         found: mm(substrate.depthM),
         reasons: [thin ? say.thin : say.smothers(mm(substrate.depthM))],
         fixes: [say.overhead(most)],

@@ -9,6 +9,8 @@ const say = coded('thermometers', {
   missing: (where: string) => `Nothing reads the temperature at the ${where}.`,
   dial: (where: string) => `Only a stick-on dial reads the ${where}; it shows the wall behind it, several degrees off.`,
   good: (where: string) => `Read at the ${where}, apart from the thermostat.`,
+  want: 'a digital probe or an infrared thermometer',
+  noneFound: 'none',
   fix: (where: string) => `Put a digital probe at the ${where}, or read its surface with an infrared thermometer.`,
 });
 
@@ -17,6 +19,8 @@ const kindWords: Readonly<Record<Thermometer['kind'], string>> = {
   'infrared-gun': 'infrared thermometer',
   'stick-on-dial': 'stick-on dial',
 };
+
+const names = coded('name', { thermometers: (_kinds: string, written: string) => written });
 
 const bothEnds: Basis = { source: 'VETREF-HOUSING', read: 'page' };
 
@@ -30,8 +34,11 @@ function readAt(thermometers: readonly Thermometer[], place: Thermometer['place'
       group: 'safety',
       title: `A thermometer at the ${where}`,
       verdict: sound ? 'holds' : 'fails',
-      wanted: 'a digital probe or an infrared thermometer',
-      found: here.length > 0 ? here.map((t) => kindWords[t.kind]).join(', ') : 'none',
+      wanted: say.want,
+      found:
+        here.length > 0
+          ? names.thermometers(here.map((t) => t.kind).join(' '), here.map((t) => kindWords[t.kind]).join(', '))
+          : say.noneFound,
       reasons: [reason],
       fixes: [say.fix(where)],
     },

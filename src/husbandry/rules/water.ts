@@ -8,6 +8,13 @@ import { animalOf, commonPractice, endAt, need, type Rule, warmEndOf } from '../
 import { wordOf } from '../species-facts.ts';
 
 const say = coded('water', {
+  want: 'a bowl at the cool end',
+  noBowl: 'no bowl',
+  bowlAt: (x: string) => `bowl ${x} from the left wall`,
+  whereHeater: 'where the heater goes',
+  wantSmall: 'a small bowl',
+  wantAcross: (d: string) => `at least ${d} across`,
+  across: (d: string) => `${d} across`,
   none: 'No water bowl is drawn.',
   add: 'Put a heavy bowl of fresh water at the cool end.',
   warm: 'The bowl stands at the warm end, where the water fouls faster and the air grows damp.',
@@ -29,15 +36,15 @@ export const waterRule: Rule = (enclosure, species) => {
     id: 'bowl-cool-end',
     group: 'moisture',
     title: 'Water at the cool end',
-    wanted: 'a bowl at the cool end',
+    wanted: say.want,
   } as const;
   if (!bowl)
     return [
-      need({ ...place, verdict: 'fails', found: 'no bowl', reasons: [say.none], fixes: [say.add] }, commonPractice),
+      need({ ...place, verdict: 'fails', found: say.noBowl, reasons: [say.none], fixes: [say.add] }, commonPractice),
     ];
   const end = warmEndOf(enclosure);
   const warm = end !== null && endAt(enclosure, bowl.xM) === end;
-  const found = `bowl ${cm(bowl.xM)} from the left wall`;
+  const found = say.bowlAt(cm(bowl.xM));
   const where = end
     ? need(
         {
@@ -49,10 +56,7 @@ export const waterRule: Rule = (enclosure, species) => {
         },
         commonPractice,
       )
-    : need(
-        { ...place, verdict: 'not-known', found, reasons: [say.noEnd], settledBy: 'where the heater goes' },
-        commonPractice,
-      );
+    : need({ ...place, verdict: 'not-known', found, reasons: [say.noEnd], settledBy: say.whereHeater }, commonPractice);
   const animal = animalOf(enclosure, species);
   if (!animal) return [where];
   const arid = wordOf(species, animal.stage, 'climateKind') === 'arid';
@@ -64,8 +68,8 @@ export const waterRule: Rule = (enclosure, species) => {
       group: 'comfort',
       title: 'A bowl to soak in',
       verdict: wide ? 'holds' : 'fails',
-      wanted: arid ? 'a small bowl' : `at least ${cm(least)} across`,
-      found: `${cm(bowl.diameterM)} across`,
+      wanted: arid ? say.wantSmall : say.wantAcross(cm(least)),
+      found: say.across(cm(bowl.diameterM)),
       reasons: [arid ? say.arid : wide ? say.soaks : say.narrow],
       fixes: [say.wider(cm(least))],
     },

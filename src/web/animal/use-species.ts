@@ -1,5 +1,6 @@
 // Names of the species, asked once.
-import { useEffect, useState } from 'react';
+import { useEffect, useMemo, useState } from 'react';
+import { useSheet } from '../settings/settings-context.tsx';
 import { ask } from './animal-api.ts';
 
 export interface SpeciesName {
@@ -34,10 +35,15 @@ async function fetched(): Promise<readonly SpeciesName[]> {
 }
 
 export function useSpecies(): { readonly all: readonly SpeciesName[]; readonly nameOf: (id: string) => string } {
-  const [all, setAll] = useState(lastNames);
+  const { factsSaid, measure } = useSheet();
+  const [names, setAll] = useState(lastNames);
   useEffect(() => {
     known ??= fetched();
     void known.then(setAll);
   }, []);
+  const all = useMemo(
+    () => [...factsSaid(names)].sort((a, b) => a.commonName.localeCompare(b.commonName, measure.locale)),
+    [names, factsSaid, measure],
+  );
   return { all, nameOf: (id) => all.find((one) => one.id === id)?.commonName ?? id };
 }

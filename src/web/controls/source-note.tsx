@@ -30,11 +30,11 @@ export function SourceNote({ facts, source, read }: SourceNoteProps) {
   return (
     <span className={`source source-${read}`}>
       {row.url ? (
-        <a href={row.url} target="_blank" rel="noreferrer">
+        <a href={row.url} target="_blank" rel="noreferrer" translate="no">
           {named}
         </a>
       ) : (
-        named
+        <cite translate="no">{named}</cite>
       )}
       {checked}
       {read !== 'page' && ` · ${t(`source.${read}`)}`}

@@ -35,7 +35,7 @@ const names: Readonly<Record<string, string>> = {
   'substrate-depth': 'Tief genug zum Graben',
   'mat-not-smothered': 'Keine dicke Schicht über der Heizmatte',
   'mat-alone': 'Eine Matte allein nur für kleine Schlanke',
-  'starter-tub': 'Eine Wanne nur, wo sie hingehört',
+  'starter-tub': 'Eine Aufzuchtbox nur, wo sie hingehört',
   'too-bare': 'Nicht zu groß und kahl für ein Junges',
   planted: 'Bepflanzte Becken sind für später',
 };

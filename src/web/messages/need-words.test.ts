@@ -4,6 +4,7 @@ import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { climateNeeds } from '../../husbandry/climate-needs.ts';
 import { givenCodes, type Told } from '../../husbandry/coded.ts';
+import '../../husbandry/law-checks.ts';
 import { judgeEnclosure } from '../../husbandry/judge-enclosure.ts';
 import type { NeedVerdict } from '../../husbandry/need.ts';
 import type { Enclosure } from '../../physics/enclosure.ts';
@@ -19,7 +20,7 @@ const examples = readdirSync(join(data, 'examples'))
   .filter((name) => name.endsWith('.json'))
   .map((name) => json(join('examples', name)) as Enclosure);
 /** Blanks that are the English wording of the blank before them. */
-const englishBlanks: Readonly<Record<string, number>> = { 'space.why': 2, 'space.tolerated': 1 };
+const englishBlanks: Readonly<Record<string, number>> = { 'space.why': 2, 'space.tolerated': 1, 'probe.placed': 1 };
 
 const toldOf = ({ told }: NeedVerdict): readonly Told[] =>
   told === undefined

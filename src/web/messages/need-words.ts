@@ -1,12 +1,14 @@
 // What a need says in the language and units of this person, found by the code of its sentence.
 // A sentence without a code, or without words for its code, stays English and is marked so.
 import type { Told, ToldNeed } from '../../husbandry/coded.ts';
+import type { FactWords } from '../../husbandry/fact-words.ts';
 import type { NeedVerdict } from '../../husbandry/need.ts';
 import type { Measure } from '../settings/measure.ts';
 import { proseInUnits } from '../settings/prose-units.ts';
 import { germanClimateSayings } from './climate-de.ts';
 import { germanRuleSayings } from './needs-de.ts';
 import { germanName } from './needs-names-de.ts';
+import { factWordsOf } from './translate.ts';
 
 export interface NeedSentence {
   readonly text: string;
@@ -28,15 +30,15 @@ export const germanSayings: Readonly<Record<string, string>> = { ...germanRuleSa
 const blankText = (blank: string): string => blank.replace(/(\d) to (\d)/g, '$1–$2');
 
 /** The German of one sentence with metric figures and decimal points, or null when a part of it has none. */
-export function germanSaying(told: Told): string | null {
-  if (told.code.startsWith('name.')) return germanName(told);
+export function germanSaying(told: Told, words: FactWords = factWordsOf('de')): string | null {
+  if (told.code.startsWith('name.')) return germanName(told, words);
   const pattern = germanSayings[told.code];
   if (pattern === undefined) return null;
   const blanks = told.blanks.map((blank, i) => {
     if (!pattern.includes(`{${i}}`)) return '';
     return typeof blank === 'string'
-      ? (germanName({ code: `${told.code}.${i}`, blanks: [blank] }) ?? blankText(blank))
-      : germanSaying(blank);
+      ? (germanName({ code: `${told.code}.${i}`, blanks: [blank] }, words) ?? blankText(blank))
+      : germanSaying(blank, words);
   });
   if (blanks.includes(null)) return null;
   return pattern.replace(/\{(\d)\}/g, (all, i: string) => blanks[Number(i)] ?? all);
@@ -52,7 +54,8 @@ const asSentence = ({ text, lang }: NeedSentence): NeedSentence => ({
   lang,
 });
 
-function sentence(told: Told | null | undefined, english: string, measure: Measure): NeedSentence {
+/** One sentence by its code; its English where it has none. */
+export function sentence(told: Told | null | undefined, english: string, measure: Measure): NeedSentence {
   const { book } = measure.settings;
   if (book === 'en') return { text: proseInUnits(english, measure), lang: undefined };
   const german = book === 'de' && told ? germanSaying(told) : null;

@@ -1,5 +1,6 @@
 // German names of what stands in the blanks of a need's sentence: heaters, thermostats, floors, sides, places.
 import type { Told } from '../../husbandry/coded.ts';
+import type { FactWords } from '../../husbandry/fact-words.ts';
 
 const heaters: Readonly<Record<string, string>> = {
   'ceramic-emitter': 'Keramikstrahler',
@@ -27,6 +28,19 @@ const substrates: Readonly<Record<string, string>> = {
   'peat-sand': 'Torf mit Sand',
   loam: 'Lehm oder Gartenerde, unbehandelt',
   'loam-leaf-litter': 'Lehm unter Laub',
+};
+
+const thermometers: Readonly<Record<string, string>> = {
+  'digital-probe': 'digitaler Fühler',
+  'infrared-gun': 'Infrarot-Thermometer',
+  'stick-on-dial': 'aufgeklebtes Zeigerthermometer',
+};
+
+const probePlaces: Readonly<Record<string, string>> = {
+  air: 'frei in der Luft',
+  wall: 'an der Wand',
+  floor: 'am Boden',
+  mat: 'an der Matte',
 };
 
 const sides: Readonly<Record<string, string>> = {
@@ -61,6 +75,7 @@ const wordBlanks: Readonly<Record<string, Readonly<Record<string, string>>>> = {
   'thermometers.fix.0': places,
   'substrate.clash.1': zones,
   'space.tolerated.0': sides,
+  'probe.placed.0': probePlaces,
   'climate.cold.1': warmPlaces,
   'climate.warm.1': warmPlaces,
   'climate.found.1': units,
@@ -74,6 +89,12 @@ function namesOf(ids: string, names: Readonly<Record<string, string>>): string |
   const found = ids.split(' ').map((id) => names[id]);
   return found.some((name) => name === undefined) ? null : anyOf(found as string[], 'oder');
 }
+
+const listOf = (ids: string, names: Readonly<Record<string, string>>): string =>
+  ids
+    .split(' ')
+    .map((id) => names[id] ?? id)
+    .join(', ');
 
 /** "length|120 cm|150 cm;…" */
 const shortSides = (written: string): string =>
@@ -108,14 +129,16 @@ function asked(parts: string): string {
 }
 
 /** The German of a name or a blank by its code; null when it has none. */
-export function germanName({ code, blanks }: Told): string | null {
+export function germanName({ code, blanks }: Told, words: FactWords): string | null {
   const [first, , third] = blanks.map(String);
   if (first === undefined) return null;
   if (code === 'name.heater') return heaters[first] === undefined ? null : `${heaters[first]} (${third})`;
   if (code === 'name.thermostat' || code === 'name.thermostats') return namesOf(first, thermostats);
   if (code === 'name.substrate' || code === 'name.substrates') return namesOf(first, substrates);
+  // A text of data/ has its German there; what a shop called something stays as it is.
+  if (code === 'name.fact') return words[first] ?? first;
+  if (code === 'name.thermometers') return listOf(first, thermometers);
   if (code === 'name.asked') return asked(first);
-  if (code === 'space.why.0') return `„${first.replaceAll('"', '')}“`;
   if (code === 'space.why.1') return shortSides(first);
   return wordBlanks[code]?.[first] ?? null;
 }

@@ -36,7 +36,6 @@ export const referenceDe: Readonly<Record<keyof typeof referenceEn, string>> = {
   'ref.unknown': 'nicht bekannt',
   'ref.sources': 'Quellen',
   'ref.notes': 'Anmerkungen',
-  'ref.english': 'Anmerkungen und Begründungen aus den Daten stehen auf Englisch.',
   'ref.own': 'eigener Wert des Ladens, von {by}, seit {date}, weil: {why}',
   'ref.shipped': 'mitgelieferter Wert: {value}',
   'ref.refused': 'nicht verwendet: die Daten lassen ihn nicht mehr zu',

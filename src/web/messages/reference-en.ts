@@ -35,7 +35,6 @@ export const referenceEn = {
   'ref.unknown': 'not known',
   'ref.sources': 'Sources',
   'ref.notes': 'Notes',
-  'ref.english': '',
   'ref.own': 'the shop’s own value, by {by}, since {date}, because: {why}',
   'ref.shipped': 'shipped value: {value}',
   'ref.refused': 'not used: the facts no longer allow it',

@@ -1,6 +1,7 @@
 // Finds the words for a key in the chosen language and fills in its blanks. One file a language, named by its code
 // (en.ts, de.ts): a file put beside them is offered by itself. Only the language in use is fetched.
 // Leaves out numbers and units: they come written already (settings/measure.ts).
+import type { FactWords } from '../../husbandry/fact-words.ts';
 import type { MessageBook, MessageKey } from './en.ts';
 
 export type Translate = (key: MessageKey, blanks?: Readonly<Record<string, string | number>>) => string;
@@ -8,6 +9,7 @@ export type Translate = (key: MessageKey, blanks?: Readonly<Record<string, strin
 type Book = Readonly<Record<string, string>>;
 
 const files = import.meta.glob<Readonly<Record<string, Book>>>('./??.ts');
+const factFiles = import.meta.glob<FactWords>('../../../data/words/??.json', { import: 'default' });
 
 /** Codes of the languages there is a file for, e.g. ["de", "en"]. */
 export const bookCodes: readonly string[] = Object.keys(files).map((path) => path.slice(2, 4));
@@ -15,6 +17,7 @@ export const bookCodes: readonly string[] = Object.keys(files).map((path) => pat
 /** These hold every key, by their type; any other may leave some to English. */
 const complete = ['en', 'de'];
 const loaded = new Map<string, MessageBook>();
+const loadedFacts = new Map<string, FactWords>();
 
 /** The words of one language; what a third one leaves open is said in English. */
 export async function bookOf(code: string, from: typeof files = files): Promise<MessageBook> {
@@ -25,8 +28,14 @@ export async function bookOf(code: string, from: typeof files = files): Promise<
 
 /** Fetches the words of a language once; an unknown code is English. Must be done before translateFor. */
 export async function loadBook(code: string): Promise<void> {
-  if (!loaded.has(code)) loaded.set(code, await bookOf(code));
+  if (loaded.has(code)) return;
+  const [book, facts] = await Promise.all([bookOf(code), factFiles[`../../../data/words/${code}.json`]?.()]);
+  loadedFacts.set(code, { ...book, ...facts });
+  loaded.set(code, book);
 }
+
+/** The texts of data/ in a language: from its file of data/words, or from its book. Empty for English. */
+export const factWordsOf = (code: string): FactWords => loadedFacts.get(code) ?? {};
 
 export const isLoaded = (code: string): boolean => loaded.has(code);
 

@@ -8,7 +8,7 @@ import type { FactsBrief } from '../worker/protocol.ts';
 const own = ['caution.electric', 'caution.fire', 'caution.burns', 'caution.illness'] as const;
 
 export const Cautions = memo(function Cautions({ facts }: { readonly facts: FactsBrief | null }) {
-  const { t, settings } = useSheet();
+  const { t } = useSheet();
   const sourced: readonly Caution[] = facts?.cautions ?? [];
   return (
     <section className="sheet-part cautions" aria-labelledby="cautions-title">
@@ -21,7 +21,7 @@ export const Cautions = memo(function Cautions({ facts }: { readonly facts: Fact
       {sourced.length > 0 && (
         <details className="table-behind">
           <summary>{t('caution.sources')}</summary>
-          <ul lang={settings.language === 'en' ? undefined : 'en'}>
+          <ul>
             {sourced.map((row) => (
               <li key={row.id}>
                 {row.say} <SourceNote facts={facts} source={row.source} read={row.read} />

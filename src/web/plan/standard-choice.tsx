@@ -11,7 +11,7 @@ import { namedStandard, standardOf } from '../state/standard.ts';
 import type { FactsBrief } from '../worker/protocol.ts';
 
 export function StandardChoice({ facts }: { readonly facts: FactsBrief | null }) {
-  const { t, settings } = useSheet();
+  const { t } = useSheet();
   const { document, answer } = useDocument();
   const { speciesId } = document.answers;
   const own = useShopValues();
@@ -22,7 +22,6 @@ export function StandardChoice({ facts }: { readonly facts: FactsBrief | null })
     ({ speciesIds }) => speciesIds === null || (speciesId !== null && speciesIds.includes(speciesId)),
   );
   const chosen = fitting.find(({ id }) => id === standardId) ?? null;
-  const lang = settings.language === 'en' ? undefined : 'en';
   return (
     <fieldset className="try-group">
       <legend>{t('standard.legend')}</legend>
@@ -35,7 +34,7 @@ export function StandardChoice({ facts }: { readonly facts: FactsBrief | null })
         onChange={(id) => answer({ standardId: id === noStandard ? null : id, standardChosen: true })}
         options={[
           { value: noStandard, text: t('standard.none') },
-          ...fitting.map(({ id, name }) => ({ value: id, text: name, lang })),
+          ...fitting.map(({ id, name }) => ({ value: id, text: name })),
         ]}
       />
       {chosen && (

@@ -56,7 +56,7 @@ export function FactRow({ all, path, fact, words = null, stage, onChanged }: Fac
         )}
         <p className="ref-from">
           <SourceMark of={fact} sources={all.sources} />
-          {fact.note && <span lang="en"> · {fact.note}</span>}
+          {fact.note && <span> · {fact.note}</span>}
         </p>
         {fact.alternatives && fact.alternatives.length > 0 && (
           <div className="ref-others">
@@ -65,16 +65,11 @@ export function FactRow({ all, path, fact, words = null, stage, onChanged }: Fac
               {fact.alternatives.map((other, i) => (
                 <li key={`${other.source}-${i}`}>
                   <b>{factText(key, other, measure, t)}</b> <SourceMark of={other} sources={all.sources} />
-                  {other.note && <span lang="en"> · {other.note}</span>}
+                  {other.note && <span> · {other.note}</span>}
                 </li>
               ))}
             </ul>
-            {fact.why && (
-              <p>
-                {t('ref.used', { why: '' })}
-                <span lang="en">{fact.why}</span>
-              </p>
-            )}
+            {fact.why && <p>{t('ref.used', { why: fact.why })}</p>}
           </div>
         )}
         {open && (

@@ -2,19 +2,19 @@
 // a value of its own. A rule of law past its review stands in amber, said in words too.
 import { useState } from 'react';
 import { NotReached } from '../animal/not-reached.tsx';
-import { useAsked } from '../animal/use-asked.ts';
 import { Choice } from '../controls/choice.tsx';
 import { dateText } from '../controls/source-note.tsx';
 import { isMessageKey } from '../messages/translate.ts';
 import { useSheet } from '../settings/settings-context.tsx';
 import { FactRow } from './fact-row.tsx';
 import { type ListedRow, type Lists, listTables, readLists } from './reference-api.ts';
+import { useReference } from './use-reference.ts';
 
 const everywhere = 'everywhere';
 
 export function ListsPage() {
   const { t, settings } = useSheet();
-  const { value: all, failed, again } = useAsked('lists', readLists);
+  const { value: all, failed, again } = useReference('lists', readLists);
   const [table, setTable] = useState<(typeof listTables)[number]>('law');
   const [place, setPlace] = useState(everywhere);
   if (!all) return <NotReached failed={failed} again={again} />;
@@ -28,7 +28,6 @@ export function ListsPage() {
       <div className="sheet-head">
         <h1>{t('lists.title')}</h1>
         <p className="lead">{t('lists.lead')}</p>
-        {t('ref.english') && <p className="lead">{t('ref.english')}</p>}
       </div>
       <div className="ref-tools">
         <Choice
@@ -97,7 +96,7 @@ function ListRow({ all, row, onChanged, open }: ListRowProps) {
   return (
     <details className={stale ? 'lists-row lists-row-stale' : 'lists-row'} data-row={id}>
       <summary>
-        <b lang={known ? undefined : 'en'}>{known ? t(key as 'row.peat') : name}</b>
+        <b>{known ? t(key as 'row.peat') : name}</b>
         {places.length > 0 && (
           <span className="lists-places">
             {places
@@ -108,7 +107,7 @@ function ListRow({ all, row, onChanged, open }: ListRowProps) {
         {own && <span className="own-mark">{t('own.sign')}</span>}
         {stale && reviewBy && <span className="lists-stale">{t('lists.stale', { date: date(reviewBy) })}</span>}
       </summary>
-      {say && <p lang="en">{say}</p>}
+      {say && <p>{say}</p>}
       {dateChecked && reviewBy && (
         <p className="ref-from">
           {[

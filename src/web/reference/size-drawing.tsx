@@ -14,7 +14,7 @@ const stages = ['hatchling', 'young', 'adult'] as const;
 const usualStandard = 'home-third';
 
 export function SizeDrawing({ all, species }: { readonly all: Reference; readonly species: Species }) {
-  const { t, measure, settings } = useSheet();
+  const { t, measure } = useSheet();
   const [ref, width] = useWidth<HTMLDivElement>(700);
   const policy = standingAt(all, 'policy.standardId')?.value.value ?? usualStandard;
   const standard =
@@ -34,7 +34,7 @@ export function SizeDrawing({ all, species }: { readonly all: Reference; readonl
     <figure className="ref-figure">
       <figcaption>
         <h2>{title}</h2>
-        <p lang={settings.language === 'en' ? undefined : 'en'}>{t('ref.sizesLead', { standard: standard.name })}</p>
+        <p>{t('ref.sizesLead', { standard: standard.name })}</p>
       </figcaption>
       <div ref={ref as React.RefObject<HTMLDivElement>}>
         <svg

@@ -19,13 +19,13 @@ export function SourceMark({ of, sources }: SourceMarkProps) {
   return (
     <span className="ref-source">
       {row?.url ? (
-        <a href={row.url} target="_blank" rel="noreferrer" lang="en">
+        <a href={row.url} target="_blank" rel="noreferrer" translate="no">
           {title}
         </a>
       ) : (
-        <span lang="en">{title}</span>
+        <cite translate="no">{title}</cite>
       )}
-      {of.at && <span lang="en">, {of.at}</span>}
+      {of.at && <span translate="no">, {of.at}</span>}
       {date && ` · ${date}`}
       {of.read !== 'page' && <b className="ref-mark"> · {t(`ref.${of.read}`)}</b>}
     </span>

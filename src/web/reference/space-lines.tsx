@@ -45,14 +45,14 @@ export function SpaceLines({ lines, box, all }: SpaceLinesProps) {
               <rect width={boxLong * pxPerM} height={boxDeep * pxPerM} className="space-box" />
             </svg>
             <div>
-              <h2 lang="en">{standard.name}</h2>
+              <h2>{standard.name}</h2>
               <p className={short.length > 0 ? 'space-verdict space-fails' : 'space-verdict'}>
                 <VerdictMark verdict={short.length > 0 ? 'fails' : 'holds'} /> {words.verdict(line)}
               </p>
               <p>{t('space.asks', { what: words.asks(line) })}</p>
               {floor.free && <p className="ref-from">{t('space.free')}</p>}
               <p className="ref-from">
-                <span lang="en">{`${standard.place}, ${standard.status}. `}</span>
+                {`${standard.place}, ${standard.status}. `}
                 <SourceMark of={standard} sources={all.sources} />
               </p>
             </div>

@@ -4,7 +4,6 @@ import { Button } from 'react-aria-components';
 import type { Species } from '../../husbandry/fact.ts';
 import { rangeOf } from '../../husbandry/species-facts.ts';
 import { NotReached } from '../animal/not-reached.tsx';
-import { useAsked } from '../animal/use-asked.ts';
 import { QuantityField } from '../controls/quantity-field.tsx';
 import { useSheet } from '../settings/settings-context.tsx';
 import { compareSpace } from './compare-space.ts';
@@ -14,9 +13,10 @@ import { SpaceLines } from './space-lines.tsx';
 import { SpaceTable } from './space-table.tsx';
 import { useSpaceWords } from './space-words.ts';
 import { StandardPolicy } from './standard-policy.tsx';
+import { useReference } from './use-reference.ts';
 
 export function SpacePage({ id }: { readonly id: string }) {
-  const { value: all, failed, again } = useAsked(`reference-${id}`, () => readReference(id));
+  const { value: all, failed, again } = useReference(`reference-${id}`, () => readReference(id));
   const species = all?.species[0];
   if (!all || !species) return <NotReached failed={failed} again={again} />;
   return <Comparison all={all} species={species} onChanged={again} />;

@@ -24,9 +24,7 @@ export function SpaceTable({ lines, all }: { readonly lines: readonly SpaceLine[
           <tbody>
             {lines.map((line) => (
               <tr key={line.standard.id}>
-                <th scope="row" lang="en">
-                  {line.standard.name}
-                </th>
+                <th scope="row">{line.standard.name}</th>
                 <td>{words.asks(line)}</td>
                 <td>{words.verdict(line)}</td>
                 <td>

@@ -1,16 +1,16 @@
 // All species that the program knows, with the length of a grown one and whether it is one for a beginner.
 import { NotReached } from '../animal/not-reached.tsx';
-import { useAsked } from '../animal/use-asked.ts';
 import { factText } from '../controls/parts-text.ts';
 import { useSheet } from '../settings/settings-context.tsx';
 import { readAllReference, standingAt } from './reference-api.ts';
 import { SheetLink } from './sheet-link.tsx';
+import { useReference } from './use-reference.ts';
 
 export function SpeciesListPage() {
   const { t, measure } = useSheet();
-  const { value: all, failed, again } = useAsked('reference', readAllReference);
+  const { value: all, failed, again } = useReference('reference', readAllReference);
   if (!all) return <NotReached failed={failed} again={again} />;
-  const sorted = [...all.species].sort((a, b) => a.commonName.localeCompare(b.commonName));
+  const sorted = [...all.species].sort((a, b) => a.commonName.localeCompare(b.commonName, measure.locale));
   return (
     <main className="ref-sheet">
       <div className="sheet-head">
@@ -29,7 +29,7 @@ export function SpeciesListPage() {
           return (
             <li key={id}>
               <SheetLink path={`/species/${id}`}>
-                <span className="ref-name" lang="en">
+                <span className="ref-name">
                   {commonName} <i lang="la">{scientificName}</i>
                 </span>
                 <span>{t('ref.adult', { length: factText('totalLengthCm', length, measure, t) })}</span>

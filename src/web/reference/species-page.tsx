@@ -2,7 +2,6 @@
 import { Button } from 'react-aria-components';
 import type { Species } from '../../husbandry/fact.ts';
 import { NotReached } from '../animal/not-reached.tsx';
-import { useAsked } from '../animal/use-asked.ts';
 import { factText } from '../controls/parts-text.ts';
 import { dateText } from '../controls/source-note.tsx';
 import { useSheet } from '../settings/settings-context.tsx';
@@ -11,6 +10,7 @@ import { HeatLine, heatKeys } from './heat-line.tsx';
 import { type Reference, readReference } from './reference-api.ts';
 import { SheetLink } from './sheet-link.tsx';
 import { SizeDrawing } from './size-drawing.tsx';
+import { useReference } from './use-reference.ts';
 
 const groups = {
   'ref.moisture': ['rhPct', 'rhSloughPct'],
@@ -32,18 +32,17 @@ const stages = ['all', 'hatchling', 'young', 'adult'] as const;
 
 export function SpeciesPage({ id }: { readonly id: string }) {
   const { t } = useSheet();
-  const { value: all, failed, again } = useAsked(`reference-${id}`, () => readReference(id));
+  const { value: all, failed, again } = useReference(`reference-${id}`, () => readReference(id));
   const species = all?.species[0];
   if (!all || !species) return <NotReached failed={failed} again={again} />;
   return (
     <main className="ref-sheet">
       <div className="sheet-head">
-        <h1 lang="en">{species.commonName}</h1>
+        <h1>{species.commonName}</h1>
         <p className="lead">
           <i lang="la">{species.scientificName}</i>, <span lang="la">{species.family}</span> · {all.shopName},{' '}
           {all.branchName}
         </p>
-        {t('ref.english') && <p className="lead">{t('ref.english')}</p>}
       </div>
       <div className="ref-tools">
         <SheetLink path={`/space/${id}`} className="button">
@@ -67,7 +66,7 @@ export function SpeciesPage({ id }: { readonly id: string }) {
       {species.notes.length > 0 && (
         <section>
           <h2>{t('ref.notes')}</h2>
-          <ul lang="en" className="ref-notes">
+          <ul className="ref-notes">
             {species.notes.map((note) => (
               <li key={note}>{note}</li>
             ))}

@@ -52,7 +52,7 @@ export function StandardPolicy({ all, onChanged }: { readonly all: Reference; re
           onChange={(event) => setId(event.target.value)}
         >
           {all.standards.map((one) => (
-            <option key={one.id} value={one.id} lang="en">
+            <option key={one.id} value={one.id}>
               {one.name}
             </option>
           ))}

@@ -1,6 +1,7 @@
 // Hands every component this person's settings, the way quantities are written and the words.
 import { createContext, type ReactNode, useContext, useEffect, useMemo, useState } from 'react';
-import { isLoaded, loadBook, type Translate, translateFor } from '../messages/translate.ts';
+import { factWord, inWords } from '../../husbandry/fact-words.ts';
+import { factWordsOf, isLoaded, loadBook, type Translate, translateFor } from '../messages/translate.ts';
 import { type Measure, measureFor } from './measure.ts';
 import { languageOfBook, loadSettings, type Settings, saveSettings } from './settings.ts';
 
@@ -9,6 +10,10 @@ interface SheetContext {
   readonly change: (part: Partial<Settings>) => void;
   readonly measure: Measure;
   readonly t: Translate;
+  /** A text of data/ in this person's language. */
+  readonly fromFacts: (english: string) => string;
+  /** Rows of data/ with their texts in this person's language. */
+  readonly factsSaid: <T>(rows: T) => T;
 }
 
 const Context = createContext<SheetContext | null>(null);
@@ -35,6 +40,8 @@ export function SettingsProvider({ children }: { readonly children: ReactNode })
       },
       measure: measureFor(settings),
       t: translateFor(settings.book),
+      fromFacts: (english) => factWord(factWordsOf(settings.book), english),
+      factsSaid: (rows) => (settings.book === 'en' ? rows : inWords(rows, factWordsOf(settings.book))),
     }),
     [settings],
   );

@@ -223,10 +223,10 @@ function Articles({ shown, onKeep }: ArticlesProps) {
 }
 
 function useColumns(shelf: Shelf, onStock: (item: ShelfItem) => void): readonly SortColumn<ShelfItem>[] {
-  const { t, measure } = useSheet();
+  const { t, measure, fromFacts } = useSheet();
   const money = moneyFor(measure, shelf.currency);
   return [
-    { key: 'name', head: t('shelf.field.name'), value: (i) => i.name, cell: (i) => <span lang="en">{i.name}</span> },
+    { key: 'name', head: t('shelf.field.name'), value: (i) => fromFacts(i.name), cell: (i) => fromFacts(i.name) },
     {
       key: 'kind',
       head: t('shelf.kind'),

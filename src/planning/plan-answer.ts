@@ -1,4 +1,5 @@
 // What a plan answers: the verdict on every need with its reasons, the two worst days, the dial and the power used.
+import type { Told } from '../husbandry/coded.ts';
 import type { NeedVerdict } from '../husbandry/need.ts';
 import type { DayAnswer, PlaceId, SteadyAnswer } from '../physics/answer.ts';
 import type { RoomDay } from '../physics/enclosure.ts';
@@ -44,6 +45,8 @@ export interface DialAdvice {
   readonly expectBaskingC: Interval;
   readonly expectProbeC: Interval;
   readonly say: string;
+  /** The same without a language; absent in answers kept from before. */
+  readonly told?: Told;
 }
 
 export interface PlanAnswer {

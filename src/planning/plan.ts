@@ -1,6 +1,7 @@
 // The plan: does this enclosure work for this animal in this room, in winter, in summer and between?
 // An ensemble of likely boxes gives verdicts, intervals, the dial and the power; the best estimate gives the two days.
 import type { ClimateNeeds } from '../husbandry/climate.ts';
+import { coded, told } from '../husbandry/coded.ts';
 import type { NeedVerdict } from '../husbandry/need.ts';
 import { type PlaceId, placeIds, type SteadyAnswer } from '../physics/answer.ts';
 import type { Enclosure } from '../physics/enclosure.ts';
@@ -125,6 +126,15 @@ function placeIntervals(answers: readonly SteadyAnswer[]): Partial<Record<PlaceI
   return out;
 }
 
+const say = coded('dial', {
+  start: (dial: string, low: string, high: string, aim: string) =>
+    `Start at ${dial} °C on the dial (likely ${low} to ${high}); trim until the basking surface reads ${aim} °C.`,
+  expect: (dial: string, basking: string, low: string, high: string) =>
+    `At ${dial} °C on the dial expect ${basking} °C (${low} to ${high}) at the basking surface; a thermometer there would let you trim it.`,
+  none: (wanted: string, room: string) =>
+    `No dial setting reaches ${wanted} °C at the basking surface in a room of ${room} °C.`,
+});
+
 function dialAdvice(
   input: PlanInput,
   best: ReturnType<typeof modelFrom>,
@@ -140,6 +150,12 @@ function dialAdvice(
     const reaches = intervalOf(members.map((m) => m.flatOutBaskingC)).median >= climate.baskingSurfaceC.low;
     const advised =
       i === main && dials.length >= ensembleBounds.holdsFrac * members.length && reaches ? intervalOf(dials) : null;
+    const c = (valueC: number): string => valueC.toFixed(1);
+    const words = advised
+      ? say.start(c(advised.median), c(advised.low), c(advised.high), c(baskingAimC(climate)))
+      : reaches
+        ? say.expect(String(t.setDayC), c(basking.median), c(basking.low), c(basking.high))
+        : say.none(String(climate.baskingSurfaceC.low), c(moments.winterDay.roomC));
     return {
       thermostatId: t.id,
       setDayC: t.setDayC,
@@ -148,11 +164,8 @@ function dialAdvice(
       reachesWanted: reaches,
       expectBaskingC: basking,
       expectProbeC: probe,
-      say: advised
-        ? `Start at ${advised.median.toFixed(1)} °C on the dial (likely ${advised.low.toFixed(1)} to ${advised.high.toFixed(1)}); trim until the basking surface reads ${baskingAimC(climate).toFixed(1)} °C.`
-        : reaches
-          ? `At ${t.setDayC} °C on the dial expect ${basking.median.toFixed(1)} °C (${basking.low.toFixed(1)} to ${basking.high.toFixed(1)}) at the basking surface; a thermometer there would let you trim it.`
-          : `No dial setting reaches ${climate.baskingSurfaceC.low} °C at the basking surface in a room of ${moments.winterDay.roomC.toFixed(1)} °C.`,
+      say: words.en,
+      told: told(words),
     };
   });
 }

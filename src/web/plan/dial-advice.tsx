@@ -1,7 +1,7 @@
 // Where to set each dial, what to expect when it stands there, and the power it costs.
 import { Button } from 'react-aria-components';
 import type { PlanAnswer } from '../../planning/plan-answer.ts';
-import { proseInUnits } from '../settings/prose-units.ts';
+import { sentence } from '../messages/need-words.ts';
 import { useSheet } from '../settings/settings-context.tsx';
 import { useDocument } from '../state/document-context.tsx';
 
@@ -10,7 +10,7 @@ const dialStepC = 0.5;
 const onDial = (valueC: number): number => Math.round(valueC / dialStepC) * dialStepC;
 
 export function DialAdviceList({ plan }: { readonly plan: PlanAnswer }) {
-  const { t, measure, settings } = useSheet();
+  const { t, measure } = useSheet();
   const { changeEnclosure } = useDocument();
   if (plan.dial.length === 0) return null;
   return (
@@ -19,9 +19,10 @@ export function DialAdviceList({ plan }: { readonly plan: PlanAnswer }) {
       {plan.dial.map((dial) => {
         const advisedC = dial.advisedDayC === null ? null : onDial(dial.advisedDayC.median);
         const away = advisedC !== null && Math.abs(advisedC - dial.setDayC) >= dialStepC;
+        const said = sentence(dial.told, dial.say, measure);
         return (
           <div key={dial.thermostatId} className="dial-advice">
-            <p lang={settings.language === 'en' ? undefined : 'en'}>{proseInUnits(dial.say, measure)}</p>
+            <p lang={said.lang}>{said.text}</p>
             <dl className="figures">
               <div>
                 <dt>{t('dial.setDay')}</dt>

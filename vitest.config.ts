@@ -2,6 +2,8 @@
 import { defineConfig } from 'vitest/config';
 
 const database = ['src/records/**/*.test.ts', 'src/desk/**/*.test.ts', 'src/server/**/*.test.ts'];
+/** Each file has its own program, port and database, so that every core may have one. Of itself the runner leaves one free. */
+const maxWorkers = '100%';
 const engine = ['./src/records/testing/engine-for-tests.ts'];
 
 export default defineConfig({
@@ -10,22 +12,30 @@ export default defineConfig({
       {
         test: {
           name: 'unit',
+          maxWorkers,
           include: ['src/**/*.test.{ts,tsx}', 'checks/**/*.test.ts', 'scripts/**/*.test.ts', 'bench/**/*.test.ts'],
           exclude: database,
           testTimeout: 30_000,
         },
       },
       {
-        test: { name: 'records', include: database, globalSetup: engine, testTimeout: 30_000, hookTimeout: 60_000 },
+        test: {
+          name: 'records',
+          maxWorkers,
+          include: database,
+          globalSetup: engine,
+          testTimeout: 30_000,
+          hookTimeout: 60_000,
+        },
       },
       {
         test: {
           name: 'e2e',
+          maxWorkers,
           include: ['e2e/**/*.e2e.ts'],
           globalSetup: engine,
           testTimeout: 120_000,
           hookTimeout: 120_000,
-          fileParallelism: false,
         },
       },
     ],

@@ -5,6 +5,7 @@ import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { Browser, CDPSession, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, it } from 'vitest';
+import { measuredRound, type Round, slowDown } from './support/answer-times.ts';
 import { describeInBrowser, launchBrowser } from './support/browser.ts';
 import { type RunningProgram, startProgram } from './support/program.ts';
 
@@ -12,8 +13,11 @@ import { type RunningProgram, startProgram } from './support/program.ts';
 const mostScriptBytes = 200_000;
 /** Largest paint [ms] and answer to an interaction [ms] at a fourfold slow-down. */
 const most = { paintMs: 1500, answerMs: 100 } as const;
-const slowDown = 4;
 const rounds = 5;
+/** A machine that was disturbed for a while is asked once more. */
+const attempts = 2;
+/** What the piece of work takes on the machine that the budget was set for, while it does nothing else [ms]. */
+const quietWorkMs = 20;
 
 let program: RunningProgram;
 let browser: Browser;
@@ -58,82 +62,61 @@ describeInBrowser('the first screen', () => {
     await close();
   });
 
-  // Times are no test: they are measured when somebody asks for them (npm run bench:screens).
+  // Times are no unit test: they are measured when somebody asks (npm run bench:screens), and held to their budget where
+  // that is asked for too (-- --budget, as the build does).
   const measured = process.env.WARMSTEAD_BENCH === 'screens' ? it : null;
+  const held = process.env.WARMSTEAD_BUDGET === 'yes';
   measured?.(
     'paints and answers within its budget on a slow processor',
     async () => {
-      const paints: number[] = [];
-      const answers: Record<string, number[]> = {};
-      for (let round = 0; round < rounds; round++) {
-        const { page, cdp, close } = await freshPage();
-        await cdp.send('Emulation.setCPUThrottlingRate', { rate: slowDown });
-        await page.addInitScript(() => {
-          const seen = { paint: 0, worst: 0 };
-          Object.assign(window, { seen });
-          new PerformanceObserver((list) => {
-            for (const entry of list.getEntries()) seen.paint = entry.startTime;
-          }).observe({ type: 'largest-contentful-paint', buffered: true });
-          new PerformanceObserver((list) => {
-            for (const entry of list.getEntries()) seen.worst = Math.max(seen.worst, entry.duration);
-          }).observe({ type: 'event', buffered: true, durationThreshold: 16 } as PerformanceObserverInit);
-        });
-        await page.goto(program.url);
-        await page.getByRole('combobox', { name: 'Species' }).waitFor();
-        await page.waitForTimeout(1500);
-        paints.push(await page.evaluate(() => (window as unknown as { seen: { paint: number } }).seen.paint));
-        const answerTo = async (name: string, doing: () => Promise<void>): Promise<void> => {
-          await page.evaluate(() => {
-            (window as unknown as { seen: { worst: number } }).seen.worst = 0;
-          });
-          await doing();
-          await page.waitForTimeout(600);
-          const worst = await page.evaluate(() => (window as unknown as { seen: { worst: number } }).seen.worst);
-          answers[name] = [...(answers[name] ?? []), worst];
-        };
-        await answerTo('open the list of species', async () => {
-          await page.getByRole('combobox', { name: 'Species' }).click();
-          await page.getByRole('option', { name: /Corn snake/ }).waitFor();
-        });
-        await answerTo('choose a species', async () => {
-          await page.getByRole('option', { name: /Corn snake/ }).click();
-        });
-        await answerTo('choose a stage', async () => {
-          await page
-            .getByRole('radio', { name: /^Adult/ })
-            .locator('xpath=ancestor::label')
-            .click();
-        });
-        await answerTo('type a length', async () => {
-          await page.getByRole('textbox', { name: /Whole length/ }).click();
-          await page.keyboard.type('115');
-          await page.keyboard.press('Tab');
-        });
-        await answerTo('choose a usual room', async () => {
-          await page
-            .getByRole('radio', { name: /^Heated living room/ })
-            .locator('xpath=ancestor::label')
-            .click();
-        });
-        await answerTo('choose a box', async () => {
-          await page
-            .getByRole('radio', { name: /^Wooden vivarium/ })
-            .locator('xpath=ancestor::label')
-            .click();
-        });
-        await close();
+      let over: string[] = [];
+      for (let attempt = 0; attempt < (held ? attempts : 1); attempt++) {
+        const report = reportOf(await measuredRounds());
+        console.log(report.lines.join('\n'));
+        writeReport(report.lines);
+        over = report.over;
+        if (over.length === 0) break;
       }
-      const lines = [
-        `largest paint: ${median(paints).toFixed(0)} ms of ${most.paintMs} (${rounds} loads, processor slowed ${slowDown} times)`,
-        ...Object.entries(answers).map(([name, ms]) => `${name}: ${median(ms)} ms of ${most.answerMs}`),
-      ];
-      console.log(lines.join('\n'));
-      const folder = join(dirname(fileURLToPath(import.meta.url)), '..', 'dist');
-      mkdirSync(folder, { recursive: true });
-      writeFileSync(join(folder, 'screens.txt'), `${lines.join('\n')}\n`);
-      expect(median(paints)).toBeLessThan(most.paintMs);
-      for (const [name, ms] of Object.entries(answers)) expect(median(ms), name).toBeLessThanOrEqual(most.answerMs);
+      if (held) expect(over).toEqual([]);
     },
-    300_000,
+    900_000,
   );
 });
+
+async function measuredRounds(): Promise<readonly Round[]> {
+  const all: Round[] = [];
+  // The first one warms up the program and the files, and is not counted.
+  await measuredRound(program.url, browser);
+  for (let i = 0; i < rounds; i++) all.push(await measuredRound(program.url, browser));
+  return all;
+}
+
+/** Medians, and which are over what is allowed on a machine that takes so long for the piece of work. */
+function reportOf(all: readonly Round[]): { readonly lines: string[]; readonly over: string[] } {
+  const workMs = median(all.flatMap((round) => round.workMs));
+  const slower = Math.max(1, workMs / quietWorkMs);
+  const over: string[] = [];
+  const line = (name: string, ms: number, mostMs: number): string => {
+    const say = `${name}: ${ms.toFixed(0)} ms; allowed ${mostMs} ms x ${slower.toFixed(2)}`;
+    if (ms > mostMs * slower) over.push(say);
+    return say;
+  };
+  const names = Object.keys(all[0]?.answersMs ?? {});
+  return {
+    lines: [
+      `the piece of work: ${workMs.toFixed(1)} ms here, ${quietWorkMs} ms on the quiet machine of the budget`,
+      `${all.length} loads, processor slowed ${slowDown} times, medians:`,
+      line('largest paint', median(all.map((round) => round.paintMs)), most.paintMs),
+      ...names.map((name) =>
+        line(name, median(all.map((round) => round.answersMs[name] ?? Number.NaN)), most.answerMs),
+      ),
+    ],
+    over,
+  };
+}
+
+function writeReport(lines: readonly string[]): void {
+  const folder = join(dirname(fileURLToPath(import.meta.url)), '..', 'dist');
+  mkdirSync(folder, { recursive: true });
+  writeFileSync(join(folder, 'screens.txt'), `${lines.join('\n')}\n`);
+}

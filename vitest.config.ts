@@ -1,7 +1,12 @@
 // Which tests there are: "unit" needs nothing, "records" a real database, "e2e" also a real browser.
 import { defineConfig } from 'vitest/config';
 
-const database = ['src/records/**/*.test.ts', 'src/desk/**/*.test.ts', 'src/server/**/*.test.ts'];
+const database = [
+  'src/records/**/*.test.ts',
+  'src/desk/**/*.test.ts',
+  'src/server/**/*.test.ts',
+  'scripts/survive/*.test.ts',
+];
 /** Each file has its own program, port and database, so that every core may have one. Of itself the runner leaves one free. */
 const maxWorkers = '100%';
 const engine = ['./src/records/testing/engine-for-tests.ts'];

@@ -51,12 +51,14 @@ export interface HeldFact {
   readonly note?: string;
 }
 
-/** The whole page as Markdown. @param rows judged rows of every module @param facts measured facts; those with a judged row are left out */
+/** The whole page as Markdown. @param rows judged rows of every module @param facts measured facts; those with a judged row are left out
+ *  @param endured lines on what the records endured */
 export function evidencePage(
   rows: readonly JudgedRow[],
   sources: SourceList,
   known: readonly KnownDisagreement[],
   facts: readonly HeldFact[] = [],
+  endured: readonly string[] = [],
 ): string {
   const groups = checkKinds.map((kind) => ({ kind, rows: rows.filter((row) => row.kind === kind) }));
   return [
@@ -69,6 +71,7 @@ export function evidencePage(
     ...knownList(rows, known),
     ...groups.flatMap((group) => section(group.kind, group.rows)),
     ...heldList(facts.filter((fact) => !rows.some((row) => row.id === fact.id))),
+    ...endured,
     '## Sources',
     '',
     ...sourceList([...rows, ...facts], sources),

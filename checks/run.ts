@@ -1,7 +1,8 @@
 // Compares the program with the outside world, writes docs/evidence.md, and exits 1 when something disagrees that is not
 // listed with its reason in known-disagreements.ts. Usage: npm run check [-- --list] (prints every row).
-import { readFileSync, writeFileSync } from 'node:fs';
+import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { checkKinds, type JudgedRow, judge } from './check-row.ts';
+import { enduredSection, type LoadRun, type SurvivalRun } from './endured/pages.ts';
 import { evidencePage, type HeldFact, type SourceList, shown } from './evidence-page.ts';
 import { knownDisagreements } from './known-disagreements.ts';
 import { modules } from './modules.ts';
@@ -21,7 +22,13 @@ const read = (path: string): unknown => JSON.parse(readFileSync(new URL(path, im
 const sources = read('./sources.json') as SourceList;
 const facts = read('./measured/facts.json') as readonly HeldFact[];
 const unknown = [...new Set([...rows, ...facts].map((row) => row.source).filter((key) => !(key in sources)))];
-writeFileSync(new URL('../docs/evidence.md', import.meta.url), evidencePage(rows, sources, knownDisagreements, facts));
+const lastRun = (path: string): unknown => (existsSync(new URL(path, import.meta.url)) ? read(path) : null);
+const endured = enduredSection(
+  lastRun('./endured/survival.json') as SurvivalRun | null,
+  lastRun('./endured/load.json') as LoadRun | null,
+);
+const page = evidencePage(rows, sources, knownDisagreements, facts, endured);
+writeFileSync(new URL('../docs/evidence.md', import.meta.url), page);
 
 for (const kind of checkKinds) {
   const some = rows.filter((row) => row.kind === kind);

@@ -15,6 +15,10 @@ export interface Trial {
   readonly pid: () => number;
   /** Waits until it answers again after it was ended. */
   readonly up: () => Promise<void>;
+  /** Ends it as for an update; only where it does not bring itself back. */
+  readonly down?: () => Promise<void>;
+  /** The same records once more, with connections of their own. */
+  readonly again: () => Promise<Records>;
   readonly close: () => Promise<void>;
 }
 
@@ -34,6 +38,7 @@ export async function builtIn(within?: string): Promise<Trial> {
       return running.pid;
     },
     up: async () => await answers(records.pool),
+    again: async () => await opened({ dataFolder: folder }),
     close: async () => {
       await records.close();
       if (within === undefined) rmSync(folder, { recursive: true, force: true });
@@ -51,6 +56,8 @@ export async function ownServer(): Promise<Trial | null> {
     env: { DATABASE_URL: url },
     records,
     pid: () => server.process().pid ?? 0,
+    down: server.end,
+    again: async () => await opened({ databaseUrl: url, dataFolder: '' }),
     up: async () => {
       await server.startAgain();
       await answers(records.pool);

@@ -32,7 +32,8 @@ describe.skipIf(programs === undefined)("on a server of the shop's own (needs De
     const options = { cwd: '/', ...asAccount(account) };
     const bin = programs ?? '';
     spawnSync(join(bin, 'initdb'), ['-D', cluster, '-U', 'shop', '-A', 'trust', '-E', 'UTF8', '--locale=C'], options);
-    server = spawn(join(bin, 'postgres'), ['-D', cluster, '-k', folder, '-c', 'listen_addresses='], options);
+    const quiet = { ...options, stdio: 'ignore' as const };
+    server = spawn(join(bin, 'postgres'), ['-D', cluster, '-k', folder, '-c', 'listen_addresses='], quiet);
     url = `postgresql://shop@/postgres?host=${encodeURIComponent(folder)}`;
   });
   afterAll(async () => {

@@ -21,7 +21,9 @@ export interface SystemServer {
   readonly host: string;
   readonly cluster: string;
   readonly process: () => ChildProcess;
-  /** After it was killed. */
+  /** As for an update: whoever is connected is sent away. */
+  readonly end: () => Promise<void>;
+  /** After it was killed or ended. */
   readonly startAgain: () => Promise<void>;
   readonly stop: () => Promise<void>;
 }
@@ -43,10 +45,19 @@ export async function startSystemServer(within?: string, user = systemUser): Pro
   const initArguments = ['-D', cluster, '-U', user, '-A', 'trust', '-E', 'UTF8', '--locale=C', '-N'];
   const made = spawnSync(join(bin, 'initdb'), initArguments, options);
   if (made.status !== 0) throw new Error(String(made.stderr));
-  const run = () => spawn(join(bin, 'postgres'), ['-D', cluster, '-k', folder, '-c', 'listen_addresses='], options);
+  // What it says is not read: into a pipe that nobody empties it would in the end wait for ever.
+  const quiet = { ...options, stdio: 'ignore' as const };
+  const run = () => spawn(join(bin, 'postgres'), ['-D', cluster, '-k', folder, '-c', 'listen_addresses='], quiet);
   let running = run();
   await answering(folder, user);
+  const end = async (): Promise<void> => {
+    if (running.exitCode !== null || running.signalCode !== null) return;
+    const ended = new Promise((done) => running.on('exit', done));
+    running.kill('SIGINT');
+    await ended;
+  };
   return {
+    end,
     url: (database) => `postgresql://${user}@/${database}?host=${encodeURIComponent(folder)}`,
     host: folder,
     cluster,
@@ -59,11 +70,7 @@ export async function startSystemServer(within?: string, user = systemUser): Pro
       });
     },
     stop: async () => {
-      if (running.exitCode === null && running.signalCode === null) {
-        const ended = new Promise((done) => running.on('exit', done));
-        running.kill('SIGINT');
-        await ended;
-      }
+      await end();
       rmSync(folder, { recursive: true, force: true });
     },
   };

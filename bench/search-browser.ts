@@ -8,6 +8,7 @@ import { loadavg, tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { chromium, type Page } from 'playwright-core';
 import { enquiryDraft } from '../e2e/support/draft.ts';
+import { signedIn, signInOwner } from '../e2e/support/owner.ts';
 
 /** Times from the last `choose-asked` to the first and the settled answer, as the page itself marks them [ms]. */
 async function marks(page: Page): Promise<{ readonly firstMs: number; readonly settledMs: number }> {
@@ -29,15 +30,16 @@ const records = mkdtempSync(join(tmpdir(), 'warmstead-bench-'));
 const program = spawn(process.execPath, ['dist/server/main.mjs'], {
   env: { ...process.env, PORT: '0', HOST: '127.0.0.1', WARMSTEAD_DATA: records, DATABASE_URL: '' },
 });
+let text = '';
 const url = await new Promise<string>((done, fail) => {
-  let text = '';
   program.stdout.on('data', (chunk) => {
     text += chunk;
     const found = /http:\/\/\S+/.exec(text)?.[0];
-    if (found) done(found);
+    if (found && /Set-up code: \S+\s/.test(text)) done(found);
   });
   program.on('exit', () => fail(new Error(`the program ended: ${text}`)));
 });
+await signInOwner(url, text);
 const browser = await chromium.launch({
   executablePath: process.env.WARMSTEAD_BROWSER ?? '/usr/bin/chromium',
   args: [
@@ -57,6 +59,7 @@ const line = (what: string, t: { readonly firstMs: number; readonly settledMs: n
 try {
   for (const box of boxes) {
     const context = await browser.newContext({ viewport: { width: 1200, height: 900 }, locale: 'en-GB' });
+    await signedIn(context);
     const page = await context.newPage();
     await page.addInitScript((kept) => localStorage.setItem('warmstead-draft-1', kept), enquiryDraft(box));
     await page.goto(`${url}/choose`);

@@ -5,16 +5,19 @@ import { availableParallelism } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { Worker } from 'node:worker_threads';
+import type { Enclosure } from '../physics/enclosure.ts';
 import { type DriveOptions, driveSearch, type SurfaceSolver } from '../planning/search/drive-search.ts';
 import type { SearchTask } from '../planning/search/kit-search.ts';
 import type { SearchAnswer } from '../planning/search/search-answer.ts';
 import type { SearchInput } from '../planning/search/search-input.ts';
+import { type SolveSetting, settingOf } from '../planning/search/solve-task.ts';
 import type { MemberSurface } from '../planning/search/surface.ts';
 import { programRoot } from '../records/root.ts';
 
 export type PoolRequest =
-  | { readonly kind: 'prepare'; readonly input: SearchInput }
-  | { readonly kind: 'solve'; readonly task: SearchTask };
+  | { readonly kind: 'prepare'; readonly setting: SolveSetting }
+  /** The enclosure comes with the first task of its arrangement. */
+  | { readonly kind: 'solve'; readonly task: SearchTask; readonly enclosure: Enclosure | null };
 export type PoolReply =
   | { readonly kind: 'ready' }
   | { readonly kind: 'solved'; readonly surfaces: readonly MemberSurface[] }
@@ -35,11 +38,14 @@ export function startKitSearchPool(count = Math.min(mostWorkers, availableParall
   let turn: Promise<unknown> = Promise.resolve();
   const search = async (input: SearchInput, options: DriveOptions): Promise<SearchAnswer | null> => {
     const solvers = workers.map((worker): SurfaceSolver => {
-      const ready = ask(worker, { kind: 'prepare', input });
+      const ready = ask(worker, { kind: 'prepare', setting: settingOf(input) });
+      const handed = new Set<number>();
       return {
-        solve: async (task) => {
+        solve: async (task, enclosure) => {
           await ready;
-          const reply = await ask(worker, { kind: 'solve', task });
+          const known = handed.has(task.arrangement);
+          handed.add(task.arrangement);
+          const reply = await ask(worker, { kind: 'solve', task, enclosure: known ? null : enclosure });
           return reply.kind === 'solved' ? reply.surfaces : [];
         },
       };

@@ -1,5 +1,6 @@
 // Every kit that can be put together from shelf and customer's own things for one box, the unsafe ones told apart with
 // the rule that forbids them. Leaves out: whether a kit is warm enough (search/) and what it costs to run (cost/).
+import type { Saying } from '../../husbandry/coded.ts';
 import type { Facts, Species } from '../../husbandry/fact.ts';
 import type { Enclosure, Heater, HeaterKind, Thermostat } from '../../physics/enclosure.ts';
 import { heaterBodies } from '../../physics/heater-kinds.ts';
@@ -9,12 +10,12 @@ import { type HeaterSpot, heaterSpots } from './heater-spot.ts';
 import type { Arrangement, Kit } from './kit.ts';
 import { type KitHeart, kitEnclosure } from './kit-enclosure.ts';
 import { type CommonParts, commonParts, kitParts } from './kit-parts.ts';
-import { kitRefusal } from './kit-safety.ts';
+import { type Fit, type KindStanding, kindStanding, loadRefusal } from './kit-safety.ts';
 import { otherProbes, placedHeater } from './place-heater.ts';
+import { ownRefusal, type RefusalSays, refusals as say } from './refusal.ts';
 
-export interface Refusal {
-  /** Why, in one sentence; several kits share one. */
-  readonly why: string;
+/** Several kits share one reason. */
+export interface Refusal extends RefusalSays {
   readonly kits: number;
   readonly example: string;
 }
@@ -49,17 +50,17 @@ export function kitCandidates(input: CandidateInput): Candidates {
   const thermostats = itemsOf(shelf, 'thermostat').filter(there);
   const arrangements: Arrangement[] = [];
   const kits: (readonly Kit[])[] = [];
-  const refusals = new Map<string, { kits: number; example: string }>();
-  const refuse = (why: string, example: string, count = 1) => {
-    const old = refusals.get(why);
-    refusals.set(why, { kits: (old?.kits ?? 0) + count, example: old?.example ?? example });
+  const refusals = new Map<string, Refusal>();
+  const refuse = (says: RefusalSays, example: string, count = 1) => {
+    const old = refusals.get(says.why);
+    refusals.set(says.why, { ...says, kits: (old?.kits ?? 0) + count, example: old?.example ?? example });
   };
-  const judged = new Map<string, string>();
+  const judged: Judged = { kinds: new Map(), loads: new Map() };
   const common = commonParts(shelf, input.ownedIds);
   for (const box of boxes) {
     for (const group of arrangementGroups(box, heaters)) {
       if ('why' in group) {
-        for (const item of group.items) refuse(group.why, item.name, thermostats.length);
+        for (const item of group.items) refuse(ownRefusal(group.why), item.name, thermostats.length);
         continue;
       }
       // another place is told of only when it is allowed; the usual one says what is not
@@ -70,7 +71,7 @@ export function kitCandidates(input: CandidateInput): Candidates {
       kits.push(made);
     }
   }
-  const list = [...refusals].map(([why, r]) => ({ why, ...r })).sort((a, b) => b.kits - a.kits);
+  const list = [...refusals.values()].sort((a, b) => b.kits - a.kits);
   return { arrangements, kits, refusals: list, refused: list.reduce((sum, r) => sum + r.kits, 0) };
 }
 
@@ -84,7 +85,7 @@ interface Group {
   readonly nightItems: readonly ShelfHeater[];
 }
 
-type Placeable = Group | { readonly why: string; readonly items: readonly ShelfHeater[] };
+type Placeable = Group | { readonly why: Saying; readonly items: readonly ShelfHeater[] };
 
 /** Heaters by kind; mats and panels also by size, since each size warms another patch. */
 function arrangementGroups(box: BoxVariant, heaters: readonly ShelfHeater[]): Placeable[] {
@@ -104,8 +105,7 @@ function arrangementGroups(box: BoxVariant, heaters: readonly ShelfHeater[]): Pl
     if ('why' in place) return [{ why: place.why, items }];
     const kind = first.heaterKind;
     const light = heaterBodies[kind].emitsLight;
-    if (light && night.length === 0)
-      return [{ why: 'It gives light, and no heater for the night fits this box.', items }];
+    if (light && night.length === 0) return [{ why: say.noNightHeater, items }];
     const nightKind = light ? night[0]!.heaterKind : null;
     const nightItems = light ? night : [];
     const fits = (spot: HeaterSpot) =>
@@ -131,9 +131,9 @@ function kitsOf(
   box: BoxVariant,
   thermostats: readonly ShelfThermostat[],
   input: CandidateInput,
-  judged: Map<string, string>,
+  judged: Judged,
   common: CommonParts,
-  refuse: (why: string, example: string) => void,
+  refuse: (says: RefusalSays, example: string) => void,
 ): Kit[] {
   const kits: Kit[] = [];
   const nights: readonly (ShelfHeater | null)[] = group.nightKind ? group.nightItems : [null];
@@ -147,14 +147,14 @@ function kitsOf(
         const fit = fitOf({ heater, nightHeater, thermostat, nightThermostat }, (one, t, role) =>
           verdictOnPair(one, t, role, box, group.spot, input, judged),
         );
-        if (fit !== 'good' && fit !== 'allowed') {
+        if (typeof fit !== 'string') {
           refuse(fit, name);
           continue;
         }
         const kit = { heater, nightHeater, thermostat, nightThermostat, box, enclosure: box.enclosure };
         const parts = kitParts(kit, common, input.ownedIds);
         if (parts === null) {
-          refuse('The shelf lacks a guard, a holder or a thermometer for it.', name);
+          refuse(ownRefusal(say.lacksParts), name);
           continue;
         }
         kits.push({
@@ -172,22 +172,25 @@ function kitsOf(
   return kits;
 }
 
-type PairVerdict = (heater: ShelfHeater, thermostat: ShelfThermostat, role: 'main' | 'night') => string;
+type PairVerdict = (heater: ShelfHeater, thermostat: ShelfThermostat, role: 'main' | 'night') => Fit | RefusalSays;
 
 /** A kit is as good as the worse of its two pairs; pairs do not share a thermostat, so each is judged alone. */
-function fitOf(kit: KitHeart, verdict: PairVerdict): string {
-  if (kit.nightHeater && kit.nightHeater.powerW > kit.heater.powerW) return tooStrongNight;
+function fitOf(kit: KitHeart, verdict: PairVerdict): Fit | RefusalSays {
+  if (kit.nightHeater && kit.nightHeater.powerW > kit.heater.powerW) return ownRefusal(say.tooStrongNight);
   const main = verdict(kit.heater, kit.thermostat, 'main');
-  if (main !== 'good' && main !== 'allowed') return main;
+  if (typeof main !== 'string') return main;
   if (!kit.nightHeater) return main;
-  if (!kit.nightThermostat) return 'The shelf has no thermostat for the night heater.';
+  if (!kit.nightThermostat) return ownRefusal(say.noNightThermostat);
   const night = verdict(kit.nightHeater, kit.nightThermostat, 'night');
   return night === 'good' ? main : night;
 }
 
-const tooStrongNight = 'The night heater would be stronger than the lamp, and the basking site under it.';
+/** What has been judged already: foam and vents change nothing in it, and only the load looks at watts and rating. */
+interface Judged {
+  readonly kinds: Map<string, KindStanding>;
+  readonly loads: Map<string, RefusalSays | null>;
+}
 
-/** A pair is judged once: foam and vents change nothing in it. */
 function verdictOnPair(
   heater: ShelfHeater,
   thermostat: ShelfThermostat,
@@ -195,17 +198,24 @@ function verdictOnPair(
   box: BoxVariant,
   spot: HeaterSpot,
   input: CandidateInput,
-  judged: Map<string, string>,
-): string {
+  judged: Judged,
+): Fit | RefusalSays {
+  const { species, facts } = input;
+  const alone = { heater, thermostat, nightHeater: null, nightThermostat: null };
+  const home = () => kitEnclosure(box.enclosure, alone, undefined, spot);
   const { lengthM, depthM, heightM } = box.enclosure.box;
-  const key = [heater.id, thermostat.id, role, lengthM, depthM, heightM, spot].join(' ');
-  let verdict = judged.get(key);
-  if (verdict === undefined) {
-    const alone = { heater, thermostat, nightHeater: null, nightThermostat: null };
-    verdict = kitRefusal(kitEnclosure(box.enclosure, alone, undefined, spot), input.species, input.facts);
-    judged.set(key, verdict);
-  }
-  return verdict;
+  const size = [heater.heaterKind, heater.lengthM, heater.depthM];
+  const kind = once(judged.kinds, [...size, thermostat.control, role, lengthM, depthM, heightM, spot], () =>
+    kindStanding(home(), species, facts),
+  );
+  const load = once(judged.loads, [heater.powerW, thermostat.ratingW], () => loadRefusal(home(), species, facts));
+  return kind.before ?? load ?? kind.after ?? kind.fit;
+}
+
+function once<T>(known: Map<string, T>, parts: readonly unknown[], work: () => T): T {
+  const key = parts.join(' ');
+  if (!known.has(key)) known.set(key, work());
+  return known.get(key) as T;
 }
 
 /** The thermostat for the night heater: the cheapest of those that suit it well and bear its load. */

@@ -1,6 +1,7 @@
 // Where does a heater of each kind sit in this box, and where its probe? Our choice of places, within the rules of
 // husbandry: at the warm end, clear of floor and lid, probe on the back wall 100 to 150 mm up.
 
+import type { Saying } from '../../husbandry/coded.ts';
 import type { Enclosure, Heater, HeaterKind, Thermostat } from '../../physics/enclosure.ts';
 import { mountsByKind } from '../../physics/enclosure-cross.ts';
 import { mainHeater } from '../../physics/grid.ts';
@@ -8,6 +9,7 @@ import { heaterBodies } from '../../physics/heater-kinds.ts';
 import type { ShelfHeater } from '../shelf/shelf.ts';
 import { openLidFrac } from './box-variant.ts';
 import { type HeaterSpot, movedTo } from './heater-spot.ts';
+import { refusals } from './refusal.ts';
 
 /** Least clear height under a lamp or emitter inside [m]: what lies below must not scorch; our choice, the maker decides. */
 export const clearBelowM = 0.2;
@@ -28,7 +30,7 @@ export function warmSide(enclosure: Enclosure): Side {
 export const hasOpenLid = (enclosure: Enclosure): boolean =>
   (enclosure.box.panels.top.meshShareFrac ?? 0) > openLidFrac;
 
-type Placed = { readonly heater: Heater } | { readonly why: string };
+type Placed = { readonly heater: Heater } | { readonly why: Saying };
 
 /** A heater of the shelf in its place, or the reason why it has none here.
  *  @param spot another place than the usual one; a night heater goes with its lamp */
@@ -41,7 +43,7 @@ export function placedHeater(
   const usual = usualPlace(enclosure, item, role);
   if ('why' in usual) return usual;
   const heater = movedTo(spot, usual.heater, enclosure, leastUpM(enclosure));
-  return heater ? { heater } : { why: 'There is no such place for it in this box.' };
+  return heater ? { heater } : { why: refusals.noSuchPlace };
 }
 
 /** Lowest that a lamp or emitter may hang inside [m]. */
@@ -64,10 +66,9 @@ function usualPlace(enclosure: Enclosure, item: ShelfHeater, role: 'main' | 'nig
     const lengthM = item.lengthM ?? 0.3;
     const depthM = item.depthM ?? 0.3;
     const mat = kind === 'heat-mat';
-    if (!mat && hasOpenLid(enclosure)) return { why: 'A panel needs a closed lid to hang under.' };
-    if (!mat && H < 0.35) return { why: 'The box is too low for a panel under its lid.' };
-    if (lengthM > L * 0.6 || depthM > D - 0.01)
-      return { why: 'It is too large for this box: no cool end would be left.' };
+    if (!mat && hasOpenLid(enclosure)) return { why: refusals.panelLid };
+    if (!mat && H < 0.35) return { why: refusals.panelLow };
+    if (lengthM > L * 0.6 || depthM > D - 0.01) return { why: refusals.tooLarge };
     const x = mat ? lengthM / 2 + 0.02 : lengthM / 2 + 0.04;
     return {
       heater: {
@@ -83,9 +84,9 @@ function usualPlace(enclosure: Enclosure, item: ShelfHeater, role: 'main' | 'nig
     };
   }
   const above = hasOpenLid(enclosure);
-  if (above && !mountsByKind[kind].includes('above-mesh')) return { why: 'It cannot stand above mesh.' };
+  if (above && !mountsByKind[kind].includes('above-mesh')) return { why: refusals.aboveMesh };
   const z = above ? H + 0.02 : Math.max(H - 0.22, leastUpM(enclosure));
-  if (!above && z > H - 0.1) return { why: 'The box is too low for a lamp or emitter inside.' };
+  if (!above && z > H - 0.1) return { why: refusals.bodyLow };
   const x = Math.max(0.15, 0.18 * L) + (role === 'night' ? 0.12 : 0);
   return {
     heater: { ...common, mount: above ? 'above-mesh' : 'inside', xM: from(x), yM: D * 0.53, zM: z, holder: 'ceramic' },

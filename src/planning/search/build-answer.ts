@@ -6,11 +6,12 @@ import { climateVerdicts } from '../climate-verdicts.ts';
 import { yearlyEnergy } from '../cost/yearly-energy.ts';
 import { dialCard } from '../dial/dial-card.ts';
 import { intervalOf } from '../interval.ts';
+import type { Kit } from '../kit/kit.ts';
 import { kitEnclosure, restDialC } from '../kit/kit-enclosure.ts';
 import { baskingAimC } from '../member.ts';
 import type { Interval } from '../plan-answer.ts';
 import { judgedMember, kitNeeds, kitPowers, needMargins } from './judge-kit.ts';
-import type { KitGroup, Ranked } from './kit-search.ts';
+import type { ArrangementState, KitGroup, Ranked } from './kit-search.ts';
 import { kitCost, type PreparedSearch } from './prepare-search.ts';
 import type { FellOut, KitChoice, SearchAnswer, WeakestNeed } from './search-answer.ts';
 import type { SearchInput } from './search-input.ts';
@@ -29,17 +30,18 @@ export function searchAnswer(input: SearchInput, prepared: PreparedSearch): Sear
   const useful = ranking.filter((r) => r.key.verdict !== 'fails');
   const choices = (useful.length > 0 ? useful : ranking).slice(0, shownChoices).map((r) => choiceOf(r, input));
   const first = choices[0];
-  const fell = first ? cheaper(ranking[0]!, input, prepared) : [];
+  const fell = first ? cheaper(ranking[0]!, prepared) : [];
   const work = search.work();
   return {
     settled,
     choices,
-    fellOut: fell.slice(0, shownFellOut),
+    fellOut: fell.slice(0, shownFellOut).map((f) => fellOutOf(f, input)),
     fellOutCount: fell.length,
     kitsTried: candidates.kits.reduce((sum, kits) => sum + kits.length, 0),
     refusals: candidates.refusals,
     kitsRefused: candidates.refused,
     none: noneHolds(first),
+    noneNeed: openNeed(first),
     homeNeeds: first ? homeNeeds(first, input) : [],
     currency: input.shelf.currency,
     pricesInvented: input.shelf.invented,
@@ -74,7 +76,7 @@ function choiceOf(r: Ranked, input: SearchInput): KitChoice {
   );
   return {
     id: kit.id,
-    name: kitName(r),
+    name: kitName(kit),
     boxId: arrangement.variant.id,
     changes: arrangement.variant.changes,
     spot: arrangement.spot,
@@ -112,8 +114,8 @@ function neededW(surface: Parameters<typeof kitPowers>[0], aimC: number): number
   return Math.max(0, day.highW + (aimC - onLine(day, 'basking-surface', day.highW)) / perWatt(day, 'basking-surface'));
 }
 
-const kitName = (r: Ranked): string =>
-  `${r.kit.heater.name}${r.kit.nightHeater ? ` with ${r.kit.nightHeater.name} for the night` : ''} on ${r.kit.thermostat.name}`;
+const kitName = (kit: Kit): string =>
+  `${kit.heater.name}${kit.nightHeater ? ` with ${kit.nightHeater.name} for the night` : ''} on ${kit.thermostat.name}`;
 
 function weakestOf(
   group: KitGroup,
@@ -137,56 +139,73 @@ function weakestOf(
   };
 }
 
+interface Cheaper {
+  readonly state: ArrangementState;
+  readonly group: KitGroup;
+  readonly kit: Kit;
+  readonly cost: number;
+}
+
 /** Kits that would cost less over the years than the first choice, cheapest first, one for each heater and box. */
-function cheaper(winner: Ranked, input: SearchInput, prepared: PreparedSearch): FellOut[] {
-  const found: FellOut[] = [];
-  for (const state of prepared.search.states) {
+function cheaper(winner: Ranked, { search }: PreparedSearch): Cheaper[] {
+  const found: Cheaper[] = [];
+  for (const state of search.states) {
     for (const group of state.groups) {
       const costs = group.kits.map((kit) => state.costs.get(kit.id) ?? Number.POSITIVE_INFINITY);
       const cost = Math.min(...costs);
       if (cost >= winner.key.cost || group === winner.group) continue;
-      const kit = group.kits[costs.indexOf(cost)]!;
-      const estimate = estimateOf(group.tally);
-      const needs = climateVerdicts(
-        state.arrangement.enclosure,
-        input.climate,
-        state.surfaces.map((s) => judgedMember(s, group.behaviour)),
-        state.moments,
-      );
-      const bad = needs
-        .filter((n) => n.verdict !== 'holds')
-        .sort((a, b) => (a.shareHolding ?? 0) - (b.shareHolding ?? 0))[0];
-      found.push({
-        name: kitName({ ...winner, state, group, kit }),
-        boxId: state.arrangement.variant.id,
-        changes: state.arrangement.variant.changes,
-        spot: state.arrangement.spot,
-        cost,
-        verdict: estimate.verdict,
-        why: bad
-          ? `${bad.title}: ${bad.found}, wanted ${bad.wanted}.`
-          : 'Holds, but its thermostat suits the heater only at a pinch.',
-        versions: state.surfaces.length,
-      });
+      found.push({ state, group, kit: group.kits[costs.indexOf(cost)]!, cost });
     }
   }
   const seen = new Set<string>();
   return found
     .sort((a, b) => a.cost - b.cost)
-    .filter((f) => {
-      const heater = `${f.boxId} ${f.name.replace(/ on [^,]+.*$/, '')}`;
+    .filter(({ state, kit }) => {
+      const heater = `${state.arrangement.variant.id} ${kit.heater.id} ${kit.nightHeater?.id ?? ''}`;
       if (seen.has(heater)) return false;
       seen.add(heater);
       return true;
     });
 }
 
+function fellOutOf({ state, group, kit, cost }: Cheaper, input: SearchInput): FellOut {
+  const { arrangement } = state;
+  const needs = climateVerdicts(
+    arrangement.enclosure,
+    input.climate,
+    state.surfaces.map((s) => judgedMember(s, group.behaviour)),
+    state.moments,
+  );
+  const bad = needs
+    .filter((n) => n.verdict !== 'holds')
+    .sort((a, b) => (a.shareHolding ?? 0) - (b.shareHolding ?? 0))[0];
+  return {
+    name: kitName(kit),
+    boxId: arrangement.variant.id,
+    changes: arrangement.variant.changes,
+    spot: arrangement.spot,
+    cost,
+    verdict: estimateOf(group.tally).verdict,
+    why: bad
+      ? `${bad.title}: ${bad.found}, wanted ${bad.wanted}.`
+      : 'Holds, but its thermostat suits the heater only at a pinch.',
+    need: bad ?? null,
+    versions: state.surfaces.length,
+  };
+}
+
+/** The need that the best of the kits fails, or is not sure of. */
+function openNeed(first: KitChoice | undefined): NeedVerdict | null {
+  if (!first || first.verdict === 'holds') return null;
+  const worst = first.needs.find((n) => n.verdict === first.verdict && n.id === first.weakest.id);
+  return worst ?? first.needs.find((n) => n.verdict !== 'holds') ?? null;
+}
+
 /** The sentence for "no kit holds": the need that fails in the best of them, and why no heater mends it when that is so. */
 function noneHolds(first: KitChoice | undefined): string | null {
   if (!first) return 'No heater on the shelf may be used in this box: see what was refused and why.';
   if (first.verdict === 'holds') return null;
-  const worst = first.needs.find((n) => n.verdict === first.verdict && n.id === first.weakest.id);
-  const reasons = (worst ?? first.needs.find((n) => n.verdict !== 'holds'))?.reasons ?? [];
+  const reasons = openNeed(first)?.reasons ?? [];
   const said = reasons.filter((r) => !r.startsWith('In ')).join(' ');
   const head = first.verdict === 'fails' ? 'No kit of this shelf holds.' : 'No kit of this shelf is sure to hold.';
 

@@ -1,5 +1,6 @@
 // Drives one search with several solvers at once: each takes the next piece of work as soon as it is free.
 // Solvers are threads of Node or workers of a browser; this file knows neither. Stops when told to.
+import type { Enclosure } from '../../physics/enclosure.ts';
 import { searchAnswer } from './build-answer.ts';
 import type { SearchTask } from './kit-search.ts';
 import { type PreparedSearch, prepareSearch } from './prepare-search.ts';
@@ -10,7 +11,8 @@ import type { MemberSurface } from './surface.ts';
 import { type SurfaceStore, surfaceKey } from './surface-store.ts';
 
 export interface SurfaceSolver {
-  readonly solve: (task: SearchTask) => Promise<readonly MemberSurface[]>;
+  /** @param enclosure of the task's arrangement */
+  readonly solve: (task: SearchTask, enclosure: Enclosure) => Promise<readonly MemberSurface[]>;
 }
 
 export interface DriveOptions {
@@ -76,7 +78,7 @@ export async function driveSearch(
       }
       busy++;
       try {
-        const surfaces = await solver.solve(task);
+        const surfaces = await solver.solve(task, search.states[task.arrangement]!.arrangement.enclosure);
         // nobody solves for a search that has been stopped
         stopped ||= options.cancelled?.() ?? false;
         if (stopped) continue;

@@ -98,7 +98,7 @@ function otherBox(item: ShelfEnclosure, input: HelpInput): Change {
       const spots = [placedHeater(base, heater, 'main'), nightHeater && placedHeater(base, nightHeater, 'night')];
       if (spots.some((s) => s && 'why' in s)) return null;
       const enclosure = kitEnclosure(base, choice.heart, { ...choice.dial, restC: restDialC(input.climate) });
-      if (!['good', 'allowed'].includes(kitRefusal(enclosure, species, facts))) return null;
+      if (typeof kitRefusal(enclosure, species, facts) !== 'string') return null;
       const open = new Set(openIn(home.enclosure).map((n) => n.id));
       if (openIn(enclosure).some((n) => !open.has(n.id))) return null;
       const owned = input.ownedIds.includes(item.id);

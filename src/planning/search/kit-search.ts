@@ -21,7 +21,7 @@ export const wantedChoices = 3;
 /** How many of the next best are tried to the end in search of those that hold like the first choice; our choice. */
 const mostTried = 8;
 /** Versions solved in one piece of work, fewer at first; small enough that a search can be stopped at once (our choice). */
-const chunk = 8;
+const chunk = 4;
 const firstChunk = 4;
 
 export interface SearchTask {
@@ -53,6 +53,8 @@ export interface ArrangementState {
   aside: boolean;
   /** Rank by the best-estimate version alone. */
   firstKey: RankKey | null;
+  /** Its best kit as of so many versions. */
+  ranked: { readonly tried: number; best: Ranked | null; estimate: Ranked | null } | null;
   /** Not looked at: a change of vents where the air is neither dry nor damp, another place where the usual one will do. */
   needless: boolean;
   /** Cost over the years of each kit by id, by the best-estimate version. */
@@ -111,6 +113,7 @@ export function createKitSearch(setting: SearchSetting): KitSearch {
       asked: 0,
       aside: false,
       firstKey: null,
+      ranked: null,
       needless: false,
       costs: new Map(),
     }),
@@ -122,7 +125,12 @@ export function createKitSearch(setting: SearchSetting): KitSearch {
   const complete = (s: ArrangementState) => s.surfaces.length >= of;
   const certain = (s: ArrangementState) =>
     complete(s) || (pruning && s.groups.length > 0 && s.groups.every((g) => certainlyFails(g.tally, of)));
-  const bestOf = (s: ArrangementState, how: 'best' | 'estimate') => bestKit(s, of, how, certain(s));
+  const bestOf = (s: ArrangementState, how: 'best' | 'estimate'): Ranked => {
+    const tried = s.surfaces.length;
+    if (s.ranked?.tried !== tried) s.ranked = { tried, best: null, estimate: null };
+    s.ranked[how] ??= bestKit(s, of, how, certain(s));
+    return s.ranked[how];
+  };
 
   /** Sets aside what cannot come first any more. */
   const prune = (): void => {

@@ -1,9 +1,8 @@
-// From what is asked to a search that can be driven: candidates, versions of the box, costs; and the piece of work that a
-// thread does. The same input gives the same preparation in every thread, so that only numbers travel between them.
+// From what is asked to a search that can be driven: candidates, versions of the box, costs. Threads that only solve
+// need none of it (solve-task.ts).
 
 import type { Facts } from '../../husbandry/fact.ts';
 import type { Enclosure } from '../../physics/enclosure.ts';
-import { type BoxGeometry, boxGeometry } from '../../physics/simulate.ts';
 import { burningHoursPerYear } from '../cost/lamp-life.ts';
 import { type LampCost, type WholeLifeCost, wholeLifeCost } from '../cost/whole-life-cost.ts';
 import { type YearlyEnergy, yearlyEnergy } from '../cost/yearly-energy.ts';
@@ -16,7 +15,7 @@ import { enclosureInBox } from '../kit/shelf-box.ts';
 import { itemsOf, type Shelf } from '../shelf/shelf.ts';
 import { createKitSearch, type KitSearch, type SearchTask } from './kit-search.ts';
 import type { SearchInput } from './search-input.ts';
-import { type SettledStates, solveSurface } from './solve-surface.ts';
+import { settingOf, taskSolver } from './solve-task.ts';
 import type { MemberSurface } from './surface.ts';
 
 export interface PreparedSearch {
@@ -47,21 +46,9 @@ export function prepareSearch(input: SearchInput): PreparedSearch {
     costOf: (kit, behaviour, surface, arrangement) =>
       kitCost(kit, yearlyEnergy(surface, behaviour, arrangement.enclosure), arrangement.enclosure, input).total,
   });
-  const geometries = new Map<number, { geometry: BoxGeometry; settled: SettledStates | undefined }>();
-  const solve = (task: SearchTask): MemberSurface[] => {
-    const state = search.states[task.arrangement]!;
-    let known = geometries.get(task.arrangement);
-    if (!known) {
-      known = { geometry: boxGeometry(state.arrangement.enclosure, facts.materials), settled: undefined };
-      geometries.set(task.arrangement, known);
-    }
-    const here = known;
-    return members.slice(task.from, task.to).map((parameters) => {
-      const solved = solveSurface(here.geometry, parameters, state.moments, climate, here.settled);
-      here.settled ??= solved.settled;
-      return solved.surface;
-    });
-  };
+  const solver = taskSolver(settingOf(input));
+  const solve = (task: SearchTask): MemberSurface[] =>
+    solver(task, search.states[task.arrangement]!.arrangement.enclosure);
   return { candidates, search, solve };
 }
 

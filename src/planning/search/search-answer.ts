@@ -59,7 +59,10 @@ export interface FellOut {
   readonly spot: HeaterSpot;
   readonly cost: number;
   readonly verdict: Verdict;
+  /** In English. */
   readonly why: string;
+  /** The need that does not hold; null: only its thermostat suits the heater at a pinch. */
+  readonly need: NeedVerdict | null;
   readonly versions: number;
 }
 
@@ -74,6 +77,8 @@ export interface SearchAnswer {
   readonly kitsRefused: number;
   /** Set when no kit holds: why, in one sentence a person can act on. */
   readonly none: string | null;
+  /** The need that the nearest kit fails, or is not sure of; null when one holds or none may be used. */
+  readonly noneNeed: NeedVerdict | null;
   /** Needs of the home that no kit changes and that do not hold. */
   readonly homeNeeds: readonly NeedVerdict[];
   readonly currency: string;

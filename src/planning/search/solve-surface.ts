@@ -43,7 +43,12 @@ export function solveSurface(
   const { day, night, states } = model.enclosure.heaters.length > 1 ? twoHeaters(parts) : oneHeater(parts);
   const after = states.length;
   const summer = seasonLine(parts, day, climate, moments.summerDay, startOf(parts, after, held));
-  const mid = seasonLine(parts, day, climate, moments.midDay, near ? startOf(parts, after + 1, held) : held);
+  // between two days on which the heater is neither flat out nor off all is as good as straight (search.test.ts)
+  const summerW = summer.settled.now[0]?.powerW ?? 0;
+  const straight = reaches && summerW > 0.02 * dayW && summerW < dayW;
+  const mid = straight
+    ? halfway(day, summer.line, moments.midDay.roomC)
+    : seasonLine(parts, day, climate, moments.midDay, held).line;
   return {
     surface: {
       heaterPower: parameters.heaterPower,
@@ -52,10 +57,10 @@ export function solveSurface(
       night,
       summer: summer.line,
       summerNight: inRoom(night, moments.summerNight.roomC),
-      mid: mid.line,
+      mid,
       midNight: inRoom(night, moments.midNight.roomC),
     },
-    settled: { held, others: [...states, summer.settled, mid.settled] },
+    settled: { held, others: [...states, summer.settled] },
   };
 }
 
@@ -181,6 +186,15 @@ function shifted(like: WattLine, values: readonly number[], powerW: number, room
   });
   return { roomC, lowW: powerW - span, highW: powerW, low, high: values };
 }
+
+/** The line halfway between those of two days on which the basking surface is held. */
+const halfway = (day: WattLine, summer: WattLine, roomC: number): WattLine =>
+  shifted(
+    day,
+    day.high.map((v, i) => (v + (summer.high[i] ?? Number.NaN)) / 2),
+    (day.highW + summer.highW) / 2,
+    roomC,
+  );
 
 const levels: readonly string[] = ['coolRhPct', 'glassDewMarginK', 'evaporationGPerH'];
 

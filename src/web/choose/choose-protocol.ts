@@ -6,7 +6,7 @@ import type { Enclosure } from '../../physics/enclosure.ts';
 import type { FaultFinding, FaultRehearsal } from '../../planning/faults/fault-answer.ts';
 import type { SearchTask } from '../../planning/search/kit-search.ts';
 import type { SearchAnswer } from '../../planning/search/search-answer.ts';
-import type { SearchInput } from '../../planning/search/search-input.ts';
+import type { SolveSetting } from '../../planning/search/solve-task.ts';
 import type { MemberSurface } from '../../planning/search/surface.ts';
 import type { HelpingChange } from '../../planning/search/what-helps.ts';
 import type { Shelf } from '../../planning/shelf/shelf.ts';
@@ -32,6 +32,8 @@ export type ChooseRequest =
   | { readonly kind: 'help' }
   | { readonly kind: 'helper' }
   | { readonly kind: 'search'; readonly run: number; readonly ask: ChooseAsk }
+  /** Looks at the home before anybody asks, up to a first ranking, which is kept to itself. */
+  | { readonly kind: 'warm'; readonly run: number; readonly ask: ChooseAsk }
   | { readonly kind: 'stop' }
   | { readonly kind: 'faults'; readonly ask: ChooseAsk }
   | { readonly kind: 'stages'; readonly ask: ChooseAsk };
@@ -55,8 +57,9 @@ export interface ChooseEnvelope {
 
 /** Between the leading worker and its helper. */
 export type HelperRequest =
-  | { readonly kind: 'prepare'; readonly input: SearchInput }
-  | { readonly kind: 'solve'; readonly seq: number; readonly task: SearchTask };
+  | { readonly kind: 'prepare'; readonly setting: SolveSetting }
+  /** The enclosure comes with the first task of its arrangement. */
+  | { readonly kind: 'solve'; readonly seq: number; readonly task: SearchTask; readonly enclosure: Enclosure | null };
 export interface HelperReply {
   readonly seq: number;
   readonly surfaces: readonly MemberSurface[];

@@ -12,6 +12,7 @@ import { settledMembers } from '../../planning/plan.ts';
 import { driveSearch, type SurfaceSolver } from '../../planning/search/drive-search.ts';
 import { prepareSearch } from '../../planning/search/prepare-search.ts';
 import type { SearchInput } from '../../planning/search/search-input.ts';
+import { settingOf, type TaskSolver, taskSolver } from '../../planning/search/solve-task.ts';
 import { surfaceStore } from '../../planning/search/surface-store.ts';
 import { whatHelps } from '../../planning/search/what-helps.ts';
 import { shelfFrom } from '../../planning/shelf/validate-shelf.ts';
@@ -126,6 +127,24 @@ async function search(ask: ChooseAsk, run: number): Promise<void> {
   tell({ kind: 'helps', helps: step.value }, run);
 }
 
+/** A look ahead while nobody waits: what it solves is kept, what it finds is not told. */
+async function warm(ask: ChooseAsk, run: number): Promise<void> {
+  const input = inputOf(ask, run);
+  if (!input.ok) return;
+  latest = run;
+  let shown = false;
+  const prepared = prepareSearch(input.value);
+  const own: SurfaceSolver = { solve: (task) => rest().then(() => prepared.solve(task)) };
+  await driveSearch(input.value, helper ? [helper.solverFor(input.value), own] : [own], {
+    prepared,
+    store,
+    cancelled: () => shown || latest !== run,
+    onProgress: (p) => {
+      shown ||= p.answer !== null;
+    },
+  });
+}
+
 /** The other worker, behind a port, for one search after the other. */
 interface Helper {
   readonly solverFor: (input: SearchInput) => SurfaceSolver;
@@ -140,13 +159,17 @@ function helperBehind(port: MessagePort): Helper {
   };
   return {
     solverFor: (input) => {
-      port.postMessage({ kind: 'prepare', input } satisfies HelperRequest);
+      port.postMessage({ kind: 'prepare', setting: settingOf(input) } satisfies HelperRequest);
+      const handed = new Set<number>();
       return {
-        solve: (task) =>
+        solve: (task, enclosure) =>
           new Promise((done) => {
             seq++;
             waiting.set(seq, (reply) => done(reply.surfaces));
-            port.postMessage({ kind: 'solve', seq, task } satisfies HelperRequest);
+            const known = handed.has(task.arrangement);
+            handed.add(task.arrangement);
+            const box = known ? null : enclosure;
+            port.postMessage({ kind: 'solve', seq, task, enclosure: box } satisfies HelperRequest);
           }),
       };
     },
@@ -155,10 +178,11 @@ function helperBehind(port: MessagePort): Helper {
 
 /** This worker helps: it solves what comes through the port. */
 function help(port: MessagePort): void {
-  let prepared: ReturnType<typeof prepareSearch> | null = null;
+  let solver: TaskSolver | null = null;
   port.onmessage = ({ data }: MessageEvent<HelperRequest>) => {
-    if (data.kind === 'prepare') prepared = prepareSearch(data.input);
-    else if (prepared) port.postMessage({ seq: data.seq, surfaces: prepared.solve(data.task) } satisfies HelperReply);
+    if (data.kind === 'prepare') solver = taskSolver(data.setting);
+    else if (solver)
+      port.postMessage({ seq: data.seq, surfaces: solver(data.task, data.enclosure) } satisfies HelperReply);
   };
 }
 
@@ -206,6 +230,7 @@ self.onmessage = ({ data, ports }: MessageEvent<ChooseRequest>) => {
       const port = ports[0];
       if (port) helper = helperBehind(port);
     } else if (data.kind === 'stop') latest = 0;
+    else if (data.kind === 'warm') await warm(data.ask, data.run);
     else if (data.kind === 'search') await search(data.ask, data.run);
     else if (data.kind === 'faults') await faults(data.ask);
     else await stages(data.ask);

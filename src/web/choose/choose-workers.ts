@@ -31,12 +31,30 @@ function newPair(): SearchPair {
   };
 }
 
+/** Workers that nobody looks at any more end after this long; another sheet may ask them first [ms] (our choice). */
+const idleMs = 20_000;
+let closing: ReturnType<typeof setTimeout> | undefined;
+
 /** Loads the workers before they are asked. */
 export function readySearchWorkers(): void {
+  clearTimeout(closing);
   standing ??= newPair();
 }
 
-export function closeSearchWorkers(): void {
+/** Lets the workers look at the home of the plan, so that the choosing sheet finds them loaded, compiled and knowing. */
+export function warmSearchWorkers(ask: ChooseAsk): void {
+  readySearchWorkers();
+  runs++;
+  standing?.lead.postMessage({ kind: 'warm', run: runs, ask } satisfies ChooseRequest);
+}
+
+export function leaveSearchWorkers(): void {
+  clearTimeout(closing);
+  standing?.lead.postMessage({ kind: 'stop' } satisfies ChooseRequest);
+  closing = setTimeout(closeSearchWorkers, idleMs);
+}
+
+function closeSearchWorkers(): void {
   standing?.close();
   standing = null;
 }

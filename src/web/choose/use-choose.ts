@@ -1,6 +1,6 @@
 // The search, the rehearsal or the road for the home as it is now. A newer question ends the one before; so does leaving
 // the sheet.
-import { useCallback, useEffect, useState } from 'react';
+import { useCallback, useEffect, useRef, useState } from 'react';
 import type { UsedShopValues } from '../../husbandry/used-shop-values.ts';
 import type { FaultFinding, FaultRehearsal } from '../../planning/faults/fault-answer.ts';
 import type { SearchAnswer } from '../../planning/search/search-answer.ts';
@@ -8,7 +8,7 @@ import type { HelpingChange } from '../../planning/search/what-helps.ts';
 import type { StageRoads } from '../../planning/stages/stage-road.ts';
 import type { Fault } from '../../shared/fault.ts';
 import type { ChooseAsk, ChooseReply } from './choose-protocol.ts';
-import { closeSearchWorkers, readySearchWorkers, startAlone, startSearch } from './choose-workers.ts';
+import { leaveSearchWorkers, readySearchWorkers, startAlone, startSearch } from './choose-workers.ts';
 
 export type ChoosePart = 'search' | 'faults' | 'stages';
 
@@ -86,17 +86,22 @@ export interface Choosing {
 export function useChoose(part: ChoosePart, ask: ChooseAsk | null): Choosing {
   const [run, setRun] = useState<ChooseRun>(nothing);
   const [stopped, setStopped] = useState<ChooseAsk | null>(null);
+  const asked = useRef(false);
   useEffect(() => {
     readySearchWorkers();
-    return closeSearchWorkers;
+    return leaveSearchWorkers;
   }, []);
   useEffect(() => {
     if (!ask || stopped === ask) return;
     setRun({ ...nothing, working: true });
     let end: (() => void) | null = null;
-    const timer = setTimeout(() => {
-      end = started(part, ask, (reply) => setRun((now) => after(now, reply)));
-    }, restMs);
+    const timer = setTimeout(
+      () => {
+        end = started(part, ask, (reply) => setRun((now) => after(now, reply)));
+      },
+      asked.current ? restMs : 0,
+    );
+    asked.current = true;
     return () => {
       clearTimeout(timer);
       end?.();

@@ -32,6 +32,7 @@ import { StandardChoice } from './standard-choice.tsx';
 import { HeaterControls, RoomControls, ThermostatControls } from './try-controls.tsx';
 import { TurnedPart } from './turned-part.tsx';
 import { useReadings } from './use-readings.ts';
+import { useWarmSearch } from './use-warm-search.ts';
 
 /** Shares of the window's height that the drawing and the map take on a wide screen, so that both are seen at once. */
 const heights = {
@@ -70,6 +71,7 @@ export function PlanPage() {
   const onHour = useCallback((hour: number) => setMoment((now) => ({ ...now, at: hour })), []);
   const next = nextOnPlan(run, settings.language, t);
   useSayPlanMissing(next);
+  useWarmSearch(run.working || run.forEnclosure !== enclosure ? null : enclosure, namedStandard(document.answers));
   if (!enclosure) return null;
 
   const { plan } = run;

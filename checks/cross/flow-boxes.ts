@@ -38,6 +38,9 @@ function flowMaterials(): MaterialTable {
 
 const closedBox = { sizeM: [1.2, 0.6, 0.6] as const, wall: panelOf('board', 0.015), roomC: 20, roomRhPct: 50 };
 
+/** Their mesh takes 0.2 m/s times the speed; woven mesh of this openness does at low speed with wires of 0.81 mm. */
+const theirDragAsWireM = 0.00081;
+
 const boxes: Readonly<Record<string, { readonly id: string; readonly title: string; readonly enclosure: Enclosure }>> =
   {
     base_100W: {
@@ -79,7 +82,9 @@ const boxes: Readonly<Record<string, { readonly id: string; readonly title: stri
         name: 'flow mesh',
         sizeM: [0.9, 0.45, 0.45],
         wall: panelOf('pane', 0.004),
-        panels: { top: { ...panelOf('pane', 0.004), meshShareFrac: 1, meshOpenFrac: 0.6 } },
+        panels: {
+          top: { ...panelOf('pane', 0.004), meshShareFrac: 1, meshOpenFrac: 0.6, meshWireM: theirDragAsWireM },
+        },
         heaters: [heaterOf({ kind: 'ceramic-emitter', powerW: 75, mount: 'inside', xM: 0.18, yM: 0.225, zM: 0.36 })],
         roomC: 20,
         roomRhPct: 50,
@@ -92,7 +97,7 @@ const why: Readonly<Record<string, string>> = {
     'Band stated by the flow solvers. Our mixing and inside film were fitted to this very box, so agreement shows how well our form can follow it, not that it is right.',
   'FLOW-MAT': 'Band stated by the flow solvers; nothing of ours was fitted to this box.',
   'FLOW-MESH':
-    'Band stated by the flow solvers; the drag of the mesh and the place of the heater are assumed, so the box is weak on both sides.',
+    'Band stated by the flow solvers; the drag of the mesh is theirs, as wires of 0.81 mm, and the place of the heater is assumed, so the box is weak on both sides.',
 };
 
 /** Ours, by the names of their file. */

@@ -14,6 +14,7 @@ import {
   plumeMassFlowZukoskiKgPerS,
 } from '../../src/physics/formulas/plume-engineering.ts';
 import { buoyancyFlux, plumeFlowIntegratedM3PerS, plumeMorton } from '../../src/physics/formulas/plume-morton.ts';
+import { screenLossByPores } from '../../src/physics/formulas/screen-flow.ts';
 import { dischargeWithScreen, screenLossBailey, screenLossIdelchik } from '../../src/physics/formulas/screen-loss.ts';
 import { num } from '../inputs.ts';
 import type { Runner } from '../table.ts';
@@ -73,6 +74,10 @@ export const airPathRunners: Readonly<Record<string, Runner>> = {
   dischargeTwoWay: (i) => ({ discharge: dischargeTwoWayAshrae(num(i, 'deltaK')) }),
   screenBailey: (i) => ({
     loss: screenLossBailey(num(i, 'openFrac'), num(i, 'wireM'), num(i, 'speedMPerS'), num(i, 'viscosityM2PerS')),
+  }),
+  screenDischarge: (i) => ({
+    discharge:
+      1 / Math.sqrt(screenLossByPores({ openFrac: num(i, 'openFrac'), wireM: num(i, 'wireM') }, num(i, 'speedMPerS'))),
   }),
   screenIdelchik: (i) => ({ loss: screenLossIdelchik(num(i, 'openFrac')) }),
   screenedVent: (i) => ({ discharge: dischargeWithScreen(num(i, 'discharge'), num(i, 'loss')) }),

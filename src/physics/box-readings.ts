@@ -4,6 +4,7 @@
 import type { PlaceId } from './answer.ts';
 import type { Enclosure } from './enclosure.ts';
 import { baskingStrip, type Grid, mainHeater, warmEndOf } from './grid.ts';
+import { usualMesh } from './mesh-lid.ts';
 import type { HeaterPath } from './model.ts';
 import { operativeReadings } from './operative.ts';
 import type { Parameters } from './parameters.ts';
@@ -139,7 +140,7 @@ function matReading(parts: Parts, thermostatId: string, xM: number): Reading {
 
 /** Direct radiation on a small body: irradiance x 0.9 x (cross-section over surface, 1/4) / film. */
 function addDirect(parts: Parts, r: Reading, at: Point, weight: number): void {
-  const meshOpen = parts.enclosure.box.panels.top.meshOpenFrac ?? 0.6;
+  const meshOpen = parts.enclosure.box.panels.top.meshOpenFrac ?? usualMesh.openFrac;
   parts.heaters.forEach((path, h) => {
     if (path.body.form !== 'body') return;
     const k = (0.9 * (path.outside ? meshOpen : 1) * irradiancePerW(path.at, at, path.pattern)) / 4 / smallBodyFilm;

@@ -83,6 +83,10 @@ const boxFields: readonly Field[] = [
       ...optional,
       fix: 'Fine fly mesh is about 0.6 (common practice).',
     }),
+    num(`box.panels.${panel}.meshWireM`, 'm', 0.00005, 0.005, 'diameter of the wires of the mesh', {
+      ...optional,
+      fix: 'Fly mesh about 0.0003, coarse mesh 0.0005, welded wire 0.001 (common practice).',
+    }),
     share(`box.panels.${panel}.meshCoveredFrac`, 'share of the mesh that is covered over', optional),
   ]),
   list('box.vents', 0, 20, 'planned openings'),

@@ -22,6 +22,8 @@ export interface Panel {
   readonly meshShareFrac?: number;
   /** Open share of the mesh itself, 0..1; common practice for fly mesh about 0.6. */
   readonly meshOpenFrac?: number;
+  /** Diameter of the wires of the mesh [m]; fly mesh 0.0003 when absent (data/mesh.json). */
+  readonly meshWireM?: number;
   /** Share of the mesh that is covered over, 0..1. */
   readonly meshCoveredFrac?: number;
 }

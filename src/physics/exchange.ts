@@ -2,7 +2,7 @@
 // Depends on geometry and emissivity only, so it is worked out once per box and shared by every run.
 
 import { factorInPlace, solveInPlace } from './dense.ts';
-import type { Patch } from './grid.ts';
+import { type Patch, partsOf } from './grid.ts';
 import { rectangleExchangeArea } from './rectangle.ts';
 
 /** Areas times view factors, A_i F_ij [m2], symmetric, rows summing to A_i. */
@@ -14,7 +14,7 @@ export function directExchangeAreas(patches: readonly Patch[]): Float64Array {
       const p = patches[i]!;
       const q = patches[j]!;
       if (p.panel === q.panel) continue;
-      const area = rectangleExchangeArea(p.rect, q.rect) * p.share * q.share;
+      const area = seenArea(p, q);
       s[i * n + j] = area;
       s[j * n + i] = area;
     }
@@ -26,7 +26,15 @@ export function directExchangeAreas(patches: readonly Patch[]): Float64Array {
   return s;
 }
 
-/** Scale a symmetric matrix so that every row sums to its area; the basking spot overlaps its column, so rows start a little off. */
+/** Area times view factor of two patches; what is cut out of a rectangle is taken off it. */
+function seenArea(p: Patch, q: Patch): number {
+  let area = 0;
+  for (const a of partsOf(p))
+    for (const b of partsOf(q)) area += a.weight * b.weight * rectangleExchangeArea(a.rect, b.rect);
+  return Math.max(0, area);
+}
+
+/** Scale a symmetric matrix so that every row sums to its area; mats and mesh are smeared over their column, so rows may start a little off. */
 function closeRows(s: Float64Array, areas: readonly number[]): void {
   const n = areas.length;
   const scale = new Float64Array(n).fill(1);

@@ -5,10 +5,12 @@ import { alamdariHammondRange } from './formulas/convection-alamdari-hammond.ts'
 import { bowlEvaporationRange } from './formulas/evaporation-bowl.ts';
 import { rangeNotes } from './formulas/range.ts';
 import { saturationPressureRange } from './formulas/saturation-pressure.ts';
+import { screenFlowRange } from './formulas/screen-flow.ts';
+import { meshOf } from './mesh-lid.ts';
 import type { BoxModel } from './model.ts';
 import type { SettledBox } from './steady.ts';
 
-/** Notes "PHYS_FORMULA_RANGE" for films, moisture and bowl; empty inside every range. */
+/** Notes "PHYS_FORMULA_RANGE" for films, moisture, bowl and mesh; empty inside every range. */
 export function formulaNotes(model: BoxModel, box: SettledBox): Fault[] {
   const { grid, enclosure } = model;
   const { lengthM, depthM, heightM } = enclosure.box;
@@ -30,5 +32,10 @@ export function formulaNotes(model: BoxModel, box: SettledBox): Fault[] {
   ];
   if (enclosure.bowl)
     notes.push(...rangeNotes(bowlEvaporationRange, { diameterM: enclosure.bowl.diameterM, airC: Math.max(...airC) }));
+  const meshed = new Set(grid.patches.filter((p) => p.role === 'mesh').map((p) => p.panel));
+  for (const panel of meshed) {
+    const { openFrac, wireM } = meshOf(enclosure, panel);
+    notes.push(...rangeNotes(screenFlowRange, { openFrac, wireMm: wireM * 1000 }));
+  }
   return notes;
 }

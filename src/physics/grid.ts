@@ -15,6 +15,8 @@ export interface Patch {
   readonly rect: Rect;
   /** Share of the rectangle that this patch covers; the rest belongs to its siblings. */
   readonly share: number;
+  /** What is cut out of the rectangle by siblings that have a place of their own: a basking spot, a panel. */
+  readonly holes?: readonly Rect[];
   readonly areaM2: number;
   readonly column: number;
   readonly layer: number;
@@ -62,16 +64,20 @@ export function cutBox(enclosure: Enclosure, columns: number): Grid {
     const p = panels[panel];
     const meshFrac = clamp01((p.meshShareFrac ?? 0) * (1 - (p.meshCoveredFrac ?? 0)));
     let plain = 1;
+    const holes: Rect[] = [];
     for (const cover of coveringSheets(enclosure, panel, rect)) {
       const share = Math.min(plain, cover.share);
       if (share <= 1e-6) continue;
       plain -= share;
+      // a panel is seen from the spot below it where it hangs, not smeared over the depth of its strip of ceiling
+      const own = cover.role === 'panel' && share === cover.share;
+      if (own) holes.push(cover.rect);
       patches.push({
         panel,
         role: cover.role,
         facing,
-        rect,
-        share,
+        rect: own ? cover.rect : rect,
+        share: own ? 1 : share,
         areaM2: whole * share,
         column,
         layer,
@@ -81,7 +87,18 @@ export function cutBox(enclosure: Enclosure, columns: number): Grid {
     const mesh = Math.min(plain, meshFrac);
     if (mesh > 1e-6) {
       plain -= mesh;
-      patches.push({ panel, role: 'mesh', facing, rect, share: mesh, areaM2: whole * mesh, column, layer, heater: -1 });
+      patches.push({
+        panel,
+        role: 'mesh',
+        facing,
+        rect,
+        share: mesh,
+        holes,
+        areaM2: whole * mesh,
+        column,
+        layer,
+        heater: -1,
+      });
     }
     if (plain > 1e-6)
       patches.push({
@@ -90,6 +107,7 @@ export function cutBox(enclosure: Enclosure, columns: number): Grid {
         facing,
         rect,
         share: plain,
+        holes,
         areaM2: whole * plain,
         column,
         layer,
@@ -185,6 +203,8 @@ const closestEdgesM = 0.02;
 interface Cover {
   readonly role: 'mat' | 'panel';
   readonly heater: number;
+  /** What of it lies over the rectangle, and its share of that. */
+  readonly rect: Rect;
   readonly share: number;
 }
 
@@ -194,27 +214,30 @@ function coveringSheets(enclosure: Enclosure, panel: PanelName, rect: Rect): Cov
     if (heaterBodies[h.kind].form !== 'area') return;
     const onFloor = h.kind === 'heat-mat';
     if (panel !== (onFloor ? 'bottom' : 'top')) return;
-    const share = overlap(h, rect) / rectArea(rect);
-    if (share > 0) covers.push({ role: onFloor ? 'mat' : 'panel', heater, share });
+    const over = overlap(h, rect);
+    if (over)
+      covers.push({ role: onFloor ? 'mat' : 'panel', heater, rect: over, share: rectArea(over) / rectArea(rect) });
   });
   return covers;
 }
 
-/** Area of the sheet heater that lies over this floor or ceiling rectangle [m2]. */
-function overlap(h: Heater, r: Rect): number {
+/** What of a sheet heater lies over this floor or ceiling rectangle. */
+function overlap(h: Heater, r: Rect): Rect | null {
   const halfX = (h.lengthM ?? 0.3) / 2;
   const halfY = (h.depthM ?? 0.3) / 2;
-  const x = Math.min(h.xM + halfX, r.a1) - Math.max(h.xM - halfX, r.a0);
-  const y = Math.min(h.yM + halfY, r.b1) - Math.max(h.yM - halfY, r.b0);
-  return x > 0 && y > 0 ? x * y : 0;
+  const a0 = Math.max(h.xM - halfX, r.a0);
+  const a1 = Math.min(h.xM + halfX, r.a1);
+  const b0 = Math.max(h.yM - halfY, r.b0);
+  const b1 = Math.min(h.yM + halfY, r.b1);
+  return a1 > a0 && b1 > b0 ? { ...r, a0, a1, b0, b1 } : null;
 }
 
-/** Carve the basking spots out of the floor: one under each free-hanging heater. */
+/** Carve the basking spot out of the floor under the main heater, where that hangs free or on the ceiling. */
 function withSpots(enclosure: Enclosure, patches: readonly Patch[], edgeM: readonly number[]): Patch[] {
   const { lengthM: L, depthM: D } = enclosure.box;
   let out = [...patches];
   enclosure.heaters.forEach((h, heater) => {
-    if (heaterBodies[h.kind].form !== 'body' || heater !== mainHeater(enclosure)) return;
+    if (h.kind === 'heat-mat' || heater !== mainHeater(enclosure)) return;
     const side = Math.min(spotSideM, L / 3, D / 2);
     const a0 = Math.min(Math.max(h.xM - side / 2, 0), L - side);
     const b0 = Math.min(Math.max(h.yM - side / 2, 0), D - side);
@@ -224,8 +247,9 @@ function withSpots(enclosure: Enclosure, patches: readonly Patch[], edgeM: reado
       const x = Math.min(p.rect.a1, rect.a1) - Math.max(p.rect.a0, rect.a0);
       const y = Math.min(p.rect.b1, rect.b1) - Math.max(p.rect.b0, rect.b0);
       if (x <= 0 || y <= 0) return p;
+      const hole = { ...rect, a0: Math.max(p.rect.a0, rect.a0), a1: Math.min(p.rect.a1, rect.a1) };
       const share = Math.max(0.02, p.share - (x * y) / rectArea(p.rect));
-      return { ...p, share, areaM2: rectArea(p.rect) * share };
+      return { ...p, share, holes: [...(p.holes ?? []), hole], areaM2: rectArea(p.rect) * share };
     });
     for (let column = 0; column < edgeM.length - 1; column++) {
       const from = Math.max(rect.a0, edgeM[column]!);
@@ -246,6 +270,16 @@ function withSpots(enclosure: Enclosure, patches: readonly Patch[], edgeM: reado
     }
   });
   return out;
+}
+
+/** A patch as rectangles with weights: its own, less what is cut out of it. */
+export function partsOf(p: Patch): readonly { readonly rect: Rect; readonly weight: number }[] {
+  const { holes = [], rect, share } = p;
+  if (holes.length === 0) return [{ rect, weight: share }];
+  const left = rectArea(rect) - holes.reduce((s, h) => s + rectArea(h), 0);
+  if (left < 1e-6) return [{ rect, weight: share }];
+  const weight = p.areaM2 / left;
+  return [{ rect, weight }, ...holes.map((h) => ({ rect: h, weight: -weight }))];
 }
 
 const middles = (edges: readonly number[]): number[] => edges.slice(1).map((e, i) => (e + edges[i]!) / 2);

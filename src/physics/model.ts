@@ -5,9 +5,11 @@ import { type BoxReadings, readingsOf } from './box-readings.ts';
 import { buildChain, type Chain } from './chain.ts';
 import type { Enclosure, Heater } from './enclosure.ts';
 import { absorbedShares, directExchangeAreas, settledShares } from './exchange.ts';
+import { screenDrag } from './formulas/screen-flow.ts';
 import { cutBox, type Grid, type Patch } from './grid.ts';
 import { beamFromShortWaveFrac, type HeaterBody, heaterBodies } from './heater-kinds.ts';
 import type { MaterialTable } from './material.ts';
+import { meshOf, plumePassFrac, plumeSpeedMPerS, usualMesh } from './mesh-lid.ts';
 import { type Openings, openingsOf } from './openings.ts';
 import { bestParameters, type Parameters } from './parameters.ts';
 import { firstShares, type Pattern } from './pattern.ts';
@@ -187,7 +189,8 @@ export function buildModel(
 }
 
 function patchEmissivity(enclosure: Enclosure, materials: MaterialTable, p: Patch): number {
-  if (p.role === 'mesh') return Math.max(0.05, Math.min(0.98, enclosure.box.panels[p.panel].meshOpenFrac ?? 0.6));
+  if (p.role === 'mesh')
+    return Math.max(0.05, Math.min(0.98, enclosure.box.panels[p.panel].meshOpenFrac ?? usualMesh.openFrac));
   if (p.role === 'panel') return 0.9;
   const inner = innerMaterial(enclosure, p);
   return materials[inner]?.emissivity ?? 0.9;
@@ -199,7 +202,8 @@ function innerMaterial(enclosure: Enclosure, p: Patch): string {
 }
 
 function shortWaveOf(enclosure: Enclosure, materials: MaterialTable, p: Patch): { absorb: number; through: number } {
-  if (p.role === 'mesh') return { absorb: 0.1, through: 0.9 * (enclosure.box.panels[p.panel].meshOpenFrac ?? 0.6) };
+  if (p.role === 'mesh')
+    return { absorb: 0.1, through: 0.9 * (enclosure.box.panels[p.panel].meshOpenFrac ?? usualMesh.openFrac) };
   if (p.role === 'panel') return { absorb: 0.5, through: 0 };
   const inner = innerMaterial(enclosure, p);
   const through = materials[inner]?.shortWaveThroughFrac ?? 0;
@@ -307,7 +311,7 @@ function heaterPath(geometry: BoxGeometry, parameters: Parameters, heater: Heate
   const shortWave = settledShares(shortFirst, geometry.shortShares, geometry.shortAbsorb, geometry.shortReflect).map(
     (v) => v * shortKept,
   );
-  const plumeLost = outside ? 1 : sharePlume(geometry, parameters, at, plumeAir, plumePatch);
+  const plumeLost = outside ? 1 : sharePlume(geometry, parameters, heater, at, plumeAir, plumePatch);
   return {
     ...empty,
     areaM2: Math.PI * body.diameterM ** 2,
@@ -320,21 +324,25 @@ function heaterPath(geometry: BoxGeometry, parameters: Parameters, heater: Heate
 }
 
 const meshOpenAbove = (enclosure: Enclosure): number =>
-  (enclosure.box.panels.top.meshShareFrac ?? 0) > 0 ? (enclosure.box.panels.top.meshOpenFrac ?? 0.6) : 0;
+  (enclosure.box.panels.top.meshShareFrac ?? 0) > 0 ? (enclosure.box.panels.top.meshOpenFrac ?? usualMesh.openFrac) : 0;
 
 /** Where the plume of a heater ends: a heater just below the ceiling gives most of it to the ceiling, spreading
  *  along it; the rest goes to the air of its column above it. Fitted to the shares by eighths of the CFD box
  *  (checks/cross: 16, 30, 19, 11, 8, 7, 5, 4 %), whose heater hung 0.12 m below; less for a lower heater is our choice.
+ *  Under open mesh only what passes the wires is lost; the rest spreads below the lid in the air of the top layer.
  *  @returns share lost straight to the room through open mesh above */
 function sharePlume(
   geometry: BoxGeometry,
   parameters: Parameters,
+  heater: Heater,
   at: Point,
   air: Float64Array,
   patch: Float64Array,
 ): number {
   const { grid, enclosure } = geometry;
   const gapM = Math.max(0, enclosure.box.heightM - at.zM);
+  const passes = throughMesh(enclosure, parameters, heater, gapM);
+  const top = (grid.layers - 1) * grid.columns;
   const toCeiling = parameters.plumeToCeilingFrac * Math.exp(-Math.max(0, gapM - 0.12) / 0.35);
   let lost = 0;
   let sum = 0;
@@ -347,15 +355,24 @@ function sharePlume(
   grid.patches.forEach((p, i) => {
     if (weight[i] === 0) return;
     const share = (toCeiling * weight[i]!) / sum;
-    if (p.role === 'mesh') lost += share;
-    else patch[i] = share;
+    if (p.role === 'mesh') {
+      lost += share * passes;
+      air[top + p.column] = air[top + p.column]! + share * (1 - passes);
+    } else patch[i] = share;
   });
   const from = Math.min(grid.layers - 1, Math.floor((at.zM / enclosure.box.heightM) * grid.layers));
   const above = grid.layers - from;
   for (let k = from; k < grid.layers; k++)
     for (const { column, weight } of columnShares(grid, at.xM))
-      air[k * grid.columns + column] = ((1 - toCeiling) * weight) / above;
+      air[k * grid.columns + column] = air[k * grid.columns + column]! + ((1 - toCeiling) * weight) / above;
   return lost;
+}
+
+/** Share of what a plume brings to a mesh lid that passes it. */
+function throughMesh(enclosure: Enclosure, parameters: Parameters, heater: Heater, gapM: number): number {
+  const { diameterM, shortWaveFrac } = heaterBodies[heater.kind];
+  const speed = plumeSpeedMPerS(diameterM, heater.powerW, shortWaveFrac, gapM);
+  return Math.min(1, plumePassFrac(speed, screenDrag(meshOf(enclosure, 'top'))) * parameters.meshExchange);
 }
 
 /** Where sun through the front lands: mostly the floor, then the back; our choice for a window at the side. */

@@ -3,6 +3,7 @@
 // (it shifts the curve by hours, not the mean), and the animal's own loss (about 0.1 g/h, check P-171).
 import { factorInPlace, solveInPlace } from './dense.ts';
 import { airHeatCapacityJPerKgK } from './formulas/constants.ts';
+import { dewPointC } from './formulas/dew-point.ts';
 import { bowlEvaporation } from './formulas/evaporation-bowl.ts';
 import { massTransferMPerS } from './formulas/lewis-relation.ts';
 import {
@@ -214,10 +215,18 @@ function meanSurface(model: BoxModel, state: BoxState): number {
 }
 
 export const saturatedRatio = (tempC: number): number =>
-  humidityRatio(saturationPressurePa(Math.max(-40, Math.min(90, tempC))));
+  humidityRatio(saturationPressurePa(Math.max(-40, Math.min(followedToC, tempC))));
 
-/** Change of the saturated humidity ratio with temperature [1/K]. */
-const saturatedSlope = (tempC: number): number => saturatedRatio(tempC + 0.5) - saturatedRatio(tempC - 0.5);
+/** Water on a face is followed up to here; hotter faces are dry in truth. */
+const followedToC = 90;
+
+/** Change of the saturated humidity ratio with temperature [1/K]. Above what saturatedRatio follows: the line on which a
+ *  face that cools stops giving water at the dew point of its air, so that drying never cools it further. */
+function saturatedSlope(tempC: number, saturated: number, ratio: number): number {
+  if (tempC < followedToC - 0.5) return saturatedRatio(tempC + 0.5) - saturatedRatio(tempC - 0.5);
+  const dryAtC = dewPointC(vapourPressurePaFromRatio(Math.max(1e-5, ratio)));
+  return Math.max(0, saturated - ratio) / Math.max(1, tempC - dryAtC);
+}
 
 /** Latent heat that air and surfaces get in a state [W]; negative where water evaporates. */
 export function latentW(moisture: Moisture, state: BoxState): number {
@@ -278,7 +287,9 @@ function tally(
     if (e.patch < 0) airW[e.node] = airW[e.node]! + w;
     else {
       surfaceW[e.patch] = surfaceW[e.patch]! + w;
-      surfaceSlope[e.patch] = surfaceSlope[e.patch]! + e.g * e.heatJPerKg * saturatedSlope(state.surfaceC[e.patch]!);
+      surfaceSlope[e.patch] =
+        surfaceSlope[e.patch]! +
+        e.g * e.heatJPerKg * saturatedSlope(state.surfaceC[e.patch]!, e.saturated, ratio[e.node]!);
     }
   }
   let out = 0;

@@ -5,6 +5,7 @@ import type { PlaceId } from './answer.ts';
 import type { Enclosure } from './enclosure.ts';
 import { operativeTempOnFloor, snakeFilm } from './formulas/snake-body.ts';
 import type { Grid } from './grid.ts';
+import { usualMesh } from './mesh-lid.ts';
 import type { HeaterPath } from './model.ts';
 import { irradiancePerW } from './pattern.ts';
 import { addAir, addPatches, addSeen, emptyReading, insidePoint, type Reading } from './reading.ts';
@@ -43,7 +44,7 @@ export function operativeReading(parts: Parts, xM: number, sheltered: boolean): 
   if (sheltered) return r;
   heaters.forEach((path, h) => {
     if (path.body.form !== 'body') return;
-    const open = path.outside ? (enclosure.box.panels.top.meshOpenFrac ?? 0.6) : 1;
+    const open = path.outside ? (enclosure.box.panels.top.meshOpenFrac ?? usualMesh.openFrac) : 1;
     // projected share of a lying cylinder's surface: diameter over circumference
     const perW = (0.9 * open * irradiancePerW(path.at, at, path.pattern)) / Math.PI / filmSum;
     r.perRadiatedW[h] = r.perRadiatedW[h]! + (1 - floorShare) * perW * (path.outside ? 0.5 : 1);

@@ -17,7 +17,7 @@ export interface Parameters {
   readonly substrateConductivity: number;
   /** Vents, gaps: multiplier on the effective area. */
   readonly leakage: number;
-  /** Exchange through open mesh: multiplier on the counterflow law. */
+  /** What passes open mesh, of a plume and by trading places: multiplier on both laws. */
   readonly meshExchange: number;
   /** Share of an emitter's radiation that goes downward by the cosine law, the rest going all round. */
   readonly downwardFrac: number;

@@ -1,7 +1,7 @@
 // Where the radiation of a free-hanging heater first lands: shares by patch, and irradiance at a point.
 // A point source: all round, downward by the cosine law, or a soft-edged cone.
-import type { Patch } from './grid.ts';
-import { inFrame, type Point, rectPoint, solidAngle } from './rectangle.ts';
+import { type Patch, partsOf } from './grid.ts';
+import { inFrame, type Point, type Rect, rectPoint, solidAngle } from './rectangle.ts';
 
 export interface Pattern {
   /** Share sent all round; the rest goes down. */
@@ -51,12 +51,20 @@ function landing(patches: readonly Patch[], source: Point, beamDeg: number): Lan
   let found = kept.get(key);
   if (!found) {
     found = {
-      round: toOne(Float64Array.from(patches, (p) => solidAngle(p.rect, source) * p.share)),
-      down: toOne(Float64Array.from(patches, (p) => beamOnto(p, source, beamDeg) * p.share)),
+      round: toOne(Float64Array.from(patches, (p) => overParts(p, (r) => solidAngle(r, source)))),
+      down: toOne(Float64Array.from(patches, (p) => overParts(p, (r) => beamOnto(r, p.facing, source, beamDeg)))),
     };
     kept.set(key, found);
   }
   return found;
+}
+
+/** Over a patch, without what is cut out of it and counts by itself. */
+function overParts(p: Patch, of: (r: Rect) => number): number {
+  return Math.max(
+    0,
+    partsOf(p).reduce((s, { rect, weight }) => s + weight * of(rect), 0),
+  );
 }
 
 function toOne(values: Float64Array): Float64Array {
@@ -65,16 +73,16 @@ function toOne(values: Float64Array): Float64Array {
 }
 
 /** Points along each side of a patch at which a beam is summed; narrow beams need more on the floor; our choice. */
-const samplesFor = (p: Patch, beamDeg: number): number => (beamDeg < 60 && p.facing === 'floor' ? 32 : 12);
+const samplesFor = (facing: Patch['facing'], beamDeg: number): number => (beamDeg < 60 && facing === 'floor' ? 32 : 12);
 
-function beamOnto(p: Patch, source: Point, beamDeg: number): number {
-  const samples = samplesFor(p, beamDeg);
+function beamOnto(rect: Rect, facing: Patch['facing'], source: Point, beamDeg: number): number {
+  const samples = samplesFor(facing, beamDeg);
   const m = beamExponent(beamDeg);
-  const fromPlane = Math.abs(inFrame(p.rect, source).d);
+  const fromPlane = Math.abs(inFrame(rect, source).d);
   let sum = 0;
   for (let u = 0; u < samples; u++) {
     for (let v = 0; v < samples; v++) {
-      const at = rectPoint(p.rect, (u + 0.5) / samples, (v + 0.5) / samples);
+      const at = rectPoint(rect, (u + 0.5) / samples, (v + 0.5) / samples);
       const dz = source.zM - at.zM;
       const r2 = (at.xM - source.xM) ** 2 + (at.yM - source.yM) ** 2 + dz * dz;
       if (dz <= 0 || r2 === 0) continue;
@@ -82,7 +90,7 @@ function beamOnto(p: Patch, source: Point, beamDeg: number): number {
       sum += ((dz / r) ** m * fromPlane) / r / r2;
     }
   }
-  const perSample = ((p.rect.a1 - p.rect.a0) * (p.rect.b1 - p.rect.b0)) / (samples * samples);
+  const perSample = ((rect.a1 - rect.a0) * (rect.b1 - rect.b0)) / (samples * samples);
   return ((m + 1) / (2 * Math.PI)) * sum * perSample;
 }
 

@@ -2,8 +2,10 @@
 // One pressure for the box, the mean temperature of each layer, flow by the orifice law; every opening also
 // exchanges air both ways when the through-flow is weak. Leaves out wind, fans and doors being opened.
 import { airHeatCapacityJPerKgK, gravityMPerS2 } from './formulas/constants.ts';
-import { flatExchangeEpsteinM3PerS, uprightExchangeM3PerS } from './formulas/opening-flow.ts';
+import { dischargeSharpEdged, uprightExchangeM3PerS } from './formulas/opening-flow.ts';
+import { screenSpeedMPerS } from './formulas/screen-flow.ts';
 import type { Grid } from './grid.ts';
+import { meshLidExchangeM3PerS } from './mesh-lid.ts';
 import type { Opening, Openings } from './openings.ts';
 import type { Parameters } from './parameters.ts';
 
@@ -20,6 +22,9 @@ export interface Ventilation {
   readonly exchangeKgPerS: Float64Array;
   readonly freshKgPerS: number;
 }
+
+/** Loss of a sharp edge, on the speed through its whole hole [-]. */
+const edgeLoss = 1 / dischargeSharpEdged ** 2;
 
 export function ventilationOf(
   grid: Grid,
@@ -39,18 +44,27 @@ export function ventilationOf(
     if (flows[at]! > 0) fresh += net;
     const inC = airC[o.airNode]!;
     const airK = (inC + roomC) / 2 + 273.15;
-    const both = uprightExchangeM3PerS(o.heightM, o.heightM, inC - roomC, airK) * (353 / airK) * parameters.leakage;
+    const both = bothWaysM3PerS(o, inC - roomC, airK) * (353 / airK) * parameters.leakage;
     const extra = Math.max(0, both - net / 2);
     exchange[o.airNode] = exchange[o.airNode]! + extra;
     fresh += extra;
   });
-  if (openings.meshTotalM2 > 0) fresh += meshExchange(grid, openings, parameters, airC, roomC, exchange);
+  if (openings.meshTotalM2 > 0) fresh += meshExchange(grid, openings, heightM, parameters, airC, roomC, exchange);
   return { streams, exchangeKgPerS: exchange, freshKgPerS: fresh };
+}
+
+/** Exchange both ways through one opening; wires take their part of the head that drives it. */
+function bothWaysM3PerS({ heightM, drag }: Opening, deltaK: number, airK: number): number {
+  const free = uprightExchangeM3PerS(heightM, heightM, deltaK, airK);
+  if (!drag || free <= 0) return free;
+  const half = free / (heightM ** 2 / 2);
+  return (free * screenSpeedMPerS((half ** 2 * edgeLoss) / 2, edgeLoss, drag)) / half;
 }
 
 function meshExchange(
   grid: Grid,
   openings: Openings,
+  heightM: number,
   parameters: Parameters,
   airC: Float64Array,
   roomC: number,
@@ -65,10 +79,11 @@ function meshExchange(
   }
   const topC = weighted / open;
   const airK = (topC + roomC) / 2 + 273.15;
-  const diameter = 2 * Math.sqrt(openings.meshTotalM2 / Math.PI);
   // a lid that is colder below than above still breathes a little with the room's own draughts: 0.2 K, our choice
   const flow =
-    flatExchangeEpsteinM3PerS(diameter, Math.max(0.2, topC - roomC), airK) * (353 / airK) * parameters.meshExchange;
+    meshLidExchangeM3PerS(openings.meshTotalM2, heightM, Math.max(0.2, topC - roomC), airK, openings.meshDrag) *
+    (353 / airK) *
+    parameters.meshExchange;
   for (let i = 0; i < grid.columns; i++)
     exchange[top + i] = exchange[top + i]! + (flow * openings.meshOpenM2[i]!) / open;
   return flow;
@@ -95,7 +110,10 @@ function throughFlows(
   const lift = list.map((o) => buoyancyPa(grid, o.zM, heightM, layerC, roomDensity));
   const flow = (pa: number, i: number): number => {
     const drop = pa - lift[i]!;
-    return Math.sign(drop) * list[i]!.effectiveM2 * Math.sqrt(2 * roomDensity * Math.abs(drop));
+    const { effectiveM2, drag } = list[i]!;
+    if (!drag) return Math.sign(drop) * effectiveM2 * Math.sqrt(2 * roomDensity * Math.abs(drop));
+    const speed = screenSpeedMPerS(Math.abs(drop) / roomDensity, edgeLoss, drag);
+    return (Math.sign(drop) * effectiveM2 * roomDensity * speed) / dischargeSharpEdged;
   };
   let low = Math.min(...lift);
   let high = Math.max(...lift);

@@ -77,7 +77,7 @@ describe('a wooden vivarium with a trimmed pulse thermostat', { timeout: 60_000 
 
   test('without a thermometer at the basking site the dial is a guess, and the reading that settles it is named', () => {
     const blind: Enclosure = { ...wood, thermometers: [] };
-    const basking = need(plan(blind, 24), 'basking-surface');
+    const basking = need(plan(blind, 100), 'basking-surface');
     expect(basking.verdict).not.toBe('holds');
     if (basking.verdict === 'not-known') expect(basking.settledBy).toMatch(/basking/);
   });

@@ -94,7 +94,8 @@ describe('a wooden vivarium with a trimmed pulse thermostat', { timeout: 60_000 
     const { winter: w, summer: s } = pvc.room;
     const p = plan({
       ...pvc,
-      heaters: pvc.heaters.map((h) => ({ ...h, powerW: Math.round(h.powerW * 1.49) })),
+      // as deep as the box, so that it warms the walls beside it too
+      heaters: pvc.heaters.map((h) => ({ ...h, powerW: Math.round(h.powerW * 1.49), depthM: 0.58 })),
       room: { winter: { ...w, lowC: 6.4, highC: 7.2 }, summer: { ...s, lowC: 22, highC: 26.5 } },
     });
     const mostW = pvc.heaters[0]!.powerW * 1.49;

@@ -52,9 +52,26 @@ test('what is not JSON is said so', async () => {
     expect(answer.statusCode).toBe(400);
     expect(answer.json().faults[0].code).toBe('REQUEST_JSON');
   }
-  const text = { 'content-type': 'text/plain' };
-  const answer = await running.app.inject({ method: 'POST', url: '/api/enquiries', headers: text, payload: 'hello' });
-  expect(answer.statusCode).toBe(400);
+});
+
+test('another kind of content is said so', async () => {
+  for (const type of ['text/plain', 'application/xml', 'application/octet-stream', 'multipart/form-data; boundary=x']) {
+    const headers = { 'content-type': type };
+    const answer = await running.app.inject({ method: 'POST', url: '/api/enquiries', headers, payload: '{}' });
+    expect([answer.statusCode, answer.json().faults[0].code]).toEqual([415, 'REQUEST_TYPE']);
+  }
+});
+
+test('every answer says what it is and is taken for nothing else', async () => {
+  for (const url of ['/', '/api/enquiries', '/api/nothing', '/api/openapi.json']) {
+    const { headers } = await running.app.inject({ url, headers: { accept: 'text/html' } });
+    expect(headers['content-type'], url).toMatch(/charset=utf-8|application\/json/);
+    expect(headers['x-content-type-options'], url).toBe('nosniff');
+    expect(headers['referrer-policy'], url).toBeTruthy();
+    expect(headers['content-security-policy'], url).toContain("frame-ancestors 'none'");
+    expect(headers['access-control-allow-origin'], url).toBeUndefined();
+    expect(headers['x-powered-by'] ?? headers.server, url).toBeUndefined();
+  }
 });
 
 test('every address of the pages opens the page; unknown API addresses do not', async () => {

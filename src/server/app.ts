@@ -58,6 +58,8 @@ export async function buildApp(ground: Ground, choice: AppChoice): Promise<App> 
     // Nothing is bent into shape or dropped: what does not fit is said, all at once.
     ajv: { customOptions: { allErrors: true, coerceTypes: false, removeAdditional: false } },
   }).withTypeProvider<TypeBoxTypeProvider>();
+  // Only JSON is taken, and at one door a file: plain text would be what a form of another site can send.
+  app.removeContentTypeParser('text/plain');
   handleErrors(app as never);
   requireWho(app as never);
   await addSecurity(app as never, { hosts: choice.hosts });

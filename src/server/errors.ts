@@ -51,6 +51,7 @@ const statusByCode: Readonly<Record<string, number>> = {
   RELEASE_SHUT: 409,
   REQUEST_TOO_LARGE: 413,
   REQUEST_BYTES: 415,
+  REQUEST_TYPE: 415,
   LOG_TOO_LARGE: 413,
   LOG_TOO_MANY_ROWS: 413,
   ENQUIRY_TOO_LARGE: 413,
@@ -88,7 +89,8 @@ function knownFaults(error: FastifyError, bodyLimitBytes: number): Fault[] | nul
   if (error instanceof TooMany) return [requestFaults.tooMany(error.perMinute)];
   if (error.validation !== undefined) return schemaFaults(error.validation, error.validationContext ?? 'body');
   if (error.code === 'FST_ERR_CTP_BODY_TOO_LARGE') return [requestFaults.tooLarge(bodyLimitBytes)];
-  const unreadable = ['FST_ERR_CTP_INVALID_MEDIA_TYPE', 'FST_ERR_CTP_EMPTY_JSON_BODY', 'FST_ERR_CTP_INVALID_JSON_BODY'];
+  if (error.code === 'FST_ERR_CTP_INVALID_MEDIA_TYPE') return [requestFaults.notThisType];
+  const unreadable = ['FST_ERR_CTP_EMPTY_JSON_BODY', 'FST_ERR_CTP_INVALID_JSON_BODY'];
   if (unreadable.includes(error.code) || error instanceof SyntaxError) return [requestFaults.notJson(error.message)];
   const records = recordsFaults(error);
   if (records !== null) return records;

@@ -45,6 +45,14 @@ export const requestFaults = {
     say: 'The request is not JSON that can be read.',
     fix: 'Send valid JSON with the header "content-type: application/json".',
   }),
+  notThisType: {
+    code: 'REQUEST_TYPE',
+    field: 'content-type',
+    got: 'another kind of content, or none named',
+    allowed: 'application/json',
+    say: 'This kind of content is not taken here.',
+    fix: 'Send JSON with the header "content-type: application/json".',
+  } satisfies Fault,
   notBytes: (got: string): Fault => ({
     code: 'REQUEST_BYTES',
     field: '',

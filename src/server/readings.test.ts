@@ -62,10 +62,10 @@ describe('files and proof', () => {
     expect(codes(answer.json())).toEqual(['REQUEST_BYTES']);
   });
 
-  test('bytes at a door of JSON are no JSON', async () => {
+  test('bytes at a door of JSON are not taken', async () => {
     const headers = { 'content-type': 'application/octet-stream' };
     const answer = await server.app.inject({ method: 'POST', url: '/api/enquiries', headers, payload: '{}' });
-    expect([answer.statusCode, ...(codes(answer.json()) ?? [])]).toEqual([400, 'REQUEST_JSON']);
+    expect([answer.statusCode, ...(codes(answer.json()) ?? [])]).toEqual([415, 'REQUEST_TYPE']);
   });
 
   test('a file is understood, its question answered, the home judged and the answer kept', {

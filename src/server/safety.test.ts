@@ -39,7 +39,7 @@ describe('other sites', () => {
         headers: { 'content-type': type },
         payload: 'a=b',
       } as const;
-      expect((await server.app.inject(options)).statusCode).toBe(400);
+      expect((await server.app.inject(options)).statusCode).toBe(415);
     }
   });
 });

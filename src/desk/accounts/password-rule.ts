@@ -2,8 +2,8 @@
 // and digits (NIST SP 800-63B 5.1.1.2, from memory). Leaves out keeping them (hashing.ts).
 
 export const shortestPassword = 12;
-/** Long enough for any sentence; longer ones would only make the computer work. */
-export const longestPassword = 256;
+/** Long enough for any sentence; longer ones would only make the computer work (ASVS 4.0.3, 2.1.2). */
+export const longestPassword = 128;
 
 /** What people choose when twelve characters are asked for (our own list, from memory): whole, or with digits around. */
 const commonWords = [

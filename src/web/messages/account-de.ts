@@ -129,7 +129,7 @@ export const accountDe: Readonly<Record<keyof typeof accountEn, string>> = {
   'acc.fault.ACCOUNT_PIN_SPENT': 'Diese PIN öffnet nichts mehr. Melden Sie sich einmal mit dem Passwort an.',
   'acc.fault.ACCOUNT_CODE': 'Dieser Code gilt nicht oder nicht mehr. Bitten Sie um einen neuen.',
   'acc.fault.ACCOUNT_PASSWORD.short': 'Zu kurz: mindestens 12 Zeichen.',
-  'acc.fault.ACCOUNT_PASSWORD.long': 'Zu lang: höchstens 256 Zeichen.',
+  'acc.fault.ACCOUNT_PASSWORD.long': 'Zu lang: höchstens 128 Zeichen.',
   'acc.fault.ACCOUNT_PASSWORD.common': 'Das probieren alle zuerst, die raten.',
   'acc.fault.ACCOUNT_PASSWORD.personal': 'Kaum mehr als ein Name, den hier alle kennen.',
   'acc.fault.ACCOUNT_PIN': '4 bis 8 Ziffern, keine Reihe und nicht alle gleich.',

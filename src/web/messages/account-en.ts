@@ -127,7 +127,7 @@ export const accountEn = {
   'acc.fault.ACCOUNT_PIN_SPENT': 'This PIN no longer opens anything. Sign in with your password once.',
   'acc.fault.ACCOUNT_CODE': 'This code does not work, or no longer. Ask for a new one.',
   'acc.fault.ACCOUNT_PASSWORD.short': 'Too short: at least 12 characters.',
-  'acc.fault.ACCOUNT_PASSWORD.long': 'Too long: at most 256 characters.',
+  'acc.fault.ACCOUNT_PASSWORD.long': 'Too long: at most 128 characters.',
   'acc.fault.ACCOUNT_PASSWORD.common': 'This one is tried first by everybody who guesses.',
   'acc.fault.ACCOUNT_PASSWORD.personal': 'Little more than a name that everybody here knows.',
   'acc.fault.ACCOUNT_PIN': '4 to 8 digits, not in a row and not all the same.',

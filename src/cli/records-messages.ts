@@ -22,6 +22,11 @@ const en = {
     ownerCode: 'a code with which an owner who forgot the password chooses a new one; for whoever sits at this machine',
     ownerName: 'which owner, where there are several',
     examplesOwner: ['warmstead owner-code', 'warmstead owner-code --name "Name of the owner"'],
+    load: 'readings of live sources from files (source,time,value), in bulk: all, or none when a row is wrong',
+    loadFiles: 'CSV files, also packed (.gz); - reads standard input',
+    leaveOut: 'leave wrong rows out and keep the others',
+    examplesLoad: ['warmstead load-readings 2025-*.csv.gz', 'exporter | warmstead load-readings - --leave-out --json'],
+    exitLoad: '0 loaded   1 loaded, wrong rows were left out   64 refused, nothing was kept',
     exitOwner: '0 the code was printed   64 refused',
     exitVerify: '0 nothing was tampered with   1 something was   64 there are no records here',
     exitOther: '0 done   1 done, but the chain of the records is broken   64 refused   70 failed on our side',
@@ -60,6 +65,9 @@ const en = {
     'On the sign-in sheet choose “I have a code”. It works once, for a day; the old password works until then.',
     'Codes given before no longer work. That this one was given stands in the list of changes to accounts.',
   ],
+  loaded: (rows: number, written: number, known: number, perSecond: number) =>
+    `${rows} readings, ${written} new, ${known} were there already (${perSecond} a second).`,
+  leftOut: (count: number) => `${count} wrong rows were left out; the first:`,
   afterMove: 'The old records were left as they are. Start the program with this DATABASE_URL from now on.',
   table: (name: string, rows: number, hash: string) => `${name.padEnd(26)} ${String(rows).padStart(10)}  ${hash}`,
   needsBoth: {
@@ -91,6 +99,11 @@ const de: Words = {
     ownerCode: 'ein Code, mit dem ein Inhaber ein vergessenes Passwort ersetzt; für den, der an diesem Rechner sitzt',
     ownerName: 'welcher Inhaber, wenn es mehrere gibt',
     examplesOwner: en.help.examplesOwner,
+    load: 'Messwerte von Quellen aus Dateien (source,time,value), in Mengen: alle, oder keiner, wenn eine Zeile falsch ist',
+    loadFiles: 'CSV-Dateien, auch gepackt (.gz); - liest die Standardeingabe',
+    leaveOut: 'falsche Zeilen weglassen, die anderen behalten',
+    examplesLoad: en.help.examplesLoad,
+    exitLoad: '0 geladen   1 geladen, falsche Zeilen weggelassen   64 abgelehnt, nichts behalten',
     exitOwner: '0 der Code wurde ausgegeben   64 abgelehnt',
     exitVerify: '0 nichts wurde verändert   1 etwas wurde verändert   64 hier sind keine Aufzeichnungen',
     exitOther: '0 getan   1 getan, doch die Kette ist gebrochen   64 abgelehnt   70 Fehler bei uns',
@@ -127,6 +140,9 @@ const de: Words = {
     'Auf dem Anmeldeblatt „Ich habe einen Code“ wählen. Er gilt einmal, einen Tag lang; bis dahin gilt das alte Passwort.',
     'Früher vergebene Codes gelten nicht mehr. Dass dieser vergeben wurde, steht in der Liste der Änderungen an Konten.',
   ],
+  loaded: (rows, written, known, perSecond) =>
+    `${rows} Messwerte, ${written} neu, ${known} waren schon da (${perSecond} je Sekunde).`,
+  leftOut: (count) => `${count} falsche Zeilen wurden weggelassen; die ersten:`,
   afterMove: 'Die alten Aufzeichnungen blieben, wie sie sind. Das Programm ab jetzt mit dieser DATABASE_URL starten.',
   table: en.table,
   needsBoth: {

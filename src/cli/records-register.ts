@@ -43,6 +43,12 @@ export function addRecordsCommands(
   made('move-records', help.move, help.examplesMove, help.exitOther).action(async (options: RawOptions) =>
     doing(async () => (await commands()).moveCommand(options, language, run), options),
   );
+  made('load-readings', help.load, help.examplesLoad, help.exitLoad)
+    .argument('<FILE...>', help.loadFiles)
+    .option('--leave-out', help.leaveOut)
+    .action(async (files: string[], options: RawOptions) =>
+      doing(async () => (await import('./load-command.ts')).loadCommand(files, options, language, run), options),
+    );
   made('owner-code', help.ownerCode, help.examplesOwner, help.exitOwner)
     .option('--name <NAME>', help.ownerName)
     .action(async (options: RawOptions) =>

@@ -66,7 +66,7 @@ export async function hearSource(
 }
 
 /** Limits of what a sensor in a home can say [degC, %, W]. */
-const limits: Readonly<Record<Quantity, readonly [number, number]>> = {
+export const quantityLimits: Readonly<Record<Quantity, readonly [number, number]>> = {
   tempC: [-30, 110],
   rhPct: [0, 100.5],
   powerW: [0, 5000],
@@ -81,7 +81,7 @@ export async function keepSaid(
   readings: readonly SaidReading[],
 ): Promise<Result<{ readonly written: number }>> {
   const now = clock.now();
-  const [low, high] = limits[source.quantity];
+  const [low, high] = quantityLimits[source.quantity];
   const faults = readings.flatMap((r) => {
     if (!Number.isFinite(r.value) || r.value < low || r.value > high)
       return [readingFaults.liveValue(String(r.value).slice(0, 40))];

@@ -16,16 +16,19 @@ export interface BulkTaken {
   readonly read: number;
   /** How many were new. */
   readonly written: number;
+  /** Whether they were kept. */
+  readonly kept: boolean;
 }
 
 /** Lines are sent in parcels of about this many characters. */
 const parcelChars = 64_000;
 
-/** All or nothing. */
+/** All or nothing. @param mayKeep  asked once when all have come: false takes everything back */
 export async function takeBulkReadings(
   pool: pg.Pool,
   readings: AsyncIterable<BulkReading> | Iterable<BulkReading>,
   receivedAt: Date,
+  mayKeep: () => boolean = () => true,
 ): Promise<BulkTaken> {
   const client = await pool.connect();
   try {
@@ -35,6 +38,10 @@ export async function takeBulkReadings(
     );
     const into = client.query(copyFrom('copy incoming from stdin'));
     await pipeline(Readable.from(linesOf(readings), { objectMode: false }), into);
+    if (!mayKeep()) {
+      await client.query('rollback');
+      return { read: into.rowCount ?? 0, written: 0, kept: false };
+    }
     await client.query(`select make_reading_month(month) from (
       select distinct date_trunc('month', measured_at at time zone 'UTC') at time zone 'UTC' as month from incoming) months`);
     const done = await client.query(
@@ -43,7 +50,7 @@ export async function takeBulkReadings(
       [receivedAt],
     );
     await client.query('commit');
-    return { read: into.rowCount ?? 0, written: done.rowCount ?? 0 };
+    return { read: into.rowCount ?? 0, written: done.rowCount ?? 0, kept: true };
   } catch (error) {
     await client.query('rollback').catch(() => undefined);
     throw error;

@@ -1,4 +1,5 @@
 // The mistakes that readings can show, and what a diagnosis of them looks like.
+import type { Told } from '../../husbandry/coded.ts';
 import type { LogPlace } from '../reading-log.ts';
 
 export const causes = [
@@ -23,6 +24,8 @@ export interface Evidence {
   readonly toS: number;
   /** What is seen there. */
   readonly say: string;
+  /** The same without a language; absent in a proof kept from before. */
+  readonly told?: Told;
 }
 
 export interface Suspect {

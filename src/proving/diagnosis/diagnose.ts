@@ -1,5 +1,6 @@
 // Which mistake do these readings look like? The door of diagnosis: shapes of the curves first, then levels against the
 // simulator with each mistake made. A mistake that looks like another one is named beside it; a person looks.
+import { coded, type Saying, told } from '../../husbandry/coded.ts';
 import type { DayPeriod, Enclosure } from '../../physics/enclosure.ts';
 import type { MaterialTable } from '../../physics/material.ts';
 import type { Priors } from '../../physics/priors.ts';
@@ -25,6 +26,22 @@ interface Curve {
   readonly place: InsidePlace;
   readonly points: readonly HalfHour[];
 }
+
+const say = coded('seen', {
+  falls: (byK: string) => `Falls by ${byK} K and does not come back.`,
+  rises: (byK: string) => `Rises by ${byK} K and stays.`,
+  bump: (byK: string) => `A bump of ${byK} K around noon.`,
+  wet: (hours: string) => `Stands at the top of the scale for ${hours} h.`,
+  late: (hours: string) => `The warm part of the day comes ${hours} h late.`,
+  early: (hours: string) => `The warm part of the day comes ${hours} h early.`,
+  state: {
+    'no-thermostat': 'Stands where full power would hold it, by day and by night alike.',
+    'stuck-off': 'Stands at the room: no heat.',
+    'probe-cool-end': 'The cool end stands at the set point, the warm end far above.',
+    'dial-set-to-basking': 'By day everything stands higher than the planned dial would hold it.',
+    'deep-substrate': 'The surface stays cool although the mat works.',
+  },
+});
 
 /** Name likely mistakes, most likely first. */
 export function diagnose(input: DiagnosisInput): Diagnosis {
@@ -53,13 +70,14 @@ const mark = (
   c: { channel: Channel; place: InsidePlace | null },
   fromS: number,
   toS: number,
-  say: string,
+  words: Saying,
 ): Evidence => ({
   channelId: c.channel.id,
   place: c.place,
   fromS,
   toS,
-  say,
+  say: words.en,
+  told: told(words),
 });
 
 /** Humidity at the top for longer than misting explains [s]; our choice. */
@@ -77,7 +95,8 @@ function wet(log: ReadingLog, add: Add): void {
         place: channel.place,
         fromS: at.fromS,
         toS: at.toS,
-        say: `Stands at the top of the scale for ${hours} h.`,
+        say: say.wet(hours).en,
+        told: told(say.wet(hours)),
       },
     ]);
   }
@@ -95,12 +114,10 @@ function jumps(enclosure: Enclosure, curves: readonly Curve[], add: Add): boolea
     const end = c.points.at(-1)!.atS;
     const weight = 5 + 2 * Math.abs(jump.byK);
     if (jump.byK < 0) {
-      add('stuck-off', weight, [
-        mark(c, jump.atS, end, `Falls by ${(-jump.byK).toFixed(1)} K and does not come back.`),
-      ]);
+      add('stuck-off', weight, [mark(c, jump.atS, end, say.falls((-jump.byK).toFixed(1)))]);
       continue;
     }
-    const seen = [mark(c, jump.atS, end, `Rises by ${jump.byK.toFixed(1)} K and stays.`)];
+    const seen = [mark(c, jump.atS, end, say.rises(jump.byK.toFixed(1)))];
     add('stuck-on', weight, seen);
     if (enclosure.thermostats.length > 0) add('probe-fallen', weight - 0.5, seen);
   }
@@ -120,8 +137,8 @@ function shifts({ enclosure, baskingAimC }: DiagnosisInput, curves: readonly Cur
   const agreeing = rows.filter((r) => Math.abs(r.shift.byH - shift.byH) <= 2).length;
   if (Math.abs(shift.byH) < 2 || shift.leftFrac > 0.5 || agreeing < (2 * rows.length) / 3) return false;
   const weight = 5 + 3 * shift.stepK * (1 - shift.leftFrac);
-  const say = `The warm part of the day comes ${Math.abs(shift.byH).toFixed(1)} h ${shift.byH > 0 ? 'late' : 'early'}.`;
-  const seen = [mark(c, c.points[0]!.atS, c.points.at(-1)!.atS, say)];
+  const words = (shift.byH > 0 ? say.late : say.early)(Math.abs(shift.byH).toFixed(1));
+  const seen = [mark(c, c.points[0]!.atS, c.points.at(-1)!.atS, words)];
   add('timer-shifted', weight, seen);
   // a day dial turned below the night dial looks like half a day's shift
   if (Math.abs(shift.byH) > 9 && enclosure.thermostats.some((t) => baskingAimC < t.setNightC))
@@ -142,9 +159,7 @@ function sun(enclosure: Enclosure, curves: readonly Curve[], add: Add): boolean 
   add(
     'sun-on-glass',
     4 + 2 * sum,
-    bumps.map(({ c, bump }) =>
-      mark(c, bump.dayS + 11 * 3600, bump.dayS + 16 * 3600, `A bump of ${bump.byK.toFixed(1)} K around noon.`),
-    ),
+    bumps.map(({ c, bump }) => mark(c, bump.dayS + 11 * 3600, bump.dayS + 16 * 3600, say.bump(bump.byK.toFixed(1)))),
   );
   return true;
 }
@@ -157,7 +172,7 @@ function levelCauses(input: DiagnosisInput, curves: readonly Curve[], sunny: boo
   for (const [state, logLikelihood] of weights) {
     if (state === 'healthy') continue;
     const weight = logLikelihood - healthy;
-    const seen = curves.map((c) => mark(c, c.points[0]!.atS, c.points.at(-1)!.atS, sayings[state]));
+    const seen = curves.map((c) => mark(c, c.points[0]!.atS, c.points.at(-1)!.atS, say.state[state]));
     add(state, weight, seen);
     // A probe that lies outside drives the heater like no thermostat at all, as long as the room is below the dial.
     if (state === 'no-thermostat' && input.enclosure.thermostats.length > 0) {
@@ -166,14 +181,6 @@ function levelCauses(input: DiagnosisInput, curves: readonly Curve[], sunny: boo
     }
   }
 }
-
-const sayings: Readonly<Record<Exclude<State, 'healthy'>, string>> = {
-  'no-thermostat': 'Stands where full power would hold it, by day and by night alike.',
-  'stuck-off': 'Stands at the room: no heat.',
-  'probe-cool-end': 'The cool end stands at the set point, the warm end far above.',
-  'dial-set-to-basking': 'By day everything stands higher than the planned dial would hold it.',
-  'deep-substrate': 'The surface stays cool although the mat works.',
-};
 
 /** Settled levels of a curve; hours that sun can reach are left out on sunny days. */
 function levelsOf(c: Curve, day: DayPeriod, sunny: boolean): Level[] {

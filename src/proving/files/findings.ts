@@ -1,5 +1,6 @@
 // What is odd in a log: gaps, values that cannot be, a sensor that stands still, two ends exchanged, °F called °C.
 // Impossible values are emptied in place (the raw file keeps them) and counted.
+import { coded, type Saying, told } from '../../husbandry/coded.ts';
 import { type Channel, type ReadingLog, usualIntervalS } from '../reading-log.ts';
 import type { DraftChannel, LogFinding } from './understood.ts';
 
@@ -15,6 +16,20 @@ const errorCodes = new Set([85, -127]);
 export const namedGapS = 3600;
 /** A temperature that does not move for this long is frozen [s]; our choice. */
 const frozenS = 6 * 3600;
+
+const say = coded('log', {
+  impossible: (label: string, count: string, low: string, high: string, unit: string) =>
+    `"${label}": ${count} values cannot be (outside ${low} to ${high} ${unit}, or an error code); they count as no reading.`,
+  gap: (hours: string) => `No reading for ${hours} h.`,
+  still: (label: string) => `"${label}" never changes: a sensor in a heated home always moves a little.`,
+  frozen: (label: string, value: string, hours: string) =>
+    `"${label}" stands still at ${value} for ${hours} h while another sensor moves.`,
+  none: (label: string, count: string, of: string) => `"${label}" has no reading at ${count} of ${of} times.`,
+  fahrenheit: (label: string, value: string) => `"${label}" stands at ${value}: that looks like °F.`,
+  notCelsius: (label: string, value: string) =>
+    `"${label}" stands at ${value}: that looks like °F, though the file says °C.`,
+  swapped: (percent: string) => `The cool end reads warmer than the warm end in ${percent} % of the readings.`,
+});
 
 export function logFindings(log: ReadingLog, drafts: readonly DraftChannel[]): LogFinding[] {
   return [
@@ -38,14 +53,7 @@ function impossible(d: DraftChannel): LogFinding[] {
   });
   if (count === 0) return [];
   const unit = d.quantity === 'tempC' ? '°C' : d.quantity === 'rhPct' ? '%' : 'W';
-  return [
-    of(
-      'impossible',
-      `"${d.label}": ${count} values cannot be (outside ${low} to ${high} ${unit}, or an error code); they count as no reading.`,
-      d.id,
-      count,
-    ),
-  ];
+  return [of('impossible', say.impossible(d.label, String(count), String(low), String(high), unit), d.id, count)];
 }
 
 function gaps(log: ReadingLog): LogFinding[] {
@@ -53,7 +61,7 @@ function gaps(log: ReadingLog): LogFinding[] {
   return log.timesS.slice(1).flatMap((t, i) => {
     const from = log.timesS[i]!;
     if (t - from <= Math.max(namedGapS, 3 * interval)) return [];
-    return [{ ...of('gap', `No reading for ${((t - from) / 3600).toFixed(1)} h.`, null, 1), fromS: from, toS: t }];
+    return [{ ...of('gap', say.gap(((t - from) / 3600).toFixed(1)), null, 1), fromS: from, toS: t }];
   });
 }
 
@@ -61,14 +69,7 @@ function frozen(log: ReadingLog, c: Channel): LogFinding[] {
   if (c.quantity === 'powerW') return [];
   const there = c.values.filter((v): v is number => v !== null);
   if (there.length > 20 && Math.max(...spans(there)) === 0)
-    return [
-      of(
-        'no-variance',
-        `"${c.label}" never changes: a sensor in a heated home always moves a little.`,
-        c.id,
-        there.length,
-      ),
-    ];
+    return [of('no-variance', say.still(c.label), c.id, there.length)];
   // humidity at its upper end has a meaning of its own (a wet sensor), so only temperatures freeze
   if (c.quantity !== 'tempC') return [];
   let from = 0;
@@ -81,7 +82,7 @@ function frozen(log: ReadingLog, c: Channel): LogFinding[] {
         {
           ...of(
             'frozen',
-            `"${c.label}" stands still at ${c.values[from]!.toFixed(1)} for ${((toS - fromS) / 3600).toFixed(1)} h while another sensor moves.`,
+            say.frozen(c.label, c.values[from]!.toFixed(1), ((toS - fromS) / 3600).toFixed(1)),
             c.id,
             i - from,
           ),
@@ -117,7 +118,7 @@ function spans(values: readonly number[]): number[] {
 function silent(log: ReadingLog, c: Channel): LogFinding[] {
   const none = c.values.filter((v) => v === null).length;
   if (none === 0 || none < log.timesS.length * 0.02 || new Set(log.channels.map((x) => x.quantity)).size > 3) return [];
-  return [of('no-reading', `"${c.label}" has no reading at ${none} of ${log.timesS.length} times.`, c.id, none)];
+  return [of('no-reading', say.none(c.label, String(none), String(log.timesS.length)), c.id, none)];
 }
 
 /** A heated home stands between 15 and 45 °C; 59 and 113 are the same in °F. */
@@ -129,7 +130,7 @@ function fahrenheit(d: DraftChannel): LogFinding[] {
   return [
     of(
       'looks-fahrenheit',
-      `"${d.label}" stands at ${middle.toFixed(1)}: that looks like °F${d.unit === 'C' ? ', though the file says °C' : ''}.`,
+      (d.unit === 'C' ? say.notCelsius : say.fahrenheit)(d.label, middle.toFixed(1)),
       d.id,
       there.length,
     ),
@@ -151,16 +152,9 @@ function swapped(log: ReadingLog): LogFinding[] {
     if (c > w + 0.5) wrong++;
   });
   if (both < 10 || wrong < 0.8 * both) return [];
-  return [
-    of(
-      'channels-swapped',
-      `The cool end reads warmer than the warm end in ${Math.round((100 * wrong) / both)} % of the readings.`,
-      cool.id,
-      wrong,
-    ),
-  ];
+  return [of('channels-swapped', say.swapped(String(Math.round((100 * wrong) / both))), cool.id, wrong)];
 }
 
-function of(id: LogFinding['id'], say: string, channelId: string | null, count: number): LogFinding {
-  return { id, say, channelId, fromS: null, toS: null, count };
+function of(id: LogFinding['id'], words: Saying, channelId: string | null, count: number): LogFinding {
+  return { id, say: words.en, told: told(words), channelId, fromS: null, toS: null, count };
 }

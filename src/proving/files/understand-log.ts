@@ -1,6 +1,7 @@
 // From the cells of a logger file to a log: the door of this folder. Nothing is dropped silently: every row that gives
 // no reading is counted with its reason, every doubt becomes a question. Leaves out cutting the text into cells.
 
+import { coded, type Saying, told } from '../../husbandry/coded.ts';
 import type { Fault } from '../../shared/fault.ts';
 import { bad, good, type Result } from '../../shared/result.ts';
 import { type LogPlace, type ReadingLog, usualIntervalS } from '../reading-log.ts';
@@ -100,6 +101,17 @@ interface Zone {
   readonly questions: readonly LogQuestion[];
 }
 
+const say = coded('logFile', {
+  ownClock: "the file's own clock",
+  fileClock: (zone: string) => `${zone} in the file`,
+  shownAs: (zone: string, home: string) => `${zone} in the file, shown as ${home}`,
+  summaries: (count: string) =>
+    `${count} rows are summaries (highest, lowest, mean), not readings; they were set aside.`,
+  missing: (count: string) => `The file's own counter skips: ${count} rows are missing.`,
+});
+
+const spoken = (words: Saying) => ({ say: words.en, told: told(words) });
+
 /** How the file's clock stands to the home's: its own wall clock, or UTC to be moved by the home's offset. */
 function zoneOf(rows: Rows, layout: Layout, headings: readonly string[], hints: LogHints): Zone {
   const heading = zoneInHeading(headings[layout.timeColumn] ?? '');
@@ -112,12 +124,13 @@ function zoneOf(rows: Rows, layout: Layout, headings: readonly string[], hints: 
   const utc = counted || stamp?.offsetMin === 0 || heading === 0;
   const fixed = stamp?.offsetMin ?? heading;
   if (!utc && fixed === null) {
-    return { shiftMin: 0, clock: { kind: 'wall', offsetMin: null, say: "the file's own clock" }, questions: [] };
+    return { shiftMin: 0, clock: { kind: 'wall', offsetMin: null, ...spoken(say.ownClock) }, questions: [] };
   }
   const own = utc ? 0 : fixed!;
   const home = hints.homeOffsetMin;
   const shiftMin = (home ?? own) - own;
-  const say = `${utc ? 'UTC' : `UTC${sign(own)}`} in the file${home === undefined ? '' : `, shown as UTC${sign(home)}`}`;
+  const inFile = utc ? 'UTC' : `UTC${sign(own)}`;
+  const words = home === undefined ? say.fileClock(inFile) : say.shownAs(inFile, `UTC${sign(home)}`);
   const ask = utc && home === undefined;
   const question: LogQuestion = {
     id: 'zone',
@@ -126,7 +139,11 @@ function zoneOf(rows: Rows, layout: Layout, headings: readonly string[], hints: 
     choices: ['-8', '-5', '0', '+1', '+2', '+10'],
     assumed: '0',
   };
-  return { shiftMin, clock: { kind: utc ? 'utc' : 'wall', offsetMin: own, say }, questions: ask ? [question] : [] };
+  return {
+    shiftMin,
+    clock: { kind: utc ? 'utc' : 'wall', offsetMin: own, ...spoken(words) },
+    questions: ask ? [question] : [],
+  };
 }
 
 const sign = (min: number): string =>
@@ -178,7 +195,7 @@ function summaries(rejected: readonly RejectedRow[]): LogFinding[] {
   return [
     {
       id: 'summary-rows',
-      say: `${count} rows are summaries (highest, lowest, mean), not readings; they were set aside.`,
+      ...spoken(say.summaries(String(count))),
       channelId: null,
       fromS: null,
       toS: null,
@@ -197,7 +214,7 @@ function missingRows(rows: Rows, layout: Layout, kept: readonly TimedRow[]): Log
   return [
     {
       id: 'missing-rows',
-      say: `The file's own counter skips: ${skipped} rows are missing.`,
+      ...spoken(say.missing(String(skipped))),
       channelId: null,
       fromS: null,
       toS: null,

@@ -1,6 +1,7 @@
 // What was understood of a file, to be shown for one confirming tap: layout, order of dates, units, clock, what was
 // left out and why, what looks odd, and what only a person can answer.
 
+import type { Told } from '../../husbandry/coded.ts';
 import type { LogPlace, Quantity, ReadingLog } from '../reading-log.ts';
 import type { Delimiter } from './delimiter.ts';
 import type { DateOrder } from './stamp.ts';
@@ -32,6 +33,8 @@ export interface LogFinding {
     | 'looks-fahrenheit'
     | 'summary-rows';
   readonly say: string;
+  /** The same without a language. */
+  readonly told: Told;
   readonly channelId: string | null;
   readonly fromS: number | null;
   readonly toS: number | null;
@@ -61,7 +64,12 @@ export interface UnderstoodLog {
   readonly decimal: '.' | ',';
   readonly dateOrder: DateOrder | 'numbers';
   /** How the clock of the file was taken. */
-  readonly clock: { readonly kind: 'wall' | 'utc'; readonly offsetMin: number | null; readonly say: string };
+  readonly clock: {
+    readonly kind: 'wall' | 'utc';
+    readonly offsetMin: number | null;
+    readonly say: string;
+    readonly told: Told;
+  };
   readonly headingRow: number | null;
   readonly preambleRows: number;
   readonly columns: readonly UnderstoodColumn[];

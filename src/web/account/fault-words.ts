@@ -2,6 +2,7 @@
 
 import type { Fault } from '../../shared/fault.ts';
 import type { Asked } from '../animal/animal-api.ts';
+import type { MessageKey } from '../messages/en.ts';
 import type { Translate } from '../messages/translate.ts';
 import { isMessageKey } from '../messages/translate.ts';
 
@@ -11,7 +12,10 @@ export function faultWords(fault: Fault, t: Translate): string {
   const plain = `acc.fault.${fault.code}`;
   const seconds = /(\d+) s/.exec(fault.got)?.[1] ?? '';
   if (isMessageKey(detailed)) return t(detailed);
-  return isMessageKey(plain) ? t(plain, { seconds }) : `${fault.say} ${fault.fix}`;
+  if (isMessageKey(plain)) return t(plain, { seconds });
+  // Only other languages than English have a sentence of their own for every code.
+  const own: string | undefined = t(`fault.${fault.code}` as MessageKey);
+  return own ?? `${fault.say} ${fault.fix}`;
 }
 
 /** Faults by the field they belong to; those of no field that stands on the sheet under "". */

@@ -1,6 +1,7 @@
 // Mend what was written wrongly: the same fields as when it was written, and why. The old entry stays, struck through.
 import { useState } from 'react';
 import { Button, Input, Label, TextField } from 'react-aria-components';
+import { faultSentences } from '../messages/fault-words.ts';
 import { useSheet } from '../settings/settings-context.tsx';
 import { amendEntry, type HistoryRow } from './animal-api.ts';
 import { EntryField } from './entry-field.tsx';
@@ -17,7 +18,7 @@ interface AmendEntryProps {
 export const canAmend = (kind: string): kind is EntryKind => Object.hasOwn(entryShape, kind);
 
 export function AmendEntry({ row, animalId, onDone, onLeave }: AmendEntryProps) {
-  const { t } = useSheet();
+  const { t, settings } = useSheet();
   const [body, setBody] = useState<Readonly<Record<string, unknown>>>(row.body ?? {});
   const [on, setOn] = useState(row.on);
   const [reason, setReason] = useState('');
@@ -27,7 +28,7 @@ export function AmendEntry({ row, animalId, onDone, onLeave }: AmendEntryProps) 
   const save = async () => {
     const answer = await amendEntry(animalId, row.id, body, on, reason);
     if (answer.ok) onDone();
-    else setSaid(answer.faults.map((fault) => `${fault.say} ${fault.allowed}`).join(' ') || t('animals.unreached'));
+    else setSaid(faultSentences(answer.faults, settings) || t('animals.unreached'));
   };
   const within = `amend-${row.id}`;
   return (

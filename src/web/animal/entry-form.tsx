@@ -1,6 +1,7 @@
 // Write down what happened: choose the kind, fill its few fields. Large targets, one hand.
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
+import { faultSentences } from '../messages/fault-words.ts';
 import { useSheet } from '../settings/settings-context.tsx';
 import { type AnimalSheet, writeEntry } from './animal-api.ts';
 import { EntryField } from './entry-field.tsx';
@@ -12,7 +13,7 @@ interface EntryFormProps {
 }
 
 export function EntryForm({ sheet, onWritten }: EntryFormProps) {
-  const { t } = useSheet();
+  const { t, settings } = useSheet();
   const [kind, setKind] = useState<EntryKind>('weighing');
   const [on, setOn] = useState(sheet.today);
   const [body, setBody] = useState(() => emptyBody('weighing', sheet));
@@ -24,11 +25,7 @@ export function EntryForm({ sheet, onWritten }: EntryFormProps) {
   };
   const save = async () => {
     const answer = await writeEntry(sheet.id, { kind, on, body, clientKey: crypto.randomUUID() });
-    setSaid(
-      answer.ok
-        ? t('sheet.written')
-        : answer.faults.map((fault) => `${fault.say} ${fault.allowed}`).join(' ') || t('animals.unreached'),
-    );
+    setSaid(answer.ok ? t('sheet.written') : faultSentences(answer.faults, settings) || t('animals.unreached'));
     if (!answer.ok) return;
     setBody(emptyBody(kind, sheet));
     onWritten();

@@ -4,6 +4,7 @@ import { useEffect, useRef, useState } from 'react';
 import { Button } from 'react-aria-components';
 import { type ExaminationBody, type ExaminationStep, examinationVerdict } from '../../animal/examination.ts';
 import { QuantityField } from '../controls/quantity-field.tsx';
+import { faultSentences } from '../messages/fault-words.ts';
 import { useSheet } from '../settings/settings-context.tsx';
 import { type Examination, type Finished, finishExamination, readExamination, saveExamination } from './animal-api.ts';
 import { dropDraft, keepDraft, keptDraft } from './examination-draft.ts';
@@ -25,7 +26,7 @@ export function ExaminationPage({ id }: { readonly id: string }) {
 }
 
 function Stepper({ id, examination }: { readonly id: string; readonly examination: Examination }) {
-  const { t } = useSheet();
+  const { t, settings } = useSheet();
   const say = useSaying();
   const { steps } = examination;
   const [body, setBody] = useState<ExaminationBody>(() => keptDraft(id) ?? examination.draft?.document ?? nothing);
@@ -59,8 +60,7 @@ function Stepper({ id, examination }: { readonly id: string; readonly examinatio
   };
   const finish = async () => {
     const done = await finishExamination(id, body);
-    if (!done.ok)
-      return setSaid(done.faults.map((fault) => `${fault.say} ${fault.fix}`).join(' ') || t('animals.unreached'));
+    if (!done.ok) return setSaid(faultSentences(done.faults, settings) || t('animals.unreached'));
     dropDraft(id);
     setFinished(done.value);
   };

@@ -3,6 +3,7 @@ import { useState } from 'react';
 import { Button, Input, Label, TextField } from 'react-aria-components';
 import type { RegisterEntry } from '../../animal/register.ts';
 import { choiceWords, fieldWords } from '../../animal/words/register.ts';
+import { faultSentence } from '../messages/fault-words.ts';
 import { useSheet } from '../settings/settings-context.tsx';
 import { type AnimalSheet, putRegister } from './animal-api.ts';
 import { RegisterFields } from './register-fields.tsx';
@@ -62,14 +63,14 @@ export function RegisterPart({ sheet, onChanged }: RegisterPartProps) {
 }
 
 function RegisterEdit({ sheet, onDone }: { readonly sheet: AnimalSheet; readonly onDone: () => void }) {
-  const { t } = useSheet();
+  const { t, settings } = useSheet();
   const [values, setValues] = useState<RegisterEntry>(sheet.entry);
   const [reason, setReason] = useState('');
   const [wrong, setWrong] = useState<Readonly<Record<string, string>>>({});
   const save = async () => {
     const answer = await putRegister(sheet.id, values, reason);
     if (answer.ok) return onDone();
-    setWrong(Object.fromEntries(answer.faults.map((fault) => [fault.field, `${fault.say} ${fault.fix}`])));
+    setWrong(Object.fromEntries(answer.faults.map((fault) => [fault.field, faultSentence(fault, settings).text])));
   };
   return (
     <>

@@ -3,6 +3,7 @@ import { useState } from 'react';
 import { Button, Input, Label, TextField } from 'react-aria-components';
 import type { RegisterEntry } from '../../animal/register.ts';
 import { Choice } from '../controls/choice.tsx';
+import { faultSentence } from '../messages/fault-words.ts';
 import { useSheet } from '../settings/settings-context.tsx';
 import { takeIn } from './animal-api.ts';
 import { RegisterFields } from './register-fields.tsx';
@@ -10,7 +11,7 @@ import { RegisterFields } from './register-fields.tsx';
 type Quarantine = 'time' | 'tests' | 'none';
 
 export function TakeInForm({ onDone }: { readonly onDone: (id: string) => void }) {
-  const { t } = useSheet();
+  const { t, settings } = useSheet();
   const [values, setValues] = useState<RegisterEntry>({});
   const [enclosure, setEnclosure] = useState('');
   const [quarantine, setQuarantine] = useState<Quarantine>('time');
@@ -23,7 +24,7 @@ export function TakeInForm({ onDone }: { readonly onDone: (id: string) => void }
       quarantine: quarantine === 'none' ? null : { clearBy: quarantine, days: null, tests: '' },
     });
     if (answer.ok) return onDone(answer.value.id);
-    setWrong(Object.fromEntries(answer.faults.map((fault) => [fault.field, `${fault.say} ${fault.fix}`])));
+    setWrong(Object.fromEntries(answer.faults.map((fault) => [fault.field, faultSentence(fault, settings).text])));
   };
   return (
     <section className="sheet-part">

@@ -4,6 +4,7 @@ import './own-values.css';
 import type { UsedShopValues } from '../../husbandry/used-shop-values.ts';
 import { useSheet } from '../settings/settings-context.tsx';
 import { useShopValues } from '../state/shop-values.ts';
+import { FaultText } from './fault-text.tsx';
 import { OwnMarkNote } from './own-mark.tsx';
 import { factText } from './parts-text.ts';
 import { usePathName } from './path-name.ts';
@@ -32,7 +33,7 @@ export function OwnValuesUsed({ used }: { readonly used: UsedShopValues | null }
         ))}
         {refusedShopValues.map((fault) => (
           <li key={`${fault.field}${fault.code}`}>
-            {nameOf(fault.field)}: {t('own.refused')} <span lang="en">{fault.say}</span>
+            {nameOf(fault.field)}: {t('own.refused')} <FaultText fault={fault} />
           </li>
         ))}
       </ul>

@@ -7,6 +7,7 @@ import type { Enclosure } from '../../physics/enclosure.ts';
 import { type HandPlace, handLimitsC, handPlaces } from '../../proving/hand-readings.ts';
 import type { Fault } from '../../shared/fault.ts';
 import { QuantityField } from '../controls/quantity-field.tsx';
+import { faultSentences } from '../messages/fault-words.ts';
 import { DrawingPatterns } from '../pictures/drawing-patterns.tsx';
 import { SectionDrawing } from '../pictures/section-drawing.tsx';
 import { wallMoment, wallNow } from '../proof/wall-words.ts';
@@ -24,7 +25,7 @@ const insideHeight = 200;
 const none: Values = { 'basking-surface': null, 'cool-air': null, room: null };
 
 export function KeeperPage({ secret }: { readonly secret: string }) {
-  const { t, measure } = useSheet();
+  const { t, measure, settings } = useSheet();
   const [page, setPage] = useState<KeeperPageData | null>(() => keptPage(secret) as KeeperPageData | null);
   const [gone, setGone] = useState(false);
   const [offline, setOffline] = useState(false);
@@ -130,7 +131,7 @@ export function KeeperPage({ secret }: { readonly secret: string }) {
           {sent && count === 0 && refused.length === 0 && <p>{t('keeper.sent')}</p>}
           {refused.length > 0 && (
             <p className="field-fault">
-              {t('keeper.refused')} <span lang="en">{refused.map((f) => `${f.say} ${f.fix}`).join(' ')}</span>
+              {t('keeper.refused')} {faultSentences(refused, settings)}
             </p>
           )}
         </div>

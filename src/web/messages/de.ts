@@ -3,6 +3,7 @@ import { accountDe } from './account-de.ts';
 import { animalDe } from './animal-de.ts';
 import { chooseDe } from './choose-de.ts';
 import type { MessageBook } from './en.ts';
+import { faultsDe } from './faults-de.ts';
 import { ownDe } from './own-de.ts';
 import { packDe } from './pack-de.ts';
 import { placementDe } from './placement-de.ts';
@@ -14,6 +15,7 @@ import { todayDe } from './today-de.ts';
 
 export const de: MessageBook = {
   ...accountDe,
+  ...faultsDe,
   ...animalDe,
   ...chooseDe,
   ...referenceDe,

@@ -5,6 +5,8 @@ import { describe, expect, it } from 'vitest';
 import { climateNeeds } from '../../husbandry/climate-needs.ts';
 import { givenCodes, type Told } from '../../husbandry/coded.ts';
 import '../../husbandry/law-checks.ts';
+import '../../proving/diagnosis/diagnose.ts';
+import '../../proving/files/understand-log.ts';
 import { judgeEnclosure } from '../../husbandry/judge-enclosure.ts';
 import type { NeedVerdict } from '../../husbandry/need.ts';
 import type { Enclosure } from '../../physics/enclosure.ts';

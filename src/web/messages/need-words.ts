@@ -8,6 +8,7 @@ import { proseInUnits } from '../settings/prose-units.ts';
 import { germanClimateSayings } from './climate-de.ts';
 import { germanRuleSayings } from './needs-de.ts';
 import { germanName } from './needs-names-de.ts';
+import { germanReadingSayings } from './readings-de.ts';
 import { factWordsOf } from './translate.ts';
 
 export interface NeedSentence {
@@ -24,7 +25,11 @@ export interface NeedWords {
   readonly settledBy: NeedSentence | null;
 }
 
-export const germanSayings: Readonly<Record<string, string>> = { ...germanRuleSayings, ...germanClimateSayings };
+export const germanSayings: Readonly<Record<string, string>> = {
+  ...germanRuleSayings,
+  ...germanClimateSayings,
+  ...germanReadingSayings,
+};
 
 /** "50 to 100 mm" within a blank; points stay until the units are chosen. */
 const blankText = (blank: string): string => blank.replace(/(\d) to (\d)/g, '$1–$2');

@@ -98,6 +98,7 @@ export const placementDe: Readonly<Record<keyof typeof placementEn, string>> = {
   'refuse.other': 'Aus diesem Grund ablehnen',
   'refuse.text': 'Grund in eigenen Worten, oder ein paar Worte zu einem von oben',
   'refuse.was': 'Abgelehnt: {why}. {on}, {by}.',
+  'refuse.wasOther': 'Aus einem anderen Grund abgelehnt. {on}, {by}.',
   'refuse.reopen': 'Wieder aufnehmen',
   'return.title': 'Das Tier kommt zurück',
   'return.say':

@@ -96,6 +96,7 @@ export const placementEn = {
   'refuse.other': 'Refuse for this reason',
   'refuse.text': 'Reason in own words, or a few words to go with one of the above',
   'refuse.was': 'Refused: {why}. {on}, {by}.',
+  'refuse.wasOther': 'Refused for another reason. {on}, {by}.',
   'refuse.reopen': 'Take it up again',
   'return.title': 'The animal comes back',
   'return.say':

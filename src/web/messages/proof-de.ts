@@ -56,6 +56,7 @@ export const proofDe: Readonly<Record<keyof typeof proofEn, string>> = {
   'proof.noInstrument': 'nicht erfasst, ungeprüft',
   'proof.choose': 'wählen',
   'proof.order': 'Reihenfolge des Datums',
+  'proof.order.numbers': 'als Zahlen',
   'proof.order.dmy': 'Tag, Monat, Jahr',
   'proof.order.mdy': 'Monat, Tag, Jahr',
   'proof.order.ymd': 'Jahr, Monat, Tag',

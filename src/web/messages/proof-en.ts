@@ -55,6 +55,7 @@ export const proofEn = {
   'proof.noInstrument': 'not registered, unchecked',
   'proof.choose': 'choose',
   'proof.order': 'Order of the dates',
+  'proof.order.numbers': 'as numbers',
   'proof.order.dmy': 'day, month, year',
   'proof.order.mdy': 'month, day, year',
   'proof.order.ymd': 'year, month, day',

@@ -56,6 +56,12 @@ export function isMessageKey(key: string): key is MessageKey {
   return false;
 }
 
+/** A word that only some languages have, such as the sentence for a fault's code; null when this one has none. */
+export function wordOf(code: string, key: string): string | null {
+  const book = loaded.get(code) as Book | undefined;
+  return book !== undefined && Object.hasOwn(book, key) ? (book[key] ?? null) : null;
+}
+
 /** What a language calls itself. */
 export function languageName(code: string): string {
   const name = new Intl.DisplayNames([code], { type: 'language' }).of(code) ?? code;

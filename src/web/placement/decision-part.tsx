@@ -150,7 +150,9 @@ function RefusedPart({ sheet, on }: PartProps) {
   return (
     <>
       <p className="door-say">
-        {t('refuse.was', { why: t(`refuse.${reason}`), on: say.day(refused.at.slice(0, 10)), by: refused.by })}
+        {reason === 'other'
+          ? t('refuse.wasOther', { on: say.day(refused.at.slice(0, 10)), by: refused.by })
+          : t('refuse.was', { why: t(`refuse.${reason}`), on: say.day(refused.at.slice(0, 10)), by: refused.by })}
       </p>
       {text !== '' && <p>{text}</p>}
       <Button className="button" isDisabled={!sheet.mayAct} onPress={() => on.act('reopening', {})}>

@@ -1,4 +1,5 @@
 // The verdict on the whole plan: shape and word, then the sentence that says why.
+import { FaultText } from '../controls/fault-text.tsx';
 import { VerdictMark } from '../controls/verdict-mark.tsx';
 import { proseInUnits } from '../settings/prose-units.ts';
 import { useSheet } from '../settings/settings-context.tsx';
@@ -41,8 +42,8 @@ export function Headline({ run, stale, next }: HeadlineProps) {
       </p>
       {run.failed && <p className="field-fault">{run.failed}</p>}
       {run.faults.map((fault) => (
-        <p key={`${fault.code}${fault.field}`} className="field-fault" lang="en">
-          {fault.say} {fault.fix} ({fault.field})
+        <p key={`${fault.code}${fault.field}`} className="field-fault">
+          <FaultText fault={fault} /> ({fault.field})
         </p>
       ))}
     </div>

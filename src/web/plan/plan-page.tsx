@@ -1,12 +1,12 @@
 // The plan: the home drawn to scale and its day beside the verdict on every need; everything follows the hand.
 import { useCallback, useMemo, useState } from 'react';
+import { FaultText } from '../controls/fault-text.tsx';
 import { OwnValuesUsed } from '../controls/own-values-used.tsx';
 import { boxName } from '../enquiry/box-name.ts';
 import { movedHeater, movedProbe } from '../pictures/move.ts';
 import type { SectionMoves } from '../pictures/section-handles.tsx';
 import { wantedClimate } from '../pictures/wanted.ts';
 import { ProofLink } from '../proof/proof-link.tsx';
-import { proseInUnits } from '../settings/prose-units.ts';
 import { useSheet } from '../settings/settings-context.tsx';
 import { useMedia, useViewHeight, useWidth } from '../settings/use-width.ts';
 import { useSayPlanMissing } from '../shell/plan-missing.ts';
@@ -45,7 +45,7 @@ const heights = {
 } as const;
 
 export function PlanPage() {
-  const { t, measure, settings } = useSheet();
+  const { t, settings } = useSheet();
   const { document, enclosure, changeEnclosure, savedAs } = useDocument();
   const chooseAt = savedAs ? `/choose/${savedAs.id}` : '/choose';
   const facts = useFacts();
@@ -164,8 +164,8 @@ export function PlanPage() {
           <h2 id="model-title">{t('model.title')}</h2>
           <p>{t('model.say')}</p>
           {plan?.notes.map((note) => (
-            <p key={`${note.code}${note.field}`} lang="en">
-              {proseInUnits(`${note.say} ${note.fix}`, measure)}
+            <p key={`${note.code}${note.field}`}>
+              <FaultText fault={note} />
             </p>
           ))}
         </section>

@@ -3,6 +3,7 @@
 import type { DayPeriod } from '../../physics/enclosure.ts';
 import { isDayAt } from '../../physics/room-day.ts';
 import type { Evidence } from '../../proving/diagnosis/cause.ts';
+import { sentence } from '../messages/need-words.ts';
 import { shownFromStored } from '../settings/measure.ts';
 import { useSheet } from '../settings/settings-context.tsx';
 import type { Curves } from './proof-api.ts';
@@ -76,7 +77,7 @@ export function CurvesDrawing({ curves, day, evidence, width }: CurvesDrawingPro
             width={Math.max(2, x(Math.min(toS, e.toS)) - x(Math.max(fromS, e.fromS)))}
             height={height - frame.top - frame.bottom}
           >
-            <title>{e.say}</title>
+            <title>{sentence(e.told, e.say, measure).text}</title>
           </rect>
         ))}
         {ticks.map((v) => (

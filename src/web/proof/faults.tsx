@@ -1,5 +1,6 @@
 // What the shop computer refused, each with what to do; or that it was not reached.
 import type { Asked } from '../animal/animal-api.ts';
+import { FaultText } from '../controls/fault-text.tsx';
 import { useSheet } from '../settings/settings-context.tsx';
 
 export function Faults({ answer }: { readonly answer: Asked<unknown> | null }) {
@@ -9,8 +10,8 @@ export function Faults({ answer }: { readonly answer: Asked<unknown> | null }) {
   return (
     <ul className="proof-faults" role="alert">
       {answer.faults.map((fault) => (
-        <li key={`${fault.code}${fault.field}`} className="field-fault" lang="en">
-          {fault.say} {fault.fix}
+        <li key={`${fault.code}${fault.field}`} className="field-fault">
+          <FaultText fault={fault} />
         </li>
       ))}
     </ul>

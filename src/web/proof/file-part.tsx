@@ -5,6 +5,7 @@ import type { DateOrder } from '../../proving/files/stamp.ts';
 import type { LogHints } from '../../proving/files/understood.ts';
 import { type LogPlace, logPlaces } from '../../proving/reading-log.ts';
 import type { Asked } from '../animal/animal-api.ts';
+import { sentence } from '../messages/need-words.ts';
 import { useSheet } from '../settings/settings-context.tsx';
 import { Faults } from './faults.tsx';
 import { answerFile, type ShownFile, type ShownInstruments, sendFile, setFileAside } from './proof-api.ts';
@@ -115,9 +116,9 @@ function Understood({
         })}{' '}
         {t('proof.layout', {
           delimiter: cellSigns[u.delimiter] ?? u.delimiter,
-          dates: u.dateOrder,
+          dates: t(`proof.order.${u.dateOrder}`),
           decimal: `“${u.decimal}”`,
-          clock: u.clock.say,
+          clock: sentence(u.clock.told, u.clock.say, measure).text,
         })}
       </p>
       {aside.length > 0 && (
@@ -128,11 +129,14 @@ function Understood({
           })}
         </p>
       )}
-      {u.findings.map((f) => (
-        <p key={f.say} lang="en" className="understood-odd">
-          {f.say}
-        </p>
-      ))}
+      {u.findings.map((f) => {
+        const said = sentence(f.told, f.say, measure);
+        return (
+          <p key={f.say} lang={said.lang} className="understood-odd">
+            {said.text}
+          </p>
+        );
+      })}
       {u.channels.map((c) => (
         <div key={c.id} className="field-row">
           <label className="field-label">

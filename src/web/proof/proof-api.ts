@@ -1,7 +1,7 @@
 // The HTTP doors onto readings, proofs, instruments and links, and the shapes that come back.
 
 import type { UsedShopValues } from '../../husbandry/used-shop-values.ts';
-import type { LogFinding, LogHints, LogQuestion, RejectedRow } from '../../proving/files/understood.ts';
+import type { LogFinding, LogHints, LogQuestion, RejectedRow, UnderstoodLog } from '../../proving/files/understood.ts';
 import type { Instrument, Trust } from '../../proving/instrument.ts';
 import type { CheckStep } from '../../proving/instrument-check.ts';
 import type { Channel, LogPlace, Quantity } from '../../proving/reading-log.ts';
@@ -17,8 +17,8 @@ export interface ShownFile {
   readonly understood: {
     readonly delimiter: string;
     readonly decimal: string;
-    readonly dateOrder: string;
-    readonly clock: { readonly say: string };
+    readonly dateOrder: UnderstoodLog['dateOrder'];
+    readonly clock: Pick<UnderstoodLog['clock'], 'say' | 'told'>;
     readonly rowsInFile: number;
     readonly rowsRead: number;
     readonly rejectedByReason: Readonly<Partial<Record<RejectedRow['reason'], number>>>;

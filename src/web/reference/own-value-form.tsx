@@ -4,6 +4,7 @@ import { Button, Input, Label, TextField } from 'react-aria-components';
 import type { Fact } from '../../husbandry/fact.ts';
 import { limitsFor } from '../../husbandry/quantities.ts';
 import type { Fault } from '../../shared/fault.ts';
+import { FaultText } from '../controls/fault-text.tsx';
 import { kindOf, numberText, type Parts } from '../controls/parts-text.ts';
 import { QuantityField } from '../controls/quantity-field.tsx';
 import { isMessageKey } from '../messages/translate.ts';
@@ -122,8 +123,8 @@ export function OwnValueForm({ path, name, fact, words, own, onDone }: OwnValueF
       </TextField>
       <div role="alert">
         {faults.map((fault, i) => (
-          <p key={`${fault.code}-${i}`} className="field-fault" lang="en">
-            {fault.say} {fault.allowed}. {fault.fix}
+          <p key={`${fault.code}-${i}`} className="field-fault">
+            <FaultText fault={fault} />
           </p>
         ))}
         {unreached && <p className="field-fault">{t('animals.unreached')}</p>}

@@ -2,6 +2,7 @@
 import { useState } from 'react';
 import { Button, Input, Label, TextField } from 'react-aria-components';
 import type { Fault } from '../../shared/fault.ts';
+import { FaultText } from '../controls/fault-text.tsx';
 import { dateText } from '../controls/source-note.tsx';
 import { useSheet } from '../settings/settings-context.tsx';
 import { type Reference, setShopValue, standingAt, withdrawShopValue } from './reference-api.ts';
@@ -63,8 +64,8 @@ export function StandardPolicy({ all, onChanged }: { readonly all: Reference; re
         </TextField>
         <div role="alert">
           {faults.map((fault) => (
-            <p key={fault.code} className="field-fault" lang="en">
-              {fault.say} {fault.fix}
+            <p key={fault.code} className="field-fault">
+              <FaultText fault={fault} />
             </p>
           ))}
         </div>

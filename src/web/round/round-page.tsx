@@ -6,6 +6,7 @@ import type { RoundLine } from '../../animal/round.ts';
 import { NotReached } from '../animal/not-reached.tsx';
 import { useSaying } from '../animal/say.ts';
 import { useSpecies } from '../animal/use-species.ts';
+import { faultSentences } from '../messages/fault-words.ts';
 import { useSheet } from '../settings/settings-context.tsx';
 import { keepPagesForOffline } from './offline-pages.ts';
 import { RoundDetail } from './round-detail.tsx';
@@ -23,7 +24,7 @@ const allWell: EventBodies['round'] = {
 };
 
 export function RoundPage() {
-  const { t } = useSheet();
+  const { t, settings } = useSheet();
   const { lines, waiting, refused, failed, check, again } = useRound();
   const [open, setOpen] = useState<string | null>(null);
   useEffect(keepPagesForOffline, []);
@@ -44,7 +45,7 @@ export function RoundPage() {
         </p>
         {refused.length > 0 && (
           <p className="field-fault">
-            {t('round.refused', { n: refused.length, say: refused[0]?.faults[0]?.say ?? '' })}
+            {t('round.refused', { n: refused.length, say: faultSentences(refused[0]?.faults ?? [], settings) })}
           </p>
         )}
       </div>

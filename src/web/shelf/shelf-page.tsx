@@ -12,6 +12,7 @@ import { NotReached } from '../animal/not-reached.tsx';
 import { useAsked } from '../animal/use-asked.ts';
 import { moneyFor } from '../choose/money.ts';
 import { SortableTable, type SortColumn } from '../choose/sortable-table.tsx';
+import { FaultText } from '../controls/fault-text.tsx';
 import { useSheet } from '../settings/settings-context.tsx';
 import { type ArticleDraft, ArticleForm } from './article-form.tsx';
 import {
@@ -69,11 +70,11 @@ export function ShelfPage() {
       <div role="alert">
         {faults.length > 0 && <p className="field-fault">{t('shelf.refused', { count: faults.length })}</p>}
         {faults.length > 0 && (
-          <ul className="shelf-faults" lang="en">
+          <ul className="shelf-faults">
             {faults.map((fault, i) => (
-              <li
-                key={`${fault.field}-${String(i)}`}
-              >{`${fault.field}: ${fault.say} (${fault.allowed}) ${fault.fix}`}</li>
+              <li key={`${fault.field}-${String(i)}`}>
+                {fault.field}: <FaultText fault={fault} />
+              </li>
             ))}
           </ul>
         )}

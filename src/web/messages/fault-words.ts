@@ -1,0 +1,38 @@
+// What a refusal says in this person's language: by its code where the language has it, else as it came, marked English.
+// Figures of what was sent and of what is allowed follow the sentence; the English has them in its own words.
+import type { Fault } from '../../shared/fault.ts';
+import type { Settings } from '../settings/settings.ts';
+import { wordOf } from './translate.ts';
+
+export interface FaultSentence {
+  readonly text: string;
+  /** Set when the text is in another language than the sheet. */
+  readonly lang: 'en' | undefined;
+}
+
+/** "0.2 to 4 m", "1.2": numbers, units and signs, nothing that is English. */
+const figures =
+  /^[\d.,\s–−×%°<>≤≥-]*(?:(?:to|mm|cm|m|g|kg|oz|in|C|F|K|W|h|s|min|MB|kB|days?)(?![\w])[\d.,\s–−×%°-]*)*$/;
+
+const numbersOf = (text: string, decimal: string): string | null => {
+  if (!/\d/.test(text) || !figures.test(text)) return null;
+  return text.replace(/(\d) to (\d)/g, '$1–$2').replace(/(?<=\d)\.(?=\d)/g, decimal);
+};
+
+export function faultSentence(fault: Fault, settings: Pick<Settings, 'book'>): FaultSentence {
+  const english = [fault.say, fault.fix].filter(Boolean).join(' ');
+  if (settings.book === 'en') return { text: english, lang: undefined };
+  const say = wordOf(settings.book, `fault.${fault.code}`);
+  if (say === null) return { text: english, lang: 'en' };
+  const of = (key: string, text: string): string | null => {
+    const label = wordOf(settings.book, key);
+    const value = numbersOf(text, ',');
+    return label === null || value === null ? null : label.replace('{value}', value);
+  };
+  const more = [of('fault.gotWord', fault.got), of('fault.allowedWord', fault.allowed)].filter(Boolean);
+  return { text: [say, more.length > 0 ? `(${more.join('; ')})` : ''].filter(Boolean).join(' '), lang: undefined };
+}
+
+/** Several refusals as one text. */
+export const faultSentences = (faults: readonly Fault[], settings: Pick<Settings, 'book'>): string =>
+  [...new Set(faults.map((fault) => faultSentence(fault, settings).text))].join(' ');

@@ -129,7 +129,7 @@ const de: ChooseWords = {
     shelf: 'das Regal des Ladens, JSON oder CSV; sonst das Startregal mit erfundenen Preisen',
     tariff: 'Preis einer kWh in der Währung des Regals',
     years: 'über wie viele Jahre Kosten zählen, 1 bis 30',
-    own: 'Heizer und Thermostate der Datei gehören dem Kunden und kosten nichts',
+    own: 'Heizungen und Thermostate der Datei gehören dem Kunden und kosten nichts',
     has: 'Artikel des Regals, die der Kunde schon hat, Artikelnummern mit Kommas',
     currency: 'Währung einer Tabelle, die sie nicht nennt, z. B. EUR',
     about: 'Ein Regal des Ladens: ist es in Ordnung, und dasselbe als Tabelle oder als JSON, ohne Verlust.',
@@ -147,7 +147,7 @@ const de: ChooseWords = {
   shelf: (name, count, currency) => `${name}: ${count} Artikel, Preise in ${currency}.`,
   kinds: {
     enclosure: 'Terrarien',
-    heater: 'Heizer',
+    heater: 'Heizung',
     thermostat: 'Thermostate',
     guard: 'Schutzkörbe',
     holder: 'Lampenfassungen',
@@ -176,10 +176,10 @@ const de: ChooseWords = {
     'vents-doubled': 'Lüftung doppelt so groß',
   },
   spots: {
-    'other-end': 'Heizer am anderen Ende',
-    'further-in': 'Heizer weiter innen',
-    lower: 'Heizer 10 cm tiefer',
-    'to-the-back': 'Heizer weiter hinten',
+    'other-end': 'Heizung am anderen Ende',
+    'further-in': 'Heizung weiter innen',
+    lower: 'Heizung 10 cm tiefer',
+    'to-the-back': 'Heizung weiter hinten',
   },
   fellOut: (count) => `Günstiger, aber (${count} insgesamt):`,
   refused: (count) => `Nicht erlaubt (${count} Ausstattungen):`,
@@ -190,7 +190,7 @@ const de: ChooseWords = {
   noPrice: 'dafür hat das Regal keinen Preis',
   helpNote:
     'Was hält, steht vorn, danach das Günstigste. Preise gelten für das, was neben der Ausstattung zu kaufen ist, ohne Strom.',
-  home: 'Was kein Heizer ändert',
+  home: 'Was keine Heizung ändert',
   work: (kits, solved, all) =>
     `${kits} Ausstattungen geprüft; ${solved} von ${all} Varianten gerechnet, die übrigen konnten nichts ändern.`,
   invented: 'Die Preise dieses Regals sind erfunden.',

@@ -6,6 +6,7 @@ export type Language = 'en' | 'de';
 
 export interface Display {
   readonly units: UnitSystem;
+  readonly language: Language;
   readonly temp: (valueC: number) => string;
   /** Without its unit, for table columns that carry it in their head. */
   readonly bareTemp: (valueC: number) => string;
@@ -41,6 +42,7 @@ export function displayFor(units: UnitSystem, language: Language): Display {
   const range = (low: number, high: number): string => `${bareTemp(low)}–${bareTemp(high)}`;
   return {
     units,
+    language,
     bareTemp,
     tempUnit,
     range,
@@ -57,16 +59,23 @@ export function displayFor(units: UnitSystem, language: Language): Display {
 }
 
 const decimal = String.raw`(-?\d+(?:\.\d+)?)`;
-const withSpread = new RegExp(`${decimal} °C \\(${decimal} to ${decimal}\\)`, 'g');
-const withBetter = new RegExp(`${decimal} °C, better ${decimal}`, 'g');
-const lowToHigh = new RegExp(`${decimal} to ${decimal} °C`, 'g');
+const withSpread = new RegExp(`${decimal} °C \\(${decimal}( to |–)${decimal}\\)`, 'g');
+const withBetter = new RegExp(`${decimal} °C, (better|besser) ${decimal}( °C)?`, 'g');
+const lowToHigh = new RegExp(`${decimal}( to |–)${decimal} °C`, 'g');
 const alone = new RegExp(`${decimal} °C`, 'g');
 
 function inFahrenheit(text: string): string {
   const f = (valueC: string): string => fahrenheitFromC(Number(valueC)).toFixed(0);
   return text
-    .replace(withSpread, (_, median: string, low: string, high: string) => `${f(median)} °F (${f(low)} to ${f(high)})`)
-    .replace(withBetter, (_, most: string, better: string) => `${f(most)} °F, better ${f(better)}`)
-    .replace(lowToHigh, (_, low: string, high: string) => `${f(low)} to ${f(high)} °F`)
+    .replace(
+      withSpread,
+      (_, median: string, low: string, to: string, high: string) => `${f(median)} °F (${f(low)}${to}${f(high)})`,
+    )
+    .replace(
+      withBetter,
+      (_, most: string, word: string, better: string, unit = '') =>
+        `${f(most)} °F, ${word} ${f(better)}${unit && ' °F'}`,
+    )
+    .replace(lowToHigh, (_, low: string, to: string, high: string) => `${f(low)}${to}${f(high)} °F`)
     .replace(alone, (_, value: string) => `${f(value)} °F`);
 }

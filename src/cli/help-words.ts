@@ -42,7 +42,7 @@ export function helpStepDe(step: HelpStep, show: Display): string {
     case 'vents-doubled':
       return 'Lüftung doppelt so groß.';
     case 'damp-floor':
-      return `Etwa ${show.percent(step.shareFrac * 100)} des Bodens feucht halten, vom Heizer entfernt.`;
+      return `Etwa ${show.percent(step.shareFrac * 100)} des Bodens feucht halten, von der Heizung entfernt.`;
     case 'dry-floor':
       return 'Den Boden trocknen lassen.';
     case 'dry-floor-small-bowl':

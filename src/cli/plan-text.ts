@@ -1,5 +1,6 @@
 // A plan's answer for a person at a terminal: the verdict first, then why and what to do, then the numbers.
 // Leaves out: computing anything; every number stands in the answer.
+
 import type { ClimateNeeds } from '../husbandry/climate.ts';
 import type { NeedVerdict } from '../husbandry/need.ts';
 import type { UsedShopValues } from '../husbandry/used-shop-values.ts';
@@ -10,6 +11,7 @@ import type { Verdict } from '../shared/verdict.ts';
 import type { Display } from './display.ts';
 import { gradientMapLines } from './gradient-map.ts';
 import type { Messages, Season } from './messages/en.ts';
+import { needSaid, saidIn } from './need-words.ts';
 import { ownValueLines } from './shop-values.ts';
 import type { Terminal } from './terminal.ts';
 import { padEnd, widthOf, wrapped } from './wrap.ts';
@@ -37,7 +39,7 @@ export function planLines(input: PlanTextInput): string[] {
   const { paint, columns } = terminal;
   const head = [
     paint.bold(enclosure.name),
-    ...wrapped(withoutVerdict(answer.headline), columns, `${verdictWord(answer.verdict, terminal, messages)}  `),
+    ...wrapped(headlineOf(input), columns, `${verdictWord(answer.verdict, terminal, messages)}  `),
   ];
   const sections = [
     head,
@@ -54,10 +56,15 @@ export function planLines(input: PlanTextInput): string[] {
 }
 
 /** The headline without the verdict it starts with: that stands before it already, with its shape. */
-const withoutVerdict = (headline: string): string => {
-  const rest = headline.replace(/^(Holds|Fails|Not known): /, '');
+function headlineOf({ answer, show, messages }: PlanTextInput): string {
+  if (show.language !== 'en') {
+    const first = answer.needs.find((need) => need.verdict === answer.verdict && need.verdict !== 'holds');
+    const names = answer.needs.filter((need) => need.verdict === answer.verdict).length - 1;
+    return messages.plan.headline(first === undefined ? null : needSaid(first, show.language, show).title, names);
+  }
+  const rest = answer.headline.replace(/^(Holds|Fails|Not known): /, '');
   return rest.charAt(0).toUpperCase() + rest.slice(1);
-};
+}
 
 function verdictWord(verdict: Verdict, terminal: Terminal, messages: Messages): string {
   const { paint } = terminal;
@@ -80,7 +87,6 @@ function needLines({ answer, brief, show, terminal, messages }: PlanTextInput): 
   const foot = [
     answer.needs.some((need) => need.read === 'memory' && !need.own) ? plan.memory : '',
     show.units === 'us' ? plan.celsiusReasons : '',
-    plan.onlyEnglish,
   ];
   const feet = foot.filter(Boolean).flatMap((text) => wrapped(text, terminal.columns, '  '));
   return [...lines, ...feet.map((line) => terminal.paint.dim(line))];
@@ -91,15 +97,16 @@ function oneNeed(need: NeedVerdict, show: Display, terminal: Terminal, messages:
   const { paint, columns } = terminal;
   const { wanted, settle } = messages.plan;
   const word = padEnd(verdictWord(need.verdict, terminal, messages), longestVerdict(messages));
-  const found = need.found === '' ? '' : `: ${show.tempsIn(need.found)}`;
-  const aim = need.wanted === '' ? '' : ` [${wanted} ${show.tempsIn(need.wanted)}]`;
+  const said = needSaid(need, show.language, show);
+  const found = said.found === '' ? '' : `: ${said.found}`;
+  const aim = said.wanted === '' ? '' : ` [${wanted} ${said.wanted}]`;
   const mark = need.own ? ` (${messages.own.sign})` : need.read === 'memory' ? ' *' : '';
-  const lines = wrapped(`${need.title}${found}${aim}${mark}`, columns, `  ${word}  `);
+  const lines = wrapped(`${said.title}${found}${aim}${mark}`, columns, `  ${word}  `);
   if (need.verdict === 'holds') return lines;
-  for (const reason of new Set(need.reasons))
+  for (const reason of new Set(said.reasons))
     lines.push(...wrapped(reason, columns, '      ').map((line) => paint.dim(line)));
-  for (const fix of new Set(need.fixes)) lines.push(...wrapped(fix, columns, '      -> '));
-  if (need.settledBy) lines.push(...wrapped(`${settle}: ${need.settledBy}`, columns, '      ? '));
+  for (const fix of new Set(said.fixes)) lines.push(...wrapped(fix, columns, '      -> '));
+  if (said.settledBy) lines.push(...wrapped(`${settle}: ${said.settledBy}`, columns, '      ? '));
   return lines;
 }
 
@@ -159,7 +166,7 @@ function oneDial(dial: DialAdvice, show: Display, terminal: Terminal, messages: 
     `${show.spread(dial.expectProbeC)} ${unit}`,
   );
   const set = plan.dialSet(dial.thermostatId, show.temp(dial.setDayC), show.temp(dial.setNightC));
-  return [set, expect, advised, dial.say]
+  return [set, expect, advised, saidIn(show.language, dial.told, dial.say)]
     .filter(Boolean)
     .flatMap((text, i) => wrapped(text, terminal.columns, i === 0 ? '  ' : '    '));
 }

@@ -21,7 +21,7 @@ describe.concurrent('warmstead shelf', { timeout }, () => {
     expect(JSON.parse(read.out)).toMatchObject({ currency: 'EUR', invented: false, items: [{ price: 7.5 }] });
     const said = await warmstead(['shelf', '--lang', 'de']);
     expect(said.out).toContain('erfunden');
-    expect(said.out).toMatch(/28\s+Heizer/);
+    expect(said.out).toMatch(/28\s+Heizung/);
   });
   it('tells every fault at once, with its line', async () => {
     const table = 'warmstead-shelf,1,S,GBX,charged\nid,kind,name,price,inStock\na,lock,A,-1,yes\na,lock,,2,yes\n';

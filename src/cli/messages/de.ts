@@ -14,7 +14,7 @@ const places: Readonly<Record<PlaceId, string>> = {
   probe: 'Fühler',
   'front-glass': 'Frontscheibe',
   'hottest-reachable': 'Heißestes in Reichweite',
-  'heater-surface': 'Heizer, Oberfläche',
+  'heater-surface': 'Heizung, Oberfläche',
 };
 
 export const de: Messages = {
@@ -54,7 +54,7 @@ export const de: Messages = {
     day: 'ein Tag aus der Datei: winter oder summer',
     low: 'tiefste Zimmertemperatur eines eigenen Tages',
     high: 'höchste Zimmertemperatur eines eigenen Tages',
-    watts: 'feste Leistung, eine Zahl je Heizer, Komma dazwischen; ohne Thermostat',
+    watts: 'feste Leistung, eine Zahl je Heizung, Komma dazwischen; ohne Thermostat',
     units: 'Einheiten der Anzeige und Eingabe: metric oder us',
     lang: 'Sprache: en oder de',
     helpOption: 'diese Hilfe zeigen',
@@ -117,7 +117,10 @@ export const de: Messages = {
     notes: 'Anmerkungen des Modells',
     othersHold: (count) => `${count} weitere sind erfüllt.`,
     memory: '* aus dem Gedächtnis, gängige Praxis oder unsere Wahl; keine Seite wurde dafür gelesen.',
-    onlyEnglish: 'Bedarf, Gründe und Ratschläge gibt es bisher nur auf Englisch.',
+    headline: (first, more) =>
+      first === null
+        ? 'Jede Anforderung ist im Winter, im Sommer und dazwischen erfüllt.'
+        : `${first}${more > 0 ? ` und ${more} weitere` : ''}.`,
     celsiusReasons: 'Gründe in °C.',
     basis: (members, seed) =>
       `Antwort eines Modells über ${members} mögliche Kästen (Startwert ${seed}), keine Messung. Das leere Zuhause mit Messwerten prüfen, bevor das Tier einzieht.`,
@@ -127,7 +130,7 @@ export const de: Messages = {
     warmEnd: 'warmes Ende',
     coolEnd: 'kühles Ende',
     hour: 'Uhr',
-    heater: 'Heizer',
+    heater: 'Heizung',
     room: 'Zimmer',
     legend: {
       cold2: '3 K oder mehr zu kalt',
@@ -151,7 +154,7 @@ export const de: Messages = {
   simulate: {
     steady: (room, rh) => `Eingeschwungen, Zimmer ${room}, ${rh} relative Feuchte`,
     day: (low, high) => `Ein Tag, Zimmer ${low} bis ${high}`,
-    heaters: 'Heizer',
+    heaters: 'Heizungen',
     air: 'relative Feuchte, warmes und kühles Ende',
     dew: 'Tau auf der Frontscheibe',
     airChange: 'Luftwechsel je Stunde',
@@ -202,7 +205,7 @@ export const de: Messages = {
     needs: (a, b) => ({ say: `${a} braucht auch ${b}.`, fix: `${b} ergänzen.` }),
     order: { say: 'Die tiefste Zimmertemperatur liegt über der höchsten.', fix: '--low und --high tauschen.' },
     wattsCount: (heaters) => ({
-      say: `Die Datei hat ${heaters} Heizer; --watts braucht für jeden eine Zahl.`,
+      say: `Die Datei hat ${heaters} Heizungen; --watts braucht für jede eine Zahl.`,
       fix: 'In der Reihenfolge der Datei mit Kommas dazwischen schreiben.',
     }),
     usage: (detail) => ({ say: detail, fix: 'warmstead --help zeigt, was es gibt.' }),

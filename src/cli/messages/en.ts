@@ -121,7 +121,10 @@ export const en = {
     notes: 'Notes of the model',
     othersHold: (count: number): string => (count === 1 ? '1 other need holds.' : `${count} other needs hold.`),
     memory: '* from memory, common practice or our choice; no page was read for it.',
-    onlyEnglish: '',
+    headline: (first: string | null, more: number) =>
+      first === null
+        ? 'Every need is met in winter, in summer and between.'
+        : `${first}${more > 0 ? ` and ${more} more` : ''}.`,
     celsiusReasons: 'Reasons are in °C.',
     basis: (members: number, seed: number): string =>
       `A model's answer over ${members} possible boxes (seed ${seed}), not a measurement. Prove the home empty with readings before the animal moves in.`,

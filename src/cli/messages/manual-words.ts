@@ -79,7 +79,7 @@ const de: ShellWords = {
   examples: 'Beispiele',
   cautions: 'Vorsicht',
   long: [
-    'Warmstead berechnet Wärme und Feuchte eines beheizten Behälters aus der Beschreibung von Kasten, Heizern, Thermostaten, Einrichtung und Raum und hält das Ergebnis gegen das, was das Tier braucht. Ein Urteil lautet „hält“, „hält nicht“ oder „nicht bekannt“, immer mit seinen Gründen.',
+    'Warmstead berechnet Wärme und Feuchte eines beheizten Behälters aus der Beschreibung von Kasten, Heizungen, Thermostaten, Einrichtung und Raum und hält das Ergebnis gegen das, was das Tier braucht. Ein Urteil lautet „hält“, „hält nicht“ oder „nicht bekannt“, immer mit seinen Gründen.',
     'Die Antworten sind die eines Modells über viele mögliche Fassungen des Kastens: Median und die Spanne, in der neun von zehn liegen. Sie sind keine Messung. Bevor ein Tier einzieht, läuft das Zuhause leer und wird durch Messwerte bewiesen.',
     'Jeder Befehl arbeitet mit Dateien, ohne Datenbank und ohne Netz; die, welche die Aufzeichnungen eines Ladens sichern oder umziehen, sagen es.',
   ],
@@ -109,7 +109,7 @@ const de: ShellWords = {
     ['cat box.json | warmstead check - --json', 'Alle Fehler einer Datei, für ein anderes Programm.'],
   ],
   cautionText: [
-    'Wärme im Behälter ist Netzstrom neben Wasser und neben dem, was brennt. Es gelten die örtlichen Vorschriften; was sie der Elektrofachkraft vorbehalten, macht die Elektrofachkraft. Jeder Heizer läuft an einem Thermostat, das für ihn geeignet ist.',
+    'Wärme im Behälter ist Netzstrom neben Wasser und neben dem, was brennt. Es gelten die örtlichen Vorschriften; was sie der Elektrofachkraft vorbehalten, macht die Elektrofachkraft. Jedie Heizung läuft an einem Thermostat, das für ihn geeignet ist.',
     'Nichts hiervon ist eine Diagnose. Ein Tier, das krank aussieht, gehört zum Tierarzt.',
   ],
 };

@@ -9,7 +9,7 @@ import type { InsidePlace } from '../calibration/forecast.ts';
 import { sinceChangeH } from '../calibration/settled-windows.ts';
 import { type Channel, hourOfDay, type ReadingLog } from '../reading-log.ts';
 import { type Cause, type Diagnosis, type Evidence, namedFrom, type Suspect } from './cause.ts';
-import { type Level, type State, stateWeights } from './levels.ts';
+import { type Level, stateWeights } from './levels.ts';
 import { dayShift, type HalfHour, halfHours, lastingJump, middayBump, saturated } from './shapes.ts';
 
 export interface DiagnosisInput {

@@ -338,7 +338,7 @@ export const de: MessageBook = {
   'try.depthM': 'Tiefe',
   'try.heightM': 'Höhe',
   'try.boxHint':
-    'Heizer, Fühler, Verstecke und Lüftungen rücken mit und bleiben innen; die Lüftungen behalten ihre offene Fläche.',
+    'Heizungen, Fühler, Verstecke und Lüftungen rücken mit und bleiben innen; die Lüftungen behalten ihre offene Fläche.',
   'try.power': 'Leistung',
   'try.heaterX': 'Von links',
   'try.heaterZ': 'Höhe',

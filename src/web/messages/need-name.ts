@@ -1,7 +1,7 @@
 // What a need is called in this language, and which language that is.
 import type { NeedVerdict } from '../../husbandry/need.ts';
+import { germanNeedName } from '../../planning/words/need-titles-de.ts';
 import type { Language } from '../settings/settings.ts';
-import { germanNeedName } from './de-needs.ts';
 
 export interface NeedName {
   readonly text: string;

@@ -1,4 +1,4 @@
-// What is odd in a file of readings and what a diagnosis sees in it, in German, by code; blanks as in needs-de.ts.
+// What is odd in a file of readings and what a diagnosis sees in it, in German, by code; blanks as in husbandry/words/rules-de.ts.
 
 export const germanReadingSayings: Readonly<Record<string, string>> = {
   'log.impossible':

@@ -1,6 +1,6 @@
 // German names of what stands in the blanks of a need's sentence: heaters, thermostats, floors, sides, places.
-import type { Told } from '../../husbandry/coded.ts';
-import type { FactWords } from '../../husbandry/fact-words.ts';
+import type { Told } from '../coded.ts';
+import type { FactWords } from '../fact-words.ts';
 
 const heaters: Readonly<Record<string, string>> = {
   'ceramic-emitter': 'Keramikstrahler',

@@ -1,5 +1,5 @@
 // What the rules of the enclosure say of a need, in German, by code; {0}, {1} … stand for the blanks in their order.
-// Leaves out the names of the needs (de-needs.ts) and the climate over the day (climate-de.ts).
+// Leaves out the names of the needs (planning/words/need-titles-de.ts) and the climate over the day (planning/words/climate-de.ts).
 
 export const germanRuleSayings: Readonly<Record<string, string>> = {
   'beginnings.bare':
@@ -16,7 +16,7 @@ export const germanRuleSayings: Readonly<Record<string, string>> = {
   'beginnings.box': 'Ein Terrarium mit Wärme von oben nehmen.',
   'beginnings.matLong': 'Eine Heizmatte allein wärmt eine so lange Schlange nicht.',
   'beginnings.matFine': 'Schlank und kurz genug, um von einer Matte gewärmt zu werden.',
-  'beginnings.above': 'Einen Heizer von oben ergänzen, mit Thermostat.',
+  'beginnings.above': 'Eine Heizung von oben ergänzen, mit Thermostat.',
   'beginnings.planted':
     'Es sieht nach einem bepflanzten Terrarium aus, das sich selbst reinigt: Dafür braucht es Erfahrung; es ist eher etwas für später als für das erste Tier.',
   'escape.locked': 'Es ist abschließbar: Kinder können es nicht öffnen, und der gedrehte Schlüssel zeigt, dass zu war.',
@@ -32,25 +32,25 @@ export const germanRuleSayings: Readonly<Record<string, string>> = {
   'escape.measureGap': 'der breiteste Spalt an Türen und Kabellöchern, mit Lehre oder einem Stapel Karten gemessen',
   'escape.measureHead': 'die Breite des Kopfes dieses Tiers',
   'heaters.lightNight':
-    'Dieser Heizer gibt Licht und darf nachts arbeiten: {0}. Das nähme dem Tier seine dunklen Stunden.',
+    'Diese Heizung gibt Licht und darf nachts arbeiten: {0}. Das nähme dem Tier seine dunklen Stunden.',
   'heaters.dayOnly': 'Gibt Licht und arbeitet nur am Tag.',
   'heaters.dark': 'Gibt kein Licht.',
-  'heaters.setDay': 'Nur am Tag arbeiten lassen und die Nacht mit einem Heizer ohne Licht halten.',
-  'heaters.noThermostat': 'Ohne Thermostat: {0}. Der Heizer läuft mit voller Leistung, gleich wie warm der Raum ist.',
+  'heaters.setDay': 'Nur am Tag arbeiten lassen und die Nacht mit einer Heizung ohne Licht halten.',
+  'heaters.noThermostat': 'Ohne Thermostat: {0}. Die Heizung läuft mit voller Leistung, gleich wie warm der Raum ist.',
   'heaters.addThermostat': 'An einen Thermostat passender Art anschließen.',
-  'heaters.noSuch': 'Er soll an einem Thermostat „{0}“ hängen, der nicht gezeichnet ist.',
+  'heaters.noSuch': 'Sie soll an einem Thermostat „{0}“ hängen, der nicht gezeichnet ist.',
   'heaters.has': 'Geregelt durch: {0}.',
   'heaters.change': 'Dafür geeignet: {0}.',
-  'heaters.guarded': 'Er hat einen Schutzkorb.',
-  'heaters.aboveMesh': 'Er hängt über dem Gitter, außer Reichweite.',
-  'heaters.under': 'Er liegt außerhalb des Terrariums.',
+  'heaters.guarded': 'Sie hat einen Schutzkorb.',
+  'heaters.aboveMesh': 'Sie hängt über dem Gitter, außer Reichweite.',
+  'heaters.under': 'Sie liegt außerhalb des Terrariums.',
   'heaters.bare': 'Ungeschützt im Terrarium: {0}. Schlangen drücken sich an das, was heiß ist, und verbrennen sich.',
   'heaters.fixGuard': 'Einen Schutzkorb anbringen, in den das Tier weder hineinkommt noch sich davor einrollen kann.',
   'heaters.panelBare': 'Manche Platten werden heiß genug für Verbrennungen, manche nicht.',
   'heaters.panelReading':
     'die heißeste Stelle der Platte bei voller Leistung, mit dem Infrarot-Thermometer; über 40 °C einen Schutz davor',
-  'heaters.plastic': 'Eine Kunststofffassung wird unter diesem Heizer weich und brennt.',
-  'heaters.ceramic': 'Er sitzt in einer Keramikfassung.',
+  'heaters.plastic': 'Eine Kunststofffassung wird unter dieser Heizung weich und brennt.',
+  'heaters.ceramic': 'Sie sitzt in einer Keramikfassung.',
   'heaters.holderUnknown': 'Woraus die Fassung ist, wurde nicht eingetragen.',
   'heaters.fixHolder': 'Eine Keramikfassung mit hitzefestem Kabel verwenden, für diese Leistung zugelassen.',
   'hides.none': 'Es gibt nirgends ein Versteck.',
@@ -59,7 +59,7 @@ export const germanRuleSayings: Readonly<Record<string, string>> = {
   'hides.onlyWarm':
     'Nur das warme Ende hat ein Versteck: Ein Tier, das es nicht verlässt, bleibt heiß; es trocknet aus, verstopft und häutet sich schlecht.',
   'hides.both': 'Am warmen und am kühlen Ende gibt es je ein Versteck.',
-  'hides.noEnd': 'Es ist kein Heizer gezeichnet, also gibt es noch kein warmes Ende.',
+  'hides.noEnd': 'Es ist keine Heizung gezeichnet, also gibt es noch kein warmes Ende.',
   'hides.add': 'Ein Versteck ans {0} Ende stellen.',
   'hides.addBoth': 'Je ein Versteck ans warme und ans kühle Ende stellen.',
   'hides.small': 'Ein Versteck von {0} ist zu klein für das eingerollte Tier.',
@@ -79,12 +79,12 @@ export const germanRuleSayings: Readonly<Record<string, string>> = {
   'lid.settle': 'die Luftfeuchte an beiden Enden über einen Tag',
   'load.over': '{0} hängen an einem Thermostat für {2}; mehr als {1} soll er nicht tragen.',
   'load.fine': 'Weit genug unter dem, wofür er ausgelegt ist.',
-  'load.fix': 'Einen Thermostat für mehr Leistung nehmen oder die Heizer auf zwei verteilen.',
+  'load.fix': 'Einen Thermostat für mehr Leistung nehmen oder die Heizungen auf zwei verteilen.',
   'probe.mat': 'Zwischen Matte und Boden: Das Tier kann ihn weder verschieben noch darauf liegen.',
   'probe.matElsewhere': 'Bei einer Heizmatte gehört der Fühler zwischen Matte und den Boden, den sie heizt.',
   'probe.matMove': 'Den Fühler flach zwischen Matte und Box kleben.',
   'probe.matForOther':
-    'Der Fühler liegt zwischen Matte und Boden, doch am selben Thermostat hängt ein Heizer von oben.',
+    'Der Fühler liegt zwischen Matte und Boden, doch am selben Thermostat hängt eine Heizung von oben.',
   'probe.onFloor': 'Der Fühler liegt am Boden, wo das Tier sich darauflegt oder ihn wegschiebt und er falsch misst.',
   'probe.front': 'Der Fühler sitzt an der Front, wo das Glas kalt ist und die Tür ihn bewegt.',
   'probe.loose': 'Der Fühler hängt frei im Terrarium: Er pendelt, und das Tier bewegt ihn.',
@@ -135,7 +135,7 @@ export const germanRuleSayings: Readonly<Record<string, string>> = {
   'water.warm': 'Die Schale steht am warmen Ende, wo das Wasser schneller verdirbt und die Luft feucht wird.',
   'water.move': 'Die Schale ans kühle Ende stellen.',
   'water.cool': 'Die Schale steht am kühlen Ende. Jeden Tag frisches Wasser.',
-  'water.noEnd': 'Es ist kein Heizer gezeichnet, also gibt es noch kein kühles Ende.',
+  'water.noEnd': 'Es ist keine Heizung gezeichnet, also gibt es noch kein kühles Ende.',
   'water.soaks': 'Breit genug, um eingerollt darin zu liegen.',
   'water.narrow': 'Die Schale ist zu schmal, um darin zu baden.',
   'water.wider': 'Eine Schale von etwa {0} Durchmesser nehmen.',

@@ -31,9 +31,10 @@ static double bowlSurplus(double diameterM, double airC, double rh, double aroun
   double density = (1 + ratio) / ((287.042 * t * (1 + ratio / 0.621945)) / PRESSURE);
   double drive = ((waterC + 273.15) * (1 + w / 0.621945)) / (1 + w) - ((airC + 273.15) * (1 + a / 0.621945)) / (1 + a);
   double lengthM = diameterM / 4;
-  double rayleigh = (GRAVITY * (1 / t) * fabs(drive) * pow(lengthM, 3)) / ((viscosity / dry) * diffusivity);
-  double nusselt = drive > 0 ? (rayleigh <= 1e7 ? 0.54 * pow(rayleigh, 0.25) : 0.15 * cbrt(rayleigh))
-                             : 0.52 * pow(rayleigh, 0.2);
+  double rayleigh = (GRAVITY * (1 / t) * hypot(drive, 1) * pow(lengthM, 3)) / ((viscosity / dry) * diffusivity);
+  double rising = 1 / (1 + exp(-drive / 0.3));
+  double nusselt = rising * fmax(0.54 * pow(rayleigh, 0.25), 0.15 * cbrt(rayleigh)) +
+                   (1 - rising) * (0.52 * pow(rayleigh, 0.2));
   double film = (fmax(1, nusselt) * k) / lengthM;
   *transfer = transferOf(film, density, diffusivity / (2.6e-5 * pow(t / 298, 1.81)));
   double kg = (*transfer * (waterPa / (waterC + 273.15) - airPa / (airC + 273.15))) / 461.524;

@@ -30,7 +30,8 @@ export interface Balance {
   readonly stored: number;
   /** (in - out - stored) / max(in, 1 unit). */
   readonly relative: number;
-  /** Water put in by bowl, substrate, misting, less what left, less stored; relative to what was put in. */
+  /** Water put in by bowl, substrate, misting, less what left, less stored; relative to what moved, or over time
+   *  to what the box held if that is more. */
   readonly waterInGPerH: number;
   readonly waterOutGPerH: number;
   readonly waterRelative: number;

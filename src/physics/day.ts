@@ -9,7 +9,15 @@ import { warmEndOf } from './grid.ts';
 import { type BoxModel, columnAt } from './model.ts';
 import { columnFloor, readPlaces } from './places.ts';
 import { isDayAt, roomAt } from './room-day.ts';
-import { type Moment, type RunOptions, type RunTally, runBox, runStateFrom, startTally } from './run.ts';
+import {
+  type Moment,
+  type RunOptions,
+  type RunTally,
+  runBox,
+  runStateFrom,
+  startTally,
+  waterMissShare,
+} from './run.ts';
 import { settleBox } from './steady.ts';
 import { settlingNotes } from './steady-answer.ts';
 
@@ -131,7 +139,7 @@ function collectRows(model: BoxModel) {
         relative: Math.abs(tally.heatMissJ) / Math.max(1, tally.heatInJ, Math.abs(tally.heatOutJ)),
         waterInGPerH: (tally.waterInKg * 1000) / 24,
         waterOutGPerH: ((tally.waterOutKg + tally.condensedKg) * 1000) / 24,
-        waterRelative: Math.abs(tally.waterMissKg) / Math.max(1e-9, tally.waterMovedKg),
+        waterRelative: waterMissShare(tally),
       },
       roomDay,
       notes,

@@ -31,7 +31,7 @@ import { type HeaterNow, probeReading, type Shining } from './places.ts';
 import { isDayAt, roomAt, sunAt } from './room-day.ts';
 import { roomRatioOf, type SettledBox } from './steady.ts';
 
-export { type RunTally, startTally } from './accounts.ts';
+export { type RunTally, startTally, waterMissShare } from './accounts.ts';
 export type { RunOptions, RunState } from './heat-step.ts';
 
 /** A moment of a run; its box and heaters are the run's own and hold until the next step. */

@@ -11,7 +11,7 @@ import { type BoxModel, columnAt } from './model.ts';
 import { baskingSurface } from './places.ts';
 import { readingValue } from './reading.ts';
 import { isDayAt } from './room-day.ts';
-import { runStateFrom, startTally } from './run.ts';
+import { runStateFrom, startTally, waterMissShare } from './run.ts';
 import { settleBox } from './steady.ts';
 import { runSlowly, type SlowMoment } from './year-run.ts';
 
@@ -72,7 +72,7 @@ export function simulateYear(
       relative: Math.abs(tally.heatMissJ) / Math.max(1, tally.heatInJ),
       waterInGPerH: (tally.waterInKg * 1000) / hours,
       waterOutGPerH: ((tally.waterOutKg + tally.condensedKg) * 1000) / hours,
-      waterRelative: Math.abs(tally.waterMissKg) / Math.max(1e-9, tally.waterMovedKg),
+      waterRelative: waterMissShare(tally),
     },
   });
 }

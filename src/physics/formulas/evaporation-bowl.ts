@@ -16,7 +16,7 @@ import {
   vapourPressurePa,
   virtualTempK,
 } from './moist-air.ts';
-import { nusseltPlateDriven, nusseltPlateStableFifth } from './nusselt-horizontal-plate.ts';
+import { nusseltPlateDrivenSmooth, nusseltPlateStableFifth } from './nusselt-horizontal-plate.ts';
 import type { FormulaRange } from './range.ts';
 import { rayleighNumber } from './rayleigh.ts';
 import { saturationPressurePa } from './saturation-pressure.ts';
@@ -53,6 +53,20 @@ export interface BowlEvaporation {
   readonly heatW: number;
 }
 
+/** The air over a bowl in a heated box is never quite still: it differs by about this much from place to place, so the drive
+ *  counts as no less [K]; our choice. A law that lets the film shrink to conduction as the drive passes through zero gives
+ *  dry air below warm walls two states at rest, up to 8 K apart; this one gives one (evaporation.test.ts). */
+const unevenK = 1;
+/** Width of the change from air that lies on the water to air that rises from it [K]; our choice, as for the box's faces. */
+const turningK = 0.3;
+
+/** Both laws, blended where the drive changes sign. */
+function nusseltAtDrive(rayleigh: number, driveK: number): number {
+  const rising = 1 / (1 + Math.exp(-driveK / turningK));
+  const blended = rising * nusseltPlateDrivenSmooth(rayleigh) + (1 - rising) * nusseltPlateStableFifth(rayleigh);
+  return Math.max(1, blended);
+}
+
 /** Evaporation of a bowl whose water has a known temperature; negative when dew falls on it.
  *  @param bowl   size and air around it      @param waterC temperature of the surface [°C]
  *  Source: CHILTON1934, film by INCROPERA eq. 9.30 and 9.32 (memory). Checks: P-133. */
@@ -67,9 +81,8 @@ export function bowlEvaporationAtWater(bowl: BowlAir, waterC: number): BowlEvapo
   const driveK =
     virtualTempK(waterC, humidityRatio(waterPa, pressure)) - virtualTempK(bowl.airC, humidityRatio(airPa, pressure));
   const lengthM = bowl.diameterM / 4;
-  const rayleigh = rayleighNumber(air, driveK, lengthM);
-  const nusselt = Math.max(1, driveK > 0 ? nusseltPlateDriven(rayleigh) : nusseltPlateStableFifth(rayleigh));
-  const film = (nusselt * air.conductivityWPerMK) / lengthM;
+  const rayleigh = rayleighNumber(air, Math.hypot(driveK, unevenK), lengthM);
+  const film = (nusseltAtDrive(rayleigh, driveK) * air.conductivityWPerMK) / lengthM;
   const transfer = massTransferMPerS(film, density, air.diffusivityM2PerS / vapourDiffusivityM2PerS(filmC));
   const kgPerM2S =
     (transfer * (waterPa / kelvinFromCelsius(waterC) - airPa / kelvinFromCelsius(bowl.airC))) /
@@ -84,24 +97,27 @@ export function bowlEvaporationAtWater(bowl: BowlAir, waterC: number): BowlEvapo
   };
 }
 
+/** Heat that reaches the water's surface beyond what it spends on evaporation [W/m2]; 0 at rest. @param waterC [°C]
+ *  Source: own heat balance on bowlEvaporationAtWater. Checks: unit (one change of sign). */
+export function bowlSurplusWPerM2(bowl: BowlAir, waterC: number): number {
+  const at = bowlEvaporationAtWater(bowl, waterC);
+  const radiant =
+    waterEmissivity *
+    stefanBoltzmannWPerM2K4 *
+    (kelvinFromCelsius(bowl.surroundingsC) ** 4 - kelvinFromCelsius(waterC) ** 4);
+  const latent = (at.kgPerM2H / 3600) * evaporationHeatJPerKg(waterC);
+  return at.filmWPerM2K * (bowl.airC - waterC) + radiant - latent;
+}
+
 /** Evaporation of a bowl that is insulated below and has come to rest with air and surroundings.
  *  @param bowl  size and air around it
  *  Source: own heat balance on bowlEvaporationAtWater. Checks: P-133, P-225. */
 export function bowlEvaporation(bowl: BowlAir): BowlEvaporation {
-  const surplusWPerM2 = (waterC: number) => {
-    const at = bowlEvaporationAtWater(bowl, waterC);
-    const radiant =
-      waterEmissivity *
-      stefanBoltzmannWPerM2K4 *
-      (kelvinFromCelsius(bowl.surroundingsC) ** 4 - kelvinFromCelsius(waterC) ** 4);
-    const latent = (at.kgPerM2H / 3600) * evaporationHeatJPerKg(waterC);
-    return at.filmWPerM2K * (bowl.airC - waterC) + radiant - latent;
-  };
   let low = Math.min(bowl.airC, bowl.surroundingsC) - 40;
   let high = Math.max(bowl.airC, bowl.surroundingsC) + 40;
   while (high - low > 1e-10) {
     const middle = (low + high) / 2;
-    if (surplusWPerM2(middle) > 0) low = middle;
+    if (bowlSurplusWPerM2(bowl, middle) > 0) low = middle;
     else high = middle;
   }
   return bowlEvaporationAtWater(bowl, (low + high) / 2);

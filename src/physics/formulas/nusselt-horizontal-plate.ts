@@ -16,6 +16,11 @@ export const plateStableFifthRange = range('Horizontal plate under a stable laye
 export const nusseltPlateDriven = (rayleigh: number): number =>
   rayleigh <= 1e7 ? 0.54 * rayleigh ** 0.25 : 0.15 * Math.cbrt(rayleigh);
 
+/** The same without the step: the larger of both laws, which meet at 4.7e6. @param rayleigh on area / perimeter [-] @returns Nusselt.
+ *  Source: INCROPERA eq. 9.30 and 9.31 (memory), joined without a step (our choice). Checks: P-133, unit. */
+export const nusseltPlateDrivenSmooth = (rayleigh: number): number =>
+  Math.max(0.54 * rayleigh ** 0.25, 0.15 * Math.cbrt(rayleigh));
+
 /** Plate under a stable layer, older quarter-power law. @param rayleigh [-] @returns Nusselt. Source: INCROPERA 5th ed. eq. 9.32 (memory). Checks: unit. */
 export const nusseltPlateStableQuarter = (rayleigh: number): number => 0.27 * rayleigh ** 0.25;
 

@@ -62,7 +62,7 @@ export function twinData(model: BoxModel, roomDay: RoomDay, start: RunState, opt
   ]);
 }
 
-function refuseUnknown({ enclosure, grid, heaters }: BoxModel, roomDay: RoomDay): void {
+function refuseUnknown({ enclosure, grid, heaters, radiant }: BoxModel, roomDay: RoomDay): void {
   const { box } = enclosure;
   const unknown = [
     heaters.length !== 1 || heaters[0]!.body.form !== 'body' || heaters[0]!.outside ? 'its heaters' : '',
@@ -72,6 +72,7 @@ function refuseUnknown({ enclosure, grid, heaters }: BoxModel, roomDay: RoomDay)
     enclosure.bowl === null || enclosure.misting ? 'its water' : '',
     (enclosure.substrate?.wetFrac ?? 0) > 0 ? 'wet substrate' : '',
     grid.patches.some((p) => p.role === 'mesh' || p.role === 'mat' || p.role === 'panel') ? 'mesh or sheets' : '',
+    grid.patches.length !== radiant.count ? 'radiant groups' : '',
     box.base.kind === 'stacked' || roomDay.hourlyC || roomDay.sunPeakWPerM2 > 0 ? 'its surroundings' : '',
   ].filter((u) => u !== '');
   if (unknown.length > 0) throw new Error(`the C twin does not know ${unknown.join(', ')}`);

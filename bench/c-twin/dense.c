@@ -95,10 +95,10 @@ void factorBand(double *a, int n, int w) {
   }
 }
 
-void solveBand(const double *restrict a, int n, int w, double *restrict b, int start) {
+void solveBand(const double *restrict a, int n, int w, double *restrict b) {
   int wide = 2 * w + 1;
-  for (int i = start + 1; i < n; i++) {
-    int row = i * wide + w, reach = w < i - start ? w : i - start;
+  for (int i = 1; i < n; i++) {
+    int row = i * wide + w, reach = w < i ? w : i;
     double s = b[i];
     for (int d = reach; d >= 1; d--) s -= a[row - d] * b[i - d];
     b[i] = s;
@@ -108,5 +108,27 @@ void solveBand(const double *restrict a, int n, int w, double *restrict b, int s
     double s = b[i];
     for (int d = 1; d <= reach; d++) s -= a[row + d] * b[i + d];
     b[i] = s * a[row];
+  }
+}
+
+static void takeRow(double *restrict to, const double *restrict from, int many, double f) {
+  for (int k = 0; k < many; k++) to[k] -= f * from[k];
+}
+
+/* many right sides at once, a row for each unknown */
+void solveBandRows(const double *a, int n, int w, double *b, int many) {
+  int wide = 2 * w + 1;
+  for (int i = 1; i < n; i++)
+    for (int d = w < i ? w : i; d >= 1; d--) {
+      double f = a[i * wide + w - d];
+      if (f != 0) takeRow(b + i * many, b + (i - d) * many, many, f);
+    }
+  for (int i = n - 1; i >= 0; i--) {
+    int reach = w < n - 1 - i ? w : n - 1 - i;
+    for (int d = 1; d <= reach; d++) {
+      double f = a[i * wide + w + d];
+      if (f != 0) takeRow(b + i * many, b + (i + d) * many, many, f);
+    }
+    for (int k = 0; k < many; k++) b[i * many + k] *= a[i * wide + w];
   }
 }

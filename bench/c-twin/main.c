@@ -187,7 +187,7 @@ static void day(const Box *b, State *s, Net *net, Factored *f, Water *water, Wor
       double conv = film(b->bodyDiameterM, fabs(s->bodyC - airC), (s->bodyC + airC) / 2) * b->bodyAreaM2 * (s->bodyC - airC);
       if (have) waterStep(b, net, s->row, water, n * h - renewedAt);
       networkAt(b, s->row, roomC, fmax(0, conv), net);
-      for (int i = 0; i < b->patches; i++) net->core[(b->air + i) * (net->size + 1)] += water->slope[i];
+      for (int i = 0; i < b->patches; i++) net->own[i] += water->slope[i];
       factorNetwork(b, net, 1 / (GAMMA * h), f);
       have = 1, renewedAt = n * h, dayWas = isDay;
       memcpy(renewedC, s->row + b->air, sizeof(double) * b->patches);
@@ -230,7 +230,8 @@ int main(int argc, char **argv) {
   int np = b->patches, na = b->air, size = na + np, row = size + b->behind, routes = b->openings * b->openings;
   State s = {numbers(row), 0, 0, 0};
   Water water = {numbers(na), numbers(na), numbers(np), numbers(np), numbers(np), 0, 0, 0};
-  Net net = {size, 0, numbers(size * size), numbers(na), numbers(np), numbers(np), numbers(np), numbers(na), 0,
+  Net net = {0, numbers(na * (2 * b->layers + 1)), numbers(np), numbers(np), numbers(np * np), numbers(np),
+             numbers(na), numbers(np), numbers(np), numbers(np), numbers(na), 0,
              calloc(routes * (na + 2) + 1, sizeof(Stream))};
   Factored f = {numbers(np * np), numbers(na * (2 * b->layers + 1)), numbers(np), numbers(b->behind),
                 numbers(b->behind), numbers(row)};

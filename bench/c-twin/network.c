@@ -24,28 +24,30 @@ static double insideFilm(const Box *b, int facing, double delta) {
   return part * unstable(d, diameter) + (1 - part) * stable(d, diameter);
 }
 
-static void link(double *core, int size, int i, int j, double g) {
-  core[i * size + i] += g;
-  core[j * size + j] += g;
-  core[i * size + j] -= g;
-  core[j * size + i] -= g;
+/* between two air nodes */
+static void link(const Box *b, double *air, int from, int to, double g) {
+  int w = b->layers, wide = 2 * w + 1, i = (int)b->order[from], j = (int)b->order[to];
+  air[i * wide + w] += g;
+  air[j * wide + w] += g;
+  air[i * wide + w + j - i] -= g;
+  air[j * wide + w + i - j] -= g;
 }
 
 static void radiation(const Box *b, const double *surfaceC, Net *net) {
-  int n = b->patches, size = net->size, first = b->air;
+  int n = b->patches;
+  memset(net->radiantSum, 0, sizeof(double) * n);
   for (int i = 0; i < n; i++) {
-    double ti = surfaceC[i] + 273.15, ti2 = ti * ti, sum = 0;
-    double *row = net->core + (first + i) * size + first;
+    double ti = surfaceC[i] + 273.15, ti2 = ti * ti, sum = 0, *row = net->radiant + i * n;
     for (int j = 0; j < i; j++) {
       double tj = surfaceC[j] + 273.15;
       double g = SIGMA * b->exchange[i * n + j] * (ti2 + tj * tj) * (ti + tj);
-      double *other = net->core + (first + j) * size + first;
-      row[j] -= g;
-      other[i] -= g;
-      other[j] += g;
+      row[j] = g;
+      net->radiant[j * n + i] = g;
+      net->radiantSum[j] += g;
       sum += g;
     }
-    row[i] += sum;
+    row[i] = 0;
+    net->radiantSum[i] += sum;
   }
 }
 
@@ -61,7 +63,7 @@ static void mixing(const Box *b, const double *airC, double drivenW, Net *net) {
   double eddyOver = 0.3 * velocity * b->heightM, layerM = b->heightM / l;
   for (int i = 0; i < c - 1; i++) {
     double g = (capacity * eddyAlong * b->depthM * layerM) / (b->columnXM[i + 1] - b->columnXM[i]);
-    for (int k = 0; k < l; k++) link(net->core, net->size, k * c + i, k * c + i + 1, g);
+    for (int k = 0; k < l; k++) link(b, net->air, k * c + i, k * c + i + 1, g);
   }
   for (int k = 0; k < l - 1; k++)
     for (int i = 0; i < c; i++) {
@@ -69,7 +71,7 @@ static void mixing(const Box *b, const double *airC, double drivenW, Net *net) {
       double part = 1 / (1 + exp(-rise / 0.15));
       double eddy = pow(eddyUp, part) * pow(eddyOver, 1 - part);
       double g = (capacity * eddy * b->depthM * (b->edgeM[i + 1] - b->edgeM[i])) / layerM;
-      link(net->core, net->size, k * c + i, (k + 1) * c + i, g);
+      link(b, net->air, k * c + i, (k + 1) * c + i, g);
     }
 }
 
@@ -94,9 +96,9 @@ static void outerLinks(const Box *b, const double *row, double roomC, Net *net) 
 
 void networkAt(const Box *b, const double *row, double roomC, double convectedW, Net *net) {
   const double *airC = row, *surfaceC = row + b->air;
-  int size = net->size;
+  int w = b->layers, wide = 2 * w + 1;
   double drivenW = convectedW;
-  memset(net->core, 0, sizeof(double) * size * size);
+  memset(net->air, 0, sizeof(double) * b->air * wide);
   for (int s = 0; s < b->patches; s++) {
     int a = (int)b->patchLayer[s] * b->columns + (int)b->patchColumn[s];
     double delta = surfaceC[s] - airC[a];
@@ -104,7 +106,9 @@ void networkAt(const Box *b, const double *row, double roomC, double convectedW,
     double g = h * b->areaM2[s];
     net->film[s] = h;
     if (delta > 0) drivenW += g * delta;
-    link(net->core, size, a, b->air + s, g);
+    net->toAir[s] = g;
+    net->own[s] = g;
+    net->air[(int)b->airAt[s] * wide + w] += g;
   }
   radiation(b, surfaceC, net);
   mixing(b, airC, drivenW, net);
@@ -112,26 +116,27 @@ void networkAt(const Box *b, const double *row, double roomC, double convectedW,
   for (int a = 0; a < b->air; a++) net->airToRoom[a] = 0;
   for (int i = 0; i < net->streams; i++) {
     Stream s = net->stream[i];
-    double w = s.kgPerS * CP;
+    double flow = s.kgPerS * CP;
     if (s.to < 0) continue;
-    net->core[s.to * size + s.to] += w;
-    if (s.from < 0) net->airToRoom[s.to] += w;
-    else net->core[s.to * size + s.from] -= w;
+    int at = (int)b->order[s.to] * wide + w;
+    net->air[at] += flow;
+    if (s.from < 0) net->airToRoom[s.to] += flow;
+    else net->air[at + (int)b->order[s.from] - (int)b->order[s.to]] -= flow;
   }
   for (int a = 0; a < b->air; a++) {
-    double w = net->exchange[a] * CP;
-    net->core[a * size + a] += w;
-    net->airToRoom[a] += w;
+    double flow = net->exchange[a] * CP;
+    net->air[(int)b->order[a] * wide + w] += flow;
+    net->airToRoom[a] += flow;
   }
   outerLinks(b, row, roomC, net);
 }
 
 void factorNetwork(const Box *b, const Net *net, double perS, Factored *f) {
-  int n = b->patches, na = b->air, at = na + n, w = b->layers, wide = 2 * w + 1, size = net->size;
-  double answer[na * na], through[n];
+  int n = b->patches, na = b->air, at = na + n, w = b->layers, wide = 2 * w + 1;
+  double answers[na * n];
   for (int k = 0; k < at + b->behind; k++) f->held[k] = b->capacity[k] * perS;
+  for (int k = 0; k < n * n; k++) f->lu[k] = -net->radiant[k];
   for (int s = 0; s < n; s++) {
-    memcpy(f->lu + s * n, net->core + (na + s) * size + na, sizeof(double) * n);
     double beyond = net->outerLink[s];
     for (int k = (int)b->first[s + 1] - 1; k >= (int)b->first[s]; k--) {
       double g = b->conductance[k], p = 1 / (f->held[at + k] + g + beyond);
@@ -139,31 +144,18 @@ void factorNetwork(const Box *b, const Net *net, double perS, Factored *f) {
       f->gain[k] = g * p;
       beyond = g - g * g * p;
     }
-    f->lu[s * n + s] += beyond + f->held[na + s];
-    int a = (int)b->patchLayer[s] * b->columns + (int)b->patchColumn[s];
-    f->toAir[s] = -net->core[a * size + na + s];
+    f->lu[s * n + s] = net->radiantSum[s] + net->own[s] + beyond + f->held[na + s];
+    f->toAir[s] = net->toAir[s];
   }
-  memset(f->air, 0, sizeof(double) * na * wide);
-  for (int a = 0; a < na; a++) {
-    int row = (int)b->order[a];
-    for (int c = 0; c < na; c++) {
-      int reach = (int)b->order[c] - row;
-      if (reach >= -w && reach <= w) f->air[row * wide + w + reach] = net->core[a * size + c];
-    }
-    f->air[row * wide + w] += f->held[a];
-  }
+  memcpy(f->air, net->air, sizeof(double) * na * wide);
+  for (int a = 0; a < na; a++) f->air[(int)b->order[a] * wide + w] += f->held[a];
   factorBand(f->air, na, w);
-  memset(answer, 0, sizeof answer);
-  for (int from = 0; from < na; from++) {
-    answer[from * na + from] = 1;
-    solveBand(f->air, na, w, answer + from * na, from);
-  }
-  for (int to = 0; to < na; to++) {
-    for (int j = 0; j < n; j++) through[j] = f->toAir[j] * answer[(int)b->airAt[j] * na + to];
-    for (int i = 0; i < n; i++) {
-      if ((int)b->airAt[i] != to || f->toAir[i] == 0) continue;
-      for (int j = 0; j < n; j++) f->lu[i * n + j] -= f->toAir[i] * through[j];
-    }
+  memset(answers, 0, sizeof answers);
+  for (int s = 0; s < n; s++) answers[(int)b->airAt[s] * n + s] = f->toAir[s];
+  solveBandRows(f->air, na, w, answers, n);
+  for (int s = 0; s < n; s++) {
+    double *restrict row = f->lu + s * n, *restrict answer = answers + (int)b->airAt[s] * n;
+    for (int j = 0; j < n; j++) row[j] -= f->toAir[s] * answer[j];
   }
   factorDense(f->lu, n);
 }
@@ -187,7 +179,7 @@ void solveNetwork(const Box *b, const Net *net, const Factored *f, const double 
     }
     scratch[na + s] = out[na + s] + sources[na + s] + carry;
   }
-  solveBand(f->air, na, b->layers, scratch, 0);
+  solveBand(f->air, na, b->layers, scratch);
   for (int s = 0; s < n; s++) scratch[na + s] += f->toAir[s] * scratch[(int)b->airAt[s]];
   solveDense(f->lu, n, scratch + na);
   for (int a = 0; a < na; a++) scratch[(int)b->order[a]] = out[a];
@@ -196,7 +188,7 @@ void solveNetwork(const Box *b, const Net *net, const Factored *f, const double 
     out[na + s] = t;
     scratch[(int)b->airAt[s]] += f->toAir[s] * t;
   }
-  solveBand(f->air, na, b->layers, scratch, 0);
+  solveBand(f->air, na, b->layers, scratch);
   for (int a = 0; a < na; a++) out[a] = scratch[(int)b->order[a]];
   for (int s = 0; s < n; s++) {
     double inner = out[na + s];

@@ -28,8 +28,9 @@ typedef struct {
 } Stream;
 
 typedef struct {
-  int size, streams;
-  double *core, *airToRoom, *outerLink, *outsideC, *film, *exchange, fresh;
+  int streams;
+  /* air: a band column by column; own: film and wet face of each surface; radiant: long wave of each pair, and its sums */
+  double *air, *toAir, *own, *radiant, *radiantSum, *airToRoom, *outerLink, *outsideC, *film, *exchange, fresh;
   Stream *stream;
 } Net;
 
@@ -54,5 +55,6 @@ void waterStep(const Box *b, const Net *net, const double *row, Water *w, double
 void factorDense(double *a, int n);
 void solveDense(const double *lu, int n, double *x);
 void factorBand(double *a, int n, int w);
-void solveBand(const double *a, int n, int w, double *x, int start);
+void solveBand(const double *a, int n, int w, double *x);
+void solveBandRows(const double *a, int n, int w, double *x, int many);
 #endif

@@ -81,34 +81,36 @@ static int exchanges(const Box *b, const Net *net, const double *row, const doub
 
 void waterStep(const Box *b, const Net *net, const double *row, Water *w, double dtS) {
   int na = b->air, np = b->patches, wet[np + 1], wets = 0;
-  double matrix[na * na], ratio[na];
+  int band = b->layers, wide = 2 * band + 1;
+  double still[na * wide], drives[na], matrix[na * wide], right[na], ratio[na];
   Exchange list[np + 1];
   int n = exchanges(b, net, row, w->ratio, list);
   for (int i = 0; i < n; i++)
     if (list[i].patch < 0 || w->ratio[list[i].node] > list[i].saturated) wet[wets++] = i;
-  for (int pass = 0; pass < 12; pass++) {
-    memset(matrix, 0, sizeof matrix);
-    for (int a = 0; a < na; a++) {
-      double diagonal = net->airToRoom[a] / CP, mass = (b->airVolume[a] * DENSITY) / dtS;
-      ratio[a] = diagonal * b->roomRatio;
-      for (int c = 0; c < na; c++) {
-        if (a == c) continue;
-        double m = -net->core[a * net->size + c] / CP;
-        matrix[a * na + c] = -m;
-        diagonal += m;
-      }
-      diagonal += mass;
-      ratio[a] += mass * w->ratio[a];
-      matrix[a * na + a] = diagonal + 1e-9;
-      ratio[a] += 1e-9 * b->roomRatio;
+  for (int a = 0; a < na; a++) {
+    int at = (int)b->order[a], from = at * wide;
+    double toRoom = net->airToRoom[a] / CP + 1e-9, held = (b->airVolume[a] * DENSITY) / dtS, given = 0;
+    for (int k = 0; k < wide; k++) {
+      if (k == band) continue;
+      double m = net->air[from + k] / CP;
+      still[from + k] = m;
+      given -= m;
     }
+    still[from + band] = given + toRoom + held;
+    drives[at] = toRoom * b->roomRatio + held * w->ratio[a];
+  }
+  for (int pass = 0; pass < 12; pass++) {
+    memcpy(matrix, still, sizeof matrix);
+    memcpy(right, drives, sizeof right);
     for (int i = 0; i < wets; i++) {
       Exchange e = list[wet[i]];
-      matrix[e.node * na + e.node] += e.g;
-      ratio[e.node] += e.g * e.saturated;
+      int at = (int)b->order[e.node];
+      matrix[at * wide + band] += e.g;
+      right[at] += e.g * e.saturated;
     }
-    factorDense(matrix, na);
-    solveDense(matrix, na, ratio);
+    factorBand(matrix, na, band);
+    solveBand(matrix, na, band, right);
+    for (int a = 0; a < na; a++) ratio[a] = right[(int)b->order[a]];
     int before = wets;
     wets = 0;
     for (int i = 0; i < n; i++)

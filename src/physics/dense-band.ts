@@ -38,3 +38,20 @@ export function solveBandInPlace(a: Float64Array, n: number, w: number, b: Float
     b[from + i] = s * a[row]!;
   }
 }
+
+/** Solve for many right sides at once, in place: row i of b holds the i-th unknown of all of them.
+ *  Places of the band that are zero cost nothing. @param many how many right sides */
+export function solveBandRows(a: Float64Array, n: number, w: number, b: Float64Array, many: number): void {
+  const wide = 2 * w + 1;
+  const take = (to: number, from: number, f: number) => {
+    if (f === 0) return;
+    for (let k = 0; k < many; k++) b[to * many + k] = b[to * many + k]! - f * b[from * many + k]!;
+  };
+  for (let i = 1; i < n; i++) for (let d = Math.min(w, i); d >= 1; d--) take(i, i - d, a[i * wide + w - d]!);
+  for (let i = n - 1; i >= 0; i--) {
+    const reach = Math.min(w, n - 1 - i);
+    for (let d = 1; d <= reach; d++) take(i, i + d, a[i * wide + w + d]!);
+    const inverse = a[i * wide + w]!;
+    for (let k = 0; k < many; k++) b[i * many + k] = b[i * many + k]! * inverse;
+  }
+}

@@ -3,6 +3,7 @@
 
 import { factorInPlace, solveInPlace } from './dense.ts';
 import { type Patch, partsOf } from './grid.ts';
+import type { RadiantGroups } from './radiant-groups.ts';
 import { rectangleExchangeArea } from './rectangle.ts';
 
 /** Areas times view factors, A_i F_ij [m2], symmetric, rows summing to A_i. */
@@ -81,22 +82,45 @@ export function absorbedShares(
   return b;
 }
 
-/** Where radiation that first falls on the patches in shares `first` is finally absorbed; the rest of the sum is lost through clear panels. */
+/** Where radiation that first falls on the patches in shares `first` is finally absorbed; the rest of the sum is lost through clear panels.
+ *  @param shares from absorbedShares   @param absorb and reflect, of the groups as `shares` */
 export function settledShares(
   first: Float64Array,
+  { count, groupOf, share }: RadiantGroups,
   shares: Float64Array,
   absorb: readonly number[],
   reflect: readonly number[],
 ): Float64Array {
-  const n = first.length;
-  const out = new Float64Array(n);
+  const reflected = new Float64Array(count);
+  first.forEach((f, i) => {
+    const g = groupOf[i]!;
+    reflected[g] = reflected[g]! + f * reflect[g]!;
+  });
+  const later = new Float64Array(count);
+  reflected.forEach((r, g) => {
+    if (r === 0) return;
+    for (let j = 0; j < count; j++) later[j] = later[j]! + r * shares[g * count + j]!;
+  });
+  return first.map((f, i) => f * absorb[groupOf[i]!]! + share[i]! * later[groupOf[i]!]!);
+}
+
+/** emissivity_i A_i B_ij [m2] of all pairs, symmetric. What a patch sends back to itself is no exchange; what a group of
+ *  several sends back to itself goes from one member to another. @param shares from absorbedShares */
+export function greyExchangeAreas(
+  { count, patches, single }: RadiantGroups,
+  shares: Float64Array,
+  emissivity: readonly number[],
+): Float64Array {
+  const n = count;
+  const sent = patches.map((p, i) => emissivity[i]! * p.areaM2);
+  const grey = new Float64Array(n * n);
   for (let i = 0; i < n; i++) {
-    const f = first[i]!;
-    if (f === 0) continue;
-    out[i] = out[i]! + f * absorb[i]!;
-    const reflected = f * reflect[i]!;
-    if (reflected === 0) continue;
-    for (let j = 0; j < n; j++) out[j] = out[j]! + reflected * shares[i * n + j]!;
+    if (!single) grey[i * n + i] = sent[i]! * shares[i * n + i]!;
+    for (let j = i + 1; j < n; j++) {
+      const g = 0.5 * (sent[i]! * shares[i * n + j]! + sent[j]! * shares[j * n + i]!);
+      grey[i * n + j] = g;
+      grey[j * n + i] = g;
+    }
   }
-  return out;
+  return grey;
 }

@@ -4,7 +4,7 @@
 import { type BoxReadings, readingsOf } from './box-readings.ts';
 import { buildChain, type Chain } from './chain.ts';
 import type { Enclosure, Heater } from './enclosure.ts';
-import { absorbedShares, directExchangeAreas, settledShares } from './exchange.ts';
+import { absorbedShares, directExchangeAreas, greyExchangeAreas, settledShares } from './exchange.ts';
 import { screenDrag } from './formulas/screen-flow.ts';
 import { cutBox, type Grid, type Patch } from './grid.ts';
 import { beamFromShortWaveFrac, type HeaterBody, heaterBodies } from './heater-kinds.ts';
@@ -13,6 +13,7 @@ import { meshOf, plumePassFrac, plumeSpeedMPerS, usualMesh } from './mesh-lid.ts
 import { type Openings, openingsOf } from './openings.ts';
 import { bestParameters, type Parameters } from './parameters.ts';
 import { firstShares, type Pattern } from './pattern.ts';
+import { coarserEdges, type RadiantGroups, radiantGroups } from './radiant-groups.ts';
 import type { Point } from './rectangle.ts';
 
 /** A heater ready to run: where its heat goes for each watt of each kind. */
@@ -46,8 +47,8 @@ export interface BoxModel {
   readonly parameters: Parameters;
   readonly grid: Grid;
   readonly areas: Float64Array;
-  readonly emissivity: readonly number[];
-  /** emissivity_i A_i B_ij [m2], symmetric: long-wave exchange once multiplied by 4 sigma T^3. */
+  readonly radiant: RadiantGroups;
+  /** emissivity_i A_i B_ij [m2] of the radiant groups, symmetric: long-wave exchange once multiplied by 4 sigma T^3. */
   readonly greyExchange: Float64Array;
   readonly chains: readonly Chain[];
   readonly heaters: readonly HeaterPath[];
@@ -67,6 +68,8 @@ export interface BoxGeometry {
   readonly materials: MaterialTable;
   readonly grid: Grid;
   readonly areas: Float64Array;
+  readonly radiant: RadiantGroups;
+  /** From here on by radiant group. */
   readonly emissivity: readonly number[];
   readonly longShares: Float64Array;
   readonly greyExchange: Float64Array;
@@ -87,36 +90,32 @@ const opaqueShortAbsorb = 0.7;
 /** Short-wave absorptance of clear panels; float glass about 0.1 (EN410, from memory). */
 const clearShortAbsorb = 0.1;
 
+/** Columns up to which every surface exchanges with every other by itself; a box cut finer radiates in groups of neighbours.
+ *  Our choice: no fewer than the program itself ever takes, so that its own answers are those of the full exchange. */
+export const radiantColumnsFor = (enclosure: Enclosure): number => Math.max(16, columnsFor(enclosure));
+
 /** Geometry and exchange of a validated enclosure.
- *  @param columns 4..64 */
+ *  @param columns 4..64   @param radiantColumns most columns of surfaces that exchange by themselves */
 export function boxGeometry(
   enclosure: Enclosure,
   materials: MaterialTable,
   columns = columnsFor(enclosure),
+  radiantColumns = radiantColumnsFor(enclosure),
 ): BoxGeometry {
   const grid = cutBox(enclosure, columns);
   const areas = Float64Array.from(grid.patches, (p) => p.areaM2);
-  const list = Array.from(areas);
-  const emissivity = grid.patches.map((p) => patchEmissivity(enclosure, materials, p));
-  const direct = directExchangeAreas(grid.patches);
+  const radiant = radiantGroups(grid.patches, grid.edgeM, coarserEdges(enclosure, grid.edgeM, radiantColumns));
+  const list = radiant.patches.map((p) => p.areaM2);
+  const emissivity = radiant.patches.map((p) => patchEmissivity(enclosure, materials, p));
+  const direct = directExchangeAreas(radiant.patches);
   const longShares = absorbedShares(
     direct,
     list,
     emissivity,
     emissivity.map((e) => 1 - e),
   );
-  const n = grid.patches.length;
-  const greyExchange = new Float64Array(n * n);
-  for (let i = 0; i < n; i++) {
-    for (let j = i + 1; j < n; j++) {
-      const g =
-        0.5 *
-        (emissivity[i]! * areas[i]! * longShares[i * n + j]! + emissivity[j]! * areas[j]! * longShares[j * n + i]!);
-      greyExchange[i * n + j] = g;
-      greyExchange[j * n + i] = g;
-    }
-  }
-  const short = grid.patches.map((p) => shortWaveOf(enclosure, materials, p));
+  const greyExchange = greyExchangeAreas(radiant, longShares, emissivity);
+  const short = radiant.patches.map((p) => shortWaveOf(enclosure, materials, p));
   const shortAbsorb = short.map((s) => s.absorb);
   const shortReflect = short.map((s) => 1 - s.absorb - s.through);
   const shortShares = absorbedShares(direct, list, shortAbsorb, shortReflect);
@@ -125,6 +124,7 @@ export function boxGeometry(
     materials,
     grid,
     areas,
+    radiant,
     emissivity,
     longShares,
     greyExchange,
@@ -148,7 +148,7 @@ export function modelFrom(geometry: BoxGeometry, parameters: Parameters = bestPa
     parameters,
     grid,
     areas: geometry.areas,
-    emissivity: geometry.emissivity,
+    radiant: geometry.radiant,
     greyExchange: geometry.greyExchange,
     chains,
     heaters,
@@ -305,12 +305,20 @@ function heaterPath(geometry: BoxGeometry, parameters: Parameters, heater: Heate
   // A bare body above the mesh sends half its own radiation up and away.
   const longKept = outside ? 0.5 * open : 1;
   const shortKept = outside ? open : 1;
-  const longWave = settledShares(longFirst, geometry.longShares, geometry.emissivity, longReflect).map(
-    (v) => v * longKept,
-  );
-  const shortWave = settledShares(shortFirst, geometry.shortShares, geometry.shortAbsorb, geometry.shortReflect).map(
-    (v) => v * shortKept,
-  );
+  const longWave = settledShares(
+    longFirst,
+    geometry.radiant,
+    geometry.longShares,
+    geometry.emissivity,
+    longReflect,
+  ).map((v) => v * longKept);
+  const shortWave = settledShares(
+    shortFirst,
+    geometry.radiant,
+    geometry.shortShares,
+    geometry.shortAbsorb,
+    geometry.shortReflect,
+  ).map((v) => v * shortKept);
   const plumeLost = outside ? 1 : sharePlume(geometry, parameters, heater, at, plumeAir, plumePatch);
   return {
     ...empty,
@@ -396,7 +404,7 @@ function sunShares(geometry: BoxGeometry): Float64Array {
     const k = kind(p);
     if (k) first[i] = (share[k] * p.areaM2) / total[k];
   });
-  return settledShares(first, geometry.shortShares, geometry.shortAbsorb, geometry.shortReflect);
+  return settledShares(first, geometry.radiant, geometry.shortShares, geometry.shortAbsorb, geometry.shortReflect);
 }
 
 /** Half width of a plume where it is given to the columns of air [m]; our choice. */

@@ -1,7 +1,7 @@
 // Water in the air of a box: what bowl, wet substrate and spray give, what fresh air takes, what settles on cold faces.
 // Air nodes are linked by the same flows as in the heat network. Leaves out: water stored in wood and deep substrate
 // (it shifts the curve by hours, not the mean), and the animal's own loss (about 0.1 g/h, check P-171).
-import { factorInPlace, solveInPlace } from './dense.ts';
+import { factorBandInPlace, solveBandInPlace } from './dense-band.ts';
 import { airHeatCapacityJPerKgK } from './formulas/constants.ts';
 import { dewPointC } from './formulas/dew-point.ts';
 import { bowlEvaporation } from './formulas/evaporation-bowl.ts';
@@ -13,6 +13,7 @@ import {
   vapourPressurePaFromRatio,
 } from './formulas/moist-air.ts';
 import { saturationPressurePa } from './formulas/saturation-pressure.ts';
+import { layoutOf } from './kernel/layout.ts';
 import { type BoxModel, columnAt } from './model.ts';
 import type { BoxState, Network } from './network.ts';
 
@@ -90,47 +91,62 @@ export function moistureStep(
   sprayKg: number,
 ): Moisture {
   const nodes = net.airNodes;
-  const cp = airHeatCapacityJPerKgK;
   const filmBefore = before.filmKg + (dtS > 0 ? sprayKg : 0);
   const candidates = exchanges(model, net, state, before, dtS, dtS > 0 ? filmBefore : sprayKg);
   // Which walls are wet is found by trying: a wall counts once the air beside it is above its saturation.
   let wet = candidates.filter((e) => e.kind !== 'wall' || before.ratio[e.node]! > e.saturated);
-  const matrix = new Float64Array(nodes * nodes);
+  const { order, halfBand } = layoutOf(model);
+  const wide = 2 * halfBand + 1;
+  const still = airPaths(model, net, before, roomRatio, dtS);
   const ratio = new Float64Array(nodes);
   for (let pass = 0; pass < mostPasses; pass++) {
-    matrix.fill(0);
-    ratio.fill(0);
-    for (let a = 0; a < nodes; a++) {
-      let diagonal = net.airToRoom[a]! / cp;
-      ratio[a] = diagonal * roomRatio;
-      for (let b = 0; b < nodes; b++) {
-        if (a === b) continue;
-        const m = -net.core[a * net.size + b]! / cp;
-        if (m === 0) continue;
-        matrix[a * nodes + b] = -m;
-        diagonal += m;
-      }
-      if (dtS > 0) {
-        const mass = (model.airVolumeM3[a]! * airDensity) / dtS;
-        diagonal += mass;
-        ratio[a] = ratio[a]! + mass * before.ratio[a]!;
-      }
-      // a sealed box still needs a finite answer: the diffusive link of joints, 1e-9 kg/s
-      matrix[a * nodes + a] = diagonal + 1e-9;
-      ratio[a] = ratio[a]! + 1e-9 * roomRatio;
-    }
+    const matrix = still.matrix.slice();
+    const right = still.right.slice();
     for (const e of wet) {
-      ratio[e.node] = ratio[e.node]! + e.fixedKgPerS;
-      matrix[e.node * nodes + e.node] = matrix[e.node * nodes + e.node]! + e.g;
-      ratio[e.node] = ratio[e.node]! + e.g * e.saturated;
+      const at = order[e.node]!;
+      matrix[at * wide + halfBand] = matrix[at * wide + halfBand]! + e.g;
+      right[at] = right[at]! + e.fixedKgPerS + e.g * e.saturated;
     }
-    factorInPlace(matrix, nodes);
-    solveInPlace(matrix, nodes, ratio);
+    factorBandInPlace(matrix, nodes, halfBand);
+    solveBandInPlace(matrix, nodes, halfBand, right);
+    for (let a = 0; a < nodes; a++) ratio[a] = right[order[a]!]!;
     const next = candidates.filter((e) => e.kind !== 'wall' || ratio[e.node]! > e.saturated);
     if (next.length === wet.length || pass === mostPasses - 1) break;
     wet = next;
   }
   return tally(model, net, state, before, wet, ratio, roomRatio, dtS, filmBefore);
+}
+
+/** Water that the air carries from node to node and holds, as a band column by column, and what drives it [kg/s]. */
+function airPaths(
+  model: BoxModel,
+  net: Network,
+  before: Moisture,
+  roomRatio: number,
+  dtS: number,
+): { readonly matrix: Float64Array; readonly right: Float64Array } {
+  const nodes = net.airNodes;
+  const cp = airHeatCapacityJPerKgK;
+  const { order, halfBand } = layoutOf(model);
+  const wide = 2 * halfBand + 1;
+  const matrix = new Float64Array(nodes * wide);
+  const right = new Float64Array(nodes);
+  for (let a = 0; a < nodes; a++) {
+    const row = order[a]! * wide;
+    // a sealed box still needs a finite answer: the diffusive link of joints, 1e-9 kg/s
+    const toRoom = net.airToRoom[a]! / cp + 1e-9;
+    const held = dtS > 0 ? (model.airVolumeM3[a]! * airDensity) / dtS : 0;
+    let given = 0;
+    for (let k = 0; k < wide; k++) {
+      if (k === halfBand) continue;
+      const m = net.air[row + k]! / cp;
+      matrix[row + k] = m;
+      given -= m;
+    }
+    matrix[row + halfBand] = given + toRoom + held;
+    right[order[a]!] = toRoom * roomRatio + held * before.ratio[a]!;
+  }
+  return { matrix, right };
 }
 
 function exchanges(
@@ -259,10 +275,7 @@ export function partWay(from: Moisture, to: Moisture, part: number): Moisture {
 
 /** Let wet faces cool themselves in the heat network; to be called once on a fresh network before it is factored. */
 export function addLatentSlopes(net: Network, moisture: Moisture): void {
-  for (let s = 0; s < moisture.surfaceSlope.length; s++) {
-    const at = (net.airNodes + s) * net.size + net.airNodes + s;
-    net.core[at] = net.core[at]! + moisture.surfaceSlope[s]!;
-  }
+  for (let s = 0; s < moisture.surfaceSlope.length; s++) net.own[s] = net.own[s]! + moisture.surfaceSlope[s]!;
 }
 
 function tally(

@@ -1,5 +1,6 @@
 // The heat balance of one moment as a linear network: conductances worked out at the present temperatures.
-// Unknowns of the core: air nodes first, then the inner surface of every patch.
+// Kept by its structure: air as a band column by column, each surface with what holds to it alone, and the long wave between
+// radiant groups. Nothing in here grows faster than the number of columns.
 import { airHeatCapacityJPerKgK } from './formulas/constants.ts';
 import {
   filmStableAlamdariHammond,
@@ -9,6 +10,7 @@ import {
 import { type Layout, layoutOf } from './kernel/layout.ts';
 import { mixingOf } from './mixing.ts';
 import type { BoxModel } from './model.ts';
+import type { RadiantGroups } from './radiant-groups.ts';
 import { type Ventilation, ventilationOf } from './ventilation.ts';
 
 const sigma = 5.670374419e-8;
@@ -32,10 +34,18 @@ export interface BoxState {
 }
 
 export interface Network {
-  readonly size: number;
   readonly airNodes: number;
-  /** Core conductances without panels and heat capacities, row-major [W/K]. */
-  readonly core: Float64Array;
+  /** Conductances of the air without heat capacities [W/K]: nodes column by column, 2 halfBand + 1 numbers each, diagonal in the middle. */
+  readonly air: Float64Array;
+  /** Link of each surface to the air that it touches [W/K]. */
+  readonly toAir: Float64Array;
+  /** What each surface loses for each kelvin, to air, to other surfaces and by evaporation [W/K]. */
+  readonly own: Float64Array;
+  /** Long wave between radiant groups, groups x groups [W/K], and its sums by row; a surface gets its share of the group's. */
+  readonly radiant: Float64Array;
+  readonly radiantSum: Float64Array;
+  /** What a surface sends beyond its group's mean, for each kelvin, in all and by surface [W/K]: w_i r_i, see factored.ts. */
+  readonly beyondMean: Float64Array;
   /** Link of each air node to the room by fresh air [W/K]. */
   readonly airToRoom: Float64Array;
   /** Heat that leaves with the air going out of each node, for each kelvin above the room [W/K]. */
@@ -82,33 +92,45 @@ function behindOn({ airNodes, patches, first }: Layout, row: Float64Array): Floa
 export function networkAt(model: BoxModel, state: BoxState, roomC: number, convectedW: number): Network {
   const { grid, enclosure, parameters } = model;
   const { depthM, heightM, lengthM } = enclosure.box;
-  const airNodes = state.airC.length;
-  const n = grid.patches.length;
-  const size = airNodes + n;
-  const core = new Float64Array(size * size);
+  const layout = layoutOf(model);
+  const { airNodes, order, airAt, halfBand, facing, isMesh } = layout;
+  const n = layout.patches;
+  const wide = 2 * halfBand + 1;
+  const air = new Float64Array(airNodes * wide);
+  const toAir = new Float64Array(n);
+  const own = new Float64Array(n);
   const film = new Float64Array(n);
   let drivenW = convectedW;
-  const { facing, isMesh, airNode } = layoutOf(model);
   const { areas } = model;
   const { airC, surfaceC } = state;
   const diameter = (2 * lengthM * depthM) / (lengthM + depthM);
   for (let s = 0; s < n; s++) {
-    const a = airNode[s]!;
-    const delta = surfaceC[s]! - airC[a]!;
+    const a = airAt[s]!;
+    const delta = surfaceC[s]! - airC[layout.airNode[s]!]!;
     const h = isMesh[s] === 1 ? 0 : insideFilm(facing[s]!, delta, diameter, heightM) * parameters.insideFilm;
     film[s] = h;
     const g = h * areas[s]!;
     if (delta > 0) drivenW += g * delta;
-    link(core, size, a, airNodes + s, g);
+    toAir[s] = g;
+    own[s] = g;
+    air[a * wide + halfBand] = air[a * wide + halfBand]! + g;
   }
-  radiation(core, size, airNodes, model.greyExchange, state.surfaceC);
+  const { radiant, radiantSum, beyondMean } = radiation(model.radiant, model.greyExchange, surfaceC);
+  const link = (a: number, b: number, g: number) => {
+    const i = order[a]!;
+    const j = order[b]!;
+    air[i * wide + halfBand] = air[i * wide + halfBand]! + g;
+    air[j * wide + halfBand] = air[j * wide + halfBand]! + g;
+    air[i * wide + halfBand + j - i] = air[i * wide + halfBand + j - i]! - g;
+    air[j * wide + halfBand + i - j] = air[j * wide + halfBand + i - j]! - g;
+  };
   const mixing = mixingOf(grid, depthM, heightM, parameters, state.airC, drivenW);
   for (let k = 0; k < grid.layers; k++)
     for (let i = 0; i < grid.columns - 1; i++)
-      link(core, size, k * grid.columns + i, k * grid.columns + i + 1, mixing.along[k * (grid.columns - 1) + i]!);
+      link(k * grid.columns + i, k * grid.columns + i + 1, mixing.along[k * (grid.columns - 1) + i]!);
   for (let k = 0; k < grid.layers - 1; k++)
     for (let i = 0; i < grid.columns; i++)
-      link(core, size, k * grid.columns + i, (k + 1) * grid.columns + i, mixing.up[k * grid.columns + i]!);
+      link(k * grid.columns + i, (k + 1) * grid.columns + i, mixing.up[k * grid.columns + i]!);
   const ventilation = ventilationOf(grid, model.openings, heightM, parameters, state.airC, roomC);
   const airToRoom = new Float64Array(airNodes);
   const airToOut = new Float64Array(airNodes);
@@ -118,18 +140,26 @@ export function networkAt(model: BoxModel, state: BoxState, roomC: number, conve
       airToOut[from] = airToOut[from]! + w;
       continue;
     }
-    core[to * size + to] = core[to * size + to]! + w;
+    const at = order[to]! * wide + halfBand;
+    air[at] = air[at]! + w;
     if (from < 0) airToRoom[to] = airToRoom[to]! + w;
-    else core[to * size + from] = core[to * size + from]! - w;
+    else {
+      const beside = at + order[from]! - order[to]!;
+      air[beside] = air[beside]! - w;
+    }
   }
   for (let a = 0; a < airNodes; a++) {
     const w = ventilation.exchangeKgPerS[a]! * airHeatCapacityJPerKgK;
-    core[a * size + a] = core[a * size + a]! + w;
+    const at = order[a]! * wide + halfBand;
+    air[at] = air[at]! + w;
     airToRoom[a] = airToRoom[a]! + w;
     airToOut[a] = airToOut[a]! + w;
   }
   const { outerLink, outsideC } = outerLinks(model, state, roomC);
-  return { size, airNodes, core, airToRoom, airToOut, outerLink, outsideC, film, ventilation };
+  return {
+    ...{ airNodes, air, toAir, own, radiant, radiantSum, beyondMean },
+    ...{ airToRoom, airToOut, outerLink, outsideC, film, ventilation },
+  };
 }
 
 /** The room has another temperature; conductances stay. A floor on another box keeps what is below it. */
@@ -142,42 +172,55 @@ export function followRoom(model: BoxModel, { outsideC }: Network, roomC: number
   for (let s = 0; s < outsideC.length; s++) if (facing[s] !== isFloor) outsideC[s] = roomC;
 }
 
-function link(core: Float64Array, size: number, i: number, j: number, g: number): void {
-  core[i * size + i] = core[i * size + i]! + g;
-  core[j * size + j] = core[j * size + j]! + g;
-  core[i * size + j] = core[i * size + j]! - g;
-  core[j * size + i] = core[j * size + i]! - g;
-}
-
-/** Grey long-wave exchange, linear in temperature at the present mean of each pair. */
+/** Grey long-wave exchange between radiant groups, linear in temperature at the present fourth-power means of each pair,
+ *  and what each surface sends beyond its group's mean. Every flow is between two surfaces, so nothing is lost on the way. */
 function radiation(
-  core: Float64Array,
-  size: number,
-  first: number,
+  { count, groupOf, share, single }: RadiantGroups,
   exchange: Float64Array,
   surfaceC: Float64Array,
-): void {
-  const n = surfaceC.length;
-  const given = new Float64Array(n);
-  for (let i = 0; i < n; i++) {
-    const ti = surfaceC[i]! + 273.15;
+): Pick<Network, 'radiant' | 'radiantSum' | 'beyondMean'> {
+  const meanK = single ? surfaceC.map((t) => t + 273.15) : fourthPowerMeans(count, groupOf, share, surfaceC);
+  const radiant = new Float64Array(count * count);
+  const radiantSum = new Float64Array(count);
+  for (let i = 0; i < count; i++) {
+    const ti = meanK[i]!;
     const ti2 = ti * ti;
-    const row = (first + i) * size + first;
+    const row = i * count;
     let sum = 0;
     for (let j = 0; j < i; j++) {
-      const tj = surfaceC[j]! + 273.15;
-      const g = sigma * exchange[i * n + j]! * (ti2 + tj * tj) * (ti + tj);
-      core[row + j] = -g;
-      core[(first + j) * size + first + i] = -g;
-      given[j] = given[j]! + g;
+      const tj = meanK[j]!;
+      const g = sigma * exchange[row + j]! * (ti2 + tj * tj) * (ti + tj);
+      radiant[row + j] = g;
+      radiant[j * count + i] = g;
+      radiantSum[j] = radiantSum[j]! + g;
       sum += g;
     }
-    given[i] = given[i]! + sum;
+    radiantSum[i] = radiantSum[i]! + sum;
   }
-  for (let i = 0; i < n; i++) {
-    const at = (first + i) * (size + 1);
-    core[at] = core[at]! + given[i]!;
-  }
+  if (single) return { radiant, radiantSum, beyondMean: none };
+  const sent = Float64Array.from(meanK, (_, g) =>
+    exchange.subarray(g * count, (g + 1) * count).reduce((sum, v) => sum + v, 0),
+  );
+  const beyondMean = surfaceC.map((t, s) => {
+    const g = groupOf[s]!;
+    const k = t + 273.15;
+    return share[s]! * sigma * sent[g]! * (k * k + meanK[g]! * meanK[g]!) * (k + meanK[g]!);
+  });
+  return { radiant, radiantSum, beyondMean };
+}
+
+const none = new Float64Array(0);
+
+function fourthPowerMeans(
+  count: number,
+  groupOf: Int32Array,
+  share: Float64Array,
+  surfaceC: Float64Array,
+): Float64Array {
+  const mean = new Float64Array(count);
+  for (let s = 0; s < surfaceC.length; s++)
+    mean[groupOf[s]!] = mean[groupOf[s]!]! + share[s]! * (surfaceC[s]! + 273.15) ** 4;
+  return mean.map((m) => Math.sqrt(Math.sqrt(m)));
 }
 
 function insideFilm(facing: number, delta: number, diameter: number, heightM: number): number {

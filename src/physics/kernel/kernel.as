@@ -231,94 +231,201 @@ export function freeFrom(): usize {
 // @ts-ignore: decorator
 @inline const MATS: i32 = 5;
 // @ts-ignore: decorator
-@inline const FIRST: i32 = 6;
+@inline const GROUPS: i32 = 6;
 // @ts-ignore: decorator
-@inline const ORDER: i32 = 7;
+@inline const GROUPED: i32 = 7;
 // @ts-ignore: decorator
-@inline const AIR_AT: i32 = 8;
+@inline const FIRST: i32 = 8;
 // @ts-ignore: decorator
-@inline const MAT_AT: i32 = 9;
+@inline const ORDER: i32 = 9;
 // @ts-ignore: decorator
-@inline const OUTERMOST: i32 = 10;
+@inline const AIR_AT: i32 = 10;
 // @ts-ignore: decorator
-@inline const LU: i32 = 11;
+@inline const MAT_AT: i32 = 11;
 // @ts-ignore: decorator
-@inline const AIR_LU: i32 = 12;
+@inline const OUTERMOST: i32 = 12;
 // @ts-ignore: decorator
-@inline const TO_AIR: i32 = 13;
+@inline const GROUP_OF: i32 = 13;
 // @ts-ignore: decorator
-@inline const PIVOT: i32 = 14;
+@inline const LU: i32 = 14;
 // @ts-ignore: decorator
-@inline const GAIN: i32 = 15;
+@inline const AIR_LU: i32 = 15;
 // @ts-ignore: decorator
-@inline const HELD: i32 = 16;
+@inline const TO_AIR: i32 = 16;
 // @ts-ignore: decorator
-@inline const TO_ROOM: i32 = 17;
+@inline const FROM_AIR: i32 = 17;
 // @ts-ignore: decorator
-@inline const OUTER: i32 = 18;
+@inline const ALONE: i32 = 18;
 // @ts-ignore: decorator
-@inline const TO_OUT: i32 = 19;
+@inline const SHARE_ALONE: i32 = 19;
 // @ts-ignore: decorator
-@inline const SOURCES: i32 = 20; // air, surfaces
+@inline const AIR_ALONE: i32 = 20;
 // @ts-ignore: decorator
-@inline const MAT: i32 = 21;
+@inline const MEAN_ALONE: i32 = 21;
 // @ts-ignore: decorator
-@inline const OUTSIDE: i32 = 22;
+@inline const SHARE_AIR: i32 = 22;
 // @ts-ignore: decorator
-@inline const SCRATCH: i32 = 23;
+@inline const TO_MEAN: i32 = 23;
 // @ts-ignore: decorator
-@inline const AMBIENT: i32 = 24; // as sources
+@inline const PER_GROUP: i32 = 24;
 // @ts-ignore: decorator
-@inline const SLOPE: i32 = 25;
+@inline const PIVOT: i32 = 25;
 // @ts-ignore: decorator
-@inline const OLD: i32 = 26;
+@inline const GAIN: i32 = 26;
 // @ts-ignore: decorator
-@inline const STAGE: i32 = 27;
+@inline const HELD: i32 = 27;
 // @ts-ignore: decorator
-@inline const BETWEEN: i32 = 28;
+@inline const TO_ROOM: i32 = 28;
 // @ts-ignore: decorator
-@inline const ROW: i32 = 29;
+@inline const OUTER: i32 = 29;
 // @ts-ignore: decorator
-@inline const BODIES: i32 = 30;
+@inline const TO_OUT: i32 = 30;
 // @ts-ignore: decorator
-@inline const BOOKS: i32 = 31;
+@inline const SOURCES: i32 = 31; // air, surfaces
 // @ts-ignore: decorator
-@inline const CAPACITIES: i32 = 32;
+@inline const MAT: i32 = 32;
 // @ts-ignore: decorator
-@inline const ANSWERS: i32 = 33;
+@inline const OUTSIDE: i32 = 33;
+// @ts-ignore: decorator
+@inline const SCRATCH: i32 = 34;
+// @ts-ignore: decorator
+@inline const AMBIENT: i32 = 35; // as sources
+// @ts-ignore: decorator
+@inline const SLOPE: i32 = 36;
+// @ts-ignore: decorator
+@inline const STILL: i32 = 37; // c of each group, see factored.ts
+// @ts-ignore: decorator
+@inline const OLD: i32 = 38;
+// @ts-ignore: decorator
+@inline const STAGE: i32 = 39;
+// @ts-ignore: decorator
+@inline const BETWEEN: i32 = 40;
+// @ts-ignore: decorator
+@inline const ROW: i32 = 41;
+// @ts-ignore: decorator
+@inline const BODIES: i32 = 42;
+// @ts-ignore: decorator
+@inline const BOOKS: i32 = 43;
+// @ts-ignore: decorator
+@inline const CAPACITIES: i32 = 44;
+// @ts-ignore: decorator
+@inline const ANSWERS: i32 = 45;
 
-/** Factor the air (a band at AIR_LU), take from the surfaces (a matrix at LU) what they exchange through it, and factor them.
+/** One row of many right sides less a multiple of another. */
+function takeRow(to: usize, from: usize, many: i32, f: f64): void {
+  const ff = f64x2.splat(f);
+  let k = 0;
+  for (; k + 1 < many; k += 2) v128.store(to + (<usize>k << 3), f64x2.sub(two(to, k), f64x2.mul(ff, two(from, k))));
+  if (k < many) put(to, k, at(to, k) - f * at(from, k));
+}
+
+/** Many right sides at once, a row for each unknown. */
+function solveBandRows(a: usize, n: i32, w: i32, b: usize, many: i32): void {
+  const wide = 2 * w + 1;
+  const row = <usize>many << 3;
+  for (let i = 1; i < n; i++) {
+    for (let d = min(w, i); d >= 1; d--) {
+      const f = at(a, i * wide + w - d);
+      if (f != 0) takeRow(b + <usize>i * row, b + <usize>(i - d) * row, many, f);
+    }
+  }
+  for (let i = n - 1; i >= 0; i--) {
+    const to = b + <usize>i * row;
+    const reach = min(w, n - 1 - i);
+    for (let d = 1; d <= reach; d++) {
+      const f = at(a, i * wide + w + d);
+      if (f != 0) takeRow(to, to + <usize>d * row, many, f);
+    }
+    const inverse = at(a, i * wide + w);
+    for (let k = 0; k < many; k++) put(to, k, at(to, k) * inverse);
+  }
+}
+
+/** Factor the air (a band at AIR_LU), take from the groups (a matrix at LU) what they exchange through it, and factor them.
  *  @returns 1 when a pivot is zero */
 export function factorBox(box: usize): i32 {
   const air = whole(box, AIR);
   const patches = whole(box, PATCHES);
+  const groups = whole(box, GROUPS);
   const band = whole(box, BAND);
   const lu = <usize>whole(box, LU);
   const airLu = <usize>whole(box, AIR_LU);
   const toAir = <usize>whole(box, TO_AIR);
+  const fromAir = <usize>whole(box, FROM_AIR);
   const airAt = <usize>whole(box, AIR_AT);
+  const groupOf = <usize>whole(box, GROUP_OF);
   const answers = <usize>whole(box, ANSWERS);
-  const through = <usize>whole(box, SCRATCH);
+  const row = <usize>groups << 3;
   if (factorBand(airLu, air, band) != 0) return 1;
-  memory.fill(answers, 0, <usize>(air * air) << 3);
-  for (let from = 0; from < air; from++) {
-    const answer = answers + (<usize>(from * air) << 3);
-    put(answer, from, 1);
-    solveBand(airLu, air, band, answer);
+  memory.fill(answers, 0, <usize>air * row);
+  for (let s = 0; s < patches; s++) {
+    const answer = answers + <usize>whole(airAt, s) * row;
+    put(answer, whole(groupOf, s), at(answer, whole(groupOf, s)) + at(toAir, s));
   }
-  for (let to = 0; to < air; to++) {
-    for (let j = 0; j < patches; j++) put(through, j, at(toAir, j) * at(answers, whole(airAt, j) * air + to));
-    for (let i = 0; i < patches; i++) {
-      if (whole(airAt, i) != to) continue;
-      const row = lu + (<usize>(i * patches) << 3);
-      const g = f64x2.splat(at(toAir, i));
-      let j = 0;
-      for (; j + 1 < patches; j += 2)
-        v128.store(row + (<usize>j << 3), f64x2.sub(two(row, j), f64x2.mul(g, two(through, j))));
-      if (j < patches) put(row, j, at(row, j) - at(toAir, i) * at(through, j));
-    }
+  solveBandRows(airLu, air, band, answers, groups);
+  for (let s = 0; s < patches; s++)
+    takeRow(lu + <usize>whole(groupOf, s) * row, answers + <usize>whole(airAt, s) * row, groups, at(fromAir, s));
+  return factorDense(lu, groups);
+}
+
+/** Right sides once the surfaces of each group are eliminated; groupRightSides of solve-plain.ts. */
+function groupRightSides(box: usize, surface: usize, scratch: usize, rhs: usize): void {
+  const patches = whole(box, PATCHES);
+  const groups = whole(box, GROUPS);
+  const groupOf = <usize>whole(box, GROUP_OF);
+  const airAt = <usize>whole(box, AIR_AT);
+  const airAlone = <usize>whole(box, AIR_ALONE);
+  const shareAir = <usize>whole(box, SHARE_AIR);
+  const toMean = <usize>whole(box, TO_MEAN);
+  const still = <usize>whole(box, STILL);
+  memory.fill(still, 0, <usize>groups << 3);
+  for (let s = 0; s < patches; s++) {
+    const b = at(rhs, s);
+    put(surface, s, b);
+    const g = whole(groupOf, s);
+    put(still, g, at(still, g) + at(toMean, s) * b);
   }
-  return factorDense(lu, patches);
+  for (let s = 0; s < patches; s++) {
+    const a = whole(airAt, s);
+    const lost = at(shareAir, s) * at(still, whole(groupOf, s));
+    put(scratch, a, at(scratch, a) + at(airAlone, s) * at(surface, s) - lost);
+  }
+  memory.copy(rhs, still, <usize>groups << 3);
+}
+
+/** Air and surfaces from the means of their groups; fromMeans of solve-plain.ts. */
+function fromMeans(box: usize, surface: usize, scratch: usize, rhs: usize): void {
+  const patches = whole(box, PATCHES);
+  const groups = whole(box, GROUPS);
+  const groupOf = <usize>whole(box, GROUP_OF);
+  const airAt = <usize>whole(box, AIR_AT);
+  const toAir = <usize>whole(box, TO_AIR);
+  const fromAir = <usize>whole(box, FROM_AIR);
+  const alone = <usize>whole(box, ALONE);
+  const shareAlone = <usize>whole(box, SHARE_ALONE);
+  const airAlone = <usize>whole(box, AIR_ALONE);
+  const meanAlone = <usize>whole(box, MEAN_ALONE);
+  const shareAir = <usize>whole(box, SHARE_AIR);
+  const perGroup = <usize>whole(box, PER_GROUP);
+  const still = <usize>whole(box, STILL);
+  for (let s = 0; s < patches; s++) {
+    const a = whole(airAt, s);
+    const g = whole(groupOf, s);
+    const b = at(surface, s);
+    const y = at(rhs, g);
+    put(scratch, a, at(scratch, a) + at(airAlone, s) * b - at(shareAir, s) * at(still, g) + at(toAir, s) * y);
+    put(surface, s, at(alone, s) * b + at(meanAlone, s) * y);
+  }
+  solveBand(<usize>whole(box, AIR_LU), whole(box, AIR), whole(box, BAND), scratch);
+  for (let g = 0; g < groups; g++) put(rhs, g, at(rhs, g) * at(perGroup, g) - at(still, g));
+  for (let s = 0; s < patches; s++) {
+    const g = whole(groupOf, s);
+    put(rhs, g, at(rhs, g) - at(fromAir, s) * at(scratch, whole(airAt, s)));
+  }
+  for (let s = 0; s < patches; s++) {
+    const got = at(shareAlone, s) * at(rhs, whole(groupOf, s));
+    put(surface, s, at(surface, s) + got + at(airAlone, s) * at(scratch, whole(airAt, s)));
+  }
 }
 
 /** One solve of a whole box from `old` (0: at rest) into `row`; the room is left out where withRoom is 0. */
@@ -369,17 +476,29 @@ export function solveBox(box: usize, old: usize, row: usize, roomC: f64, withRoo
   }
   const airLu = <usize>whole(box, AIR_LU);
   const band = whole(box, BAND);
+  const isGrouped = whole(box, GROUPED) != 0;
+  if (isGrouped) groupRightSides(box, surface, scratch, rhs);
   solveBand(airLu, air, band, scratch);
-  for (let s = 0; s < patches; s++) put(rhs, s, at(rhs, s) + at(toAir, s) * at(scratch, whole(airAt, s)));
-  solveDense(<usize>whole(box, LU), patches, rhs);
+  if (isGrouped) {
+    const groupOf = <usize>whole(box, GROUP_OF);
+    const fromAir = <usize>whole(box, FROM_AIR);
+    for (let s = 0; s < patches; s++) {
+      const g = whole(groupOf, s);
+      put(rhs, g, at(rhs, g) + at(fromAir, s) * at(scratch, whole(airAt, s)));
+    }
+  } else for (let s = 0; s < patches; s++) put(rhs, s, at(rhs, s) + at(toAir, s) * at(scratch, whole(airAt, s)));
+  solveDense(<usize>whole(box, LU), whole(box, GROUPS), rhs);
   for (let a = 0; a < air; a++) put(scratch, whole(order, a), at(row, a));
-  for (let s = 0; s < patches; s++) {
-    const t = at(rhs, s);
-    put(surface, s, t);
-    const to = whole(airAt, s);
-    put(scratch, to, at(scratch, to) + at(toAir, s) * t);
+  if (isGrouped) fromMeans(box, surface, scratch, rhs);
+  else {
+    for (let s = 0; s < patches; s++) {
+      const t = at(rhs, s);
+      put(surface, s, t);
+      const to = whole(airAt, s);
+      put(scratch, to, at(scratch, to) + at(toAir, s) * t);
+    }
+    solveBand(airLu, air, band, scratch);
   }
-  solveBand(airLu, air, band, scratch);
   for (let a = 0; a < air; a++) put(row, a, at(scratch, whole(order, a)));
   for (let s = 0; s < patches; s++) {
     let t = at(surface, s);

@@ -30,6 +30,14 @@ export interface Layout {
   readonly order: Int32Array;
   readonly airAt: Int32Array;
   readonly halfBand: number;
+  /** Radiant groups: how many, the group of each surface, and its share of the group's area. */
+  readonly groups: number;
+  readonly groupOf: Int32Array;
+  readonly share: Float64Array;
+  /** Whether any group has more than one surface, and half the width of the band of the air once surfaces are eliminated:
+   *  members of a group link the air along them. */
+  readonly isGrouped: boolean;
+  readonly airBand: number;
 }
 
 /** Density at which the heat capacity of the air is held [kg/m3]. Our choice: air at 23 degC. */
@@ -93,5 +101,22 @@ function layoutFrom(model: BoxModel): Layout {
       (_, a) => (a % grid.columns) * grid.layers + Math.floor(a / grid.columns),
     ),
     halfBand: grid.layers,
+    groups: model.radiant.count,
+    groupOf: model.radiant.groupOf,
+    share: model.radiant.share,
+    isGrouped: !model.radiant.single,
+    airBand: Math.max(grid.layers, widestGroup(model)),
   };
+}
+
+/** Furthest apart that the air along one group lies, counted column by column. */
+function widestGroup({ grid, radiant }: BoxModel): number {
+  const from = new Int32Array(radiant.count).fill(grid.columns);
+  const to = new Int32Array(radiant.count);
+  grid.patches.forEach(({ column }, s) => {
+    const g = radiant.groupOf[s]!;
+    from[g] = Math.min(from[g]!, column);
+    to[g] = Math.max(to[g]!, column);
+  });
+  return to.reduce((most, last, g) => Math.max(most, (last - from[g]!) * grid.layers), 0);
 }

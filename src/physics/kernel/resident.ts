@@ -8,9 +8,11 @@ import type { Layout } from './layout.ts';
 import type { Sources } from './solve-plain.ts';
 
 /** Lists of whole numbers and of others, in the order of the kernel's table. */
-const wholes = ['first', 'order', 'airAt', 'matAt', 'outermost'] as const;
-const factors = ['lu', 'air', 'toAir', 'pivot', 'gain', 'held', 'airToRoom', 'outerLink', 'airToOut'] as const;
-const others = ['sources', 'mat', 'outside', 'scratch', 'ambient', 'slope'] as const;
+const wholes = ['first', 'order', 'airAt', 'matAt', 'outermost', 'groupOf'] as const;
+const grouped = ['alone', 'shareAlone', 'airAlone', 'meanAlone', 'shareAir', 'toMean', 'perGroup'] as const;
+const held = ['pivot', 'gain', 'held', 'airToRoom', 'outerLink', 'airToOut'] as const;
+const factors = ['lu', 'air', 'toAir', 'fromAir', ...grouped, ...held] as const;
+const others = ['sources', 'mat', 'outside', 'scratch', 'ambient', 'slope', 'means'] as const;
 const rows = ['old', 'stage', 'between', 'row'] as const;
 const lists = [...factors, ...others, ...rows, 'bodies', 'books', 'capacity', 'answers'] as const;
 type Part = (typeof lists)[number];
@@ -64,21 +66,16 @@ export function solveInKernel(
   return true;
 }
 
-/** Factor the air and then the surfaces in place; false where there is no kernel.
- *  @param lu surfaces, panels eliminated   @param air band of the air   Throws on a zero pivot, which a valid box cannot give. */
-export function factorInKernel(
-  model: BoxModel,
-  layout: Layout,
-  lu: Float64Array,
-  air: Float64Array,
-  toAir: Float64Array,
-): boolean {
+/** Factor the air and then the groups in place; false where there is no kernel.
+ *  @param ready with panels and surfaces eliminated   Throws on a zero pivot, which a valid box cannot give. */
+export function factorInKernel(model: BoxModel, { layout, lu, air, toAir, fromAir }: Factored): boolean {
   const kernel = kernelInstance();
   if (!kernel) return false;
   const { part } = bring(kernel, layout, model.heaters);
   part.lu.set(lu);
   part.air.set(air);
   part.toAir.set(toAir);
+  part.fromAir.set(fromAir);
   if (kernel.factorBox(tableByte) !== 0) throw new Error('zero pivot in a heat balance');
   lu.set(part.lu);
   air.set(part.air);
@@ -99,20 +96,23 @@ function reserve(kernel: Kernel, bytes: number): void {
 }
 
 function lengthsOf(layout: Layout, heaters: readonly HeaterPath[]): Record<Part, number> {
-  const { airNodes, patches, behind, halfBand } = layout;
+  const { airNodes, patches, behind, airBand, groups, isGrouped } = layout;
   const row = airNodes + patches + behind;
   const ends = airNodes + patches;
+  const more = isGrouped ? patches : 0;
   return {
-    lu: patches * patches,
-    air: airNodes * (2 * halfBand + 1),
-    ...{ toAir: patches, pivot: behind, gain: behind, held: row },
+    lu: groups * groups,
+    air: airNodes * (2 * airBand + 1),
+    ...{ alone: more, shareAlone: more, airAlone: more, meanAlone: more, shareAir: more, toMean: more },
+    ...{ perGroup: isGrouped ? groups : 0, means: isGrouped ? groups : 0 },
+    ...{ toAir: patches, fromAir: patches, pivot: behind, gain: behind, held: row },
     ...{ airToRoom: airNodes, outerLink: patches, airToOut: airNodes },
     ...{ sources: ends, mat: patches, outside: patches, scratch: ends, ambient: ends, slope: patches },
     ...{ old: row, stage: row, between: row, row },
     bodies: heaters.length * heaterStride(layout),
     books: 4,
     capacity: row,
-    answers: airNodes * airNodes,
+    answers: airNodes * groups,
   };
 }
 
@@ -128,8 +128,8 @@ function placeFor(kernel: Kernel, layout: Layout, heaters: readonly HeaterPath[]
   for (const name of lists) take(name, lengths[name] * 8);
   reserve(kernel, next);
   const { buffer } = kernel.memory;
-  const { airNodes, patches, behind, halfBand, hasMats } = layout;
-  const head = [airNodes, patches, behind, halfBand, heaters.length, hasMats ? 1 : 0];
+  const { airNodes, patches, behind, airBand, hasMats, groups, isGrouped } = layout;
+  const head = [airNodes, patches, behind, airBand, heaters.length, hasMats ? 1 : 0, groups, isGrouped ? 1 : 0];
   new Int32Array(buffer, tableByte, head.length + wholes.length + lists.length).set([
     ...head,
     ...[...wholes, ...lists].map((name) => at[name]!),

@@ -23,21 +23,69 @@ export function solvePlain(
   row: Float64Array,
   scratch: Float64Array,
 ): void {
-  const { layout, lu, air, toAir } = factored;
-  const { airNodes, patches, order, airAt, halfBand } = layout;
+  const { layout, lu, air, toAir, fromAir } = factored;
+  const { airNodes, patches, groups, groupOf, order, airAt, airBand } = layout;
   rightSide(factored, sources, old, outsideC, roomC, row, scratch);
-  solveBandInPlace(air, airNodes, halfBand, scratch);
-  for (let s = 0; s < patches; s++) scratch[airNodes + s] = scratch[airNodes + s]! + toAir[s]! * scratch[airAt[s]!]!;
-  solveInPlace(lu, patches, scratch, airNodes);
-  for (let a = 0; a < airNodes; a++) scratch[order[a]!] = row[a]!;
+  // what a group's mean would be if nothing came from the air or from other groups; 0 where surfaces stand alone
+  const still = layout.isGrouped ? groupRightSides(factored, row, scratch) : null;
+  solveBandInPlace(air, airNodes, airBand, scratch);
   for (let s = 0; s < patches; s++) {
-    const t = scratch[airNodes + s]!;
-    row[airNodes + s] = t;
-    scratch[airAt[s]!] = scratch[airAt[s]!]! + toAir[s]! * t;
+    const at = airNodes + groupOf[s]!;
+    scratch[at] = scratch[at]! + fromAir[s]! * scratch[airAt[s]!]!;
   }
-  solveBandInPlace(air, airNodes, halfBand, scratch);
+  solveInPlace(lu, groups, scratch, airNodes);
+  for (let a = 0; a < airNodes; a++) scratch[order[a]!] = row[a]!;
+  if (still) fromMeans(factored, still, row, scratch);
+  else
+    for (let s = 0; s < patches; s++) {
+      const t = scratch[airNodes + s]!;
+      row[airNodes + s] = t;
+      scratch[airAt[s]!] = scratch[airAt[s]!]! + toAir[s]! * t;
+    }
+  if (!still) solveBandInPlace(air, airNodes, airBand, scratch);
   for (let a = 0; a < airNodes; a++) row[a] = scratch[order[a]!]!;
   fillPanels(factored, row);
+}
+
+/** Right sides once the surfaces of each group are eliminated: theirs are kept in `row`, the groups' put in their place.
+ *  @returns c of each group [W], see factored.ts */
+function groupRightSides(factored: Factored, row: Float64Array, scratch: Float64Array): Float64Array {
+  const { layout, toMean, airAlone, shareAir } = factored;
+  const { airNodes, patches, groups, groupOf, airAt } = layout;
+  const still = new Float64Array(groups);
+  for (let s = 0; s < patches; s++) {
+    const b = scratch[airNodes + s]!;
+    row[airNodes + s] = b;
+    still[groupOf[s]!] = still[groupOf[s]!]! + toMean[s]! * b;
+  }
+  for (let s = 0; s < patches; s++) {
+    const at = airAt[s]!;
+    scratch[at] = scratch[at]! + airAlone[s]! * row[airNodes + s]! - shareAir[s]! * still[groupOf[s]!]!;
+  }
+  for (let g = 0; g < groups; g++) scratch[airNodes + g] = still[g]!;
+  return still;
+}
+
+/** Air and surfaces from the means of their groups, which lie in `scratch`. */
+function fromMeans(factored: Factored, still: Float64Array, row: Float64Array, scratch: Float64Array): void {
+  const { layout, air, toAir, fromAir, alone, shareAlone, airAlone, meanAlone, shareAir, perGroup } = factored;
+  const { airNodes, patches, groups, groupOf, airAt, airBand } = layout;
+  for (let s = 0; s < patches; s++) {
+    const at = airAt[s]!;
+    const g = groupOf[s]!;
+    const y = scratch[airNodes + g]!;
+    scratch[at] = scratch[at]! + airAlone[s]! * row[airNodes + s]! - shareAir[s]! * still[g]! + toAir[s]! * y;
+    row[airNodes + s] = alone[s]! * row[airNodes + s]! + meanAlone[s]! * y;
+  }
+  solveBandInPlace(air, airNodes, airBand, scratch);
+  for (let g = 0; g < groups; g++) scratch[airNodes + g] = scratch[airNodes + g]! * perGroup[g]! - still[g]!;
+  for (let s = 0; s < patches; s++) {
+    const at = airNodes + groupOf[s]!;
+    scratch[at] = scratch[at]! - fromAir[s]! * scratch[airAt[s]!]!;
+  }
+  for (let s = 0; s < patches; s++)
+    row[airNodes + s] =
+      row[airNodes + s]! + shareAlone[s]! * scratch[airNodes + groupOf[s]!]! + airAlone[s]! * scratch[airAt[s]!]!;
 }
 
 /** What drives each unknown [W]: air (in `scratch` column by column, and in `row`), surfaces with what their panels pass on. */

@@ -68,6 +68,7 @@ export const faultsDe: Readonly<Record<`fault.${string}`, string>> = {
   'fault.REQUEST_UNKNOWN': 'Unter dieser Adresse gibt es nichts.',
   'fault.REQUEST_VERSION_MISSING': 'Es fehlt, von welchem Stand diese Änderung ausging. Neu laden.',
   'fault.REQUEST_FOREIGN': 'Diese Anfrage kam von einer anderen Seite und wurde nicht angenommen.',
+  'fault.REQUEST_TYPE': 'Diese Art von Inhalt wird hier nicht angenommen. Eine Datei oder JSON senden.',
   'fault.REQUEST_TEXT': 'Ein Text enthält Zeichen, die sich nicht speichern lassen.',
   'fault.REQUEST_TOO_MANY': 'Zu viele Anfragen in kurzer Zeit. In einer Minute noch einmal versuchen.',
   'fault.SERVER_FAILED':

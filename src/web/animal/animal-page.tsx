@@ -48,11 +48,13 @@ function Sheet({ sheet, again }: { readonly sheet: AnimalSheet; readonly again: 
         </div>
         <FitnessPart sheet={sheet} />
         {!sheet.gone && (
-          <Button className="button button-large" onPress={() => go(`/animals/${sheet.id}/look-over`)}>
-            {t(sheet.examination.drafted ? 'sheet.lookOverGoOn' : 'sheet.lookOver')}
-          </Button>
+          <div className="sheet-next">
+            <Button className="button" onPress={() => go(`/animals/${sheet.id}/look-over`)}>
+              {t(sheet.examination.drafted ? 'sheet.lookOverGoOn' : 'sheet.lookOver')}
+            </Button>
+            <PlacementLink of="animal" id={sheet.id} />
+          </div>
         )}
-        {!sheet.gone && <PlacementLink of="animal" id={sheet.id} />}
         <NextMeal sheet={sheet} />
         <EntryForm sheet={sheet} onWritten={again} />
         <TraceLength animalId={sheet.id} onWritten={again} />

@@ -29,6 +29,7 @@ export const de: MessageBook = {
   'app.name': 'Warmstead',
   'app.colophon':
     'Zahlen aus dem Modell sind als solche bezeichnet. Sie ersetzen weder Messungen noch Tierarzt, Elektriker oder Feuerwehr.',
+  'app.skip': 'Zum Blatt',
   'app.broken': 'Bei uns ist etwas schiefgegangen',
   'app.brokenSay': 'Ihre Eingaben sind auf diesem Gerät gesichert. Laden Sie das Blatt neu, um weiterzumachen.',
   'app.brokenAgain': 'Neu laden',

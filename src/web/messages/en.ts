@@ -28,6 +28,7 @@ export const en = {
   'app.name': 'Warmstead',
   'app.colophon':
     'A model’s numbers say they are a model’s. They never replace readings, a vet, an electrician or the fire service.',
+  'app.skip': 'To the sheet',
   'app.broken': 'Something failed on our side',
   'app.brokenSay': 'What you entered is kept on this device. Load the sheet again to go on.',
   'app.brokenAgain': 'Load again',

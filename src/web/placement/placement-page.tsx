@@ -1,5 +1,4 @@
 // One placement on one sheet: what is missing next, the home drawn, the thread, the decision, every requirement.
-import { useEffect } from 'react';
 import { NotReached } from '../animal/not-reached.tsx';
 import { useSpecies } from '../animal/use-species.ts';
 import { DrawingPatterns } from '../pictures/drawing-patterns.tsx';
@@ -35,9 +34,6 @@ function Sheet({ sheet, on }: PartProps) {
   const [ref, width] = useWidth<HTMLDivElement>(700);
   const name = sheet.animal.callName || sheet.animal.id.slice(0, 8);
   const title = t('placement.title', { name });
-  useEffect(() => {
-    document.title = title;
-  }, [title]);
   return (
     <>
       <NextLine sheet={sheet} on={on} />

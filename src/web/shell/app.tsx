@@ -13,6 +13,7 @@ import { DocumentProvider, useDocumentActions, useDocumentPart, useDocumentStore
 import { markOf } from '../state/document-mark.ts';
 import { isPlanDocument, withEveryAnswer } from '../state/draft-storage.ts';
 import { type Keeping, useSaving } from '../state/use-saving.ts';
+import { Arrival } from './arrival.tsx';
 import { ErrorEdge } from './error-edge.tsx';
 import { go, type Route, routeFrom, usePath } from './router.ts';
 import { TopLine } from './top-line.tsx';
@@ -47,6 +48,7 @@ function Localised() {
   const route = routeFrom(usePath());
   return (
     <I18nProvider locale={measure.locale}>
+      <Arrival />
       <ErrorEdge title={t('app.broken')} say={t('app.brokenSay')} again={t('app.brokenAgain')}>
         {route.page === 'keeper' ? (
           <SheetOf route={route} />

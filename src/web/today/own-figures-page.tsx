@@ -32,7 +32,7 @@ function Sheet({ figures }: { readonly figures: OwnFigures }) {
   }));
   const all = rows[0]?.share ?? null;
   return (
-    <main className="today figures" ref={ref}>
+    <main className="today own-figures" ref={ref}>
       <div className="sheet-head">
         <h1>{t('figures.title')}</h1>
         <p className="lead">{t('figures.lead')}</p>

@@ -1,0 +1,112 @@
+// Every sheet of a program, how one is opened as a person finds it, and what is looked for on each.
+import AxeBuilder from '@axe-core/playwright';
+import type { Browser, BrowserContextOptions, Page } from 'playwright-core';
+import type { RunningProgram } from './program.ts';
+
+export interface Sheet {
+  readonly name: string;
+  readonly path: string;
+}
+
+const read = async (program: RunningProgram, path: string): Promise<Record<string, { id: string; title?: string }[]>> =>
+  (await (await fetch(`${program.url}${path}`)).json()) as never;
+
+async function keeperPath(program: RunningProgram, enquiryId: string): Promise<string> {
+  const given = await fetch(`${program.url}/api/enquiries/${enquiryId}/keeper-links`, {
+    method: 'POST',
+    headers: { 'content-type': 'application/json' },
+    body: JSON.stringify({ days: 30 }),
+  });
+  return `/k/${((await given.json()) as { secret: string }).secret}`;
+}
+
+/** Of a program with something in every list (the demonstration). */
+export async function findSheets(program: RunningProgram): Promise<Sheet[]> {
+  const { enquiries } = await read(program, '/api/enquiries');
+  const { animals } = await read(program, '/api/animals');
+  const { placements } = await read(program, '/api/placements');
+  const enquiry = enquiries!.at(-1)!.id;
+  const animal = animals![0]!.id;
+  return [
+    { name: 'enquiry', path: '/' },
+    { name: 'plan', path: `/plan/${enquiry}` },
+    { name: 'choose', path: `/choose/${enquiry}` },
+    { name: 'proof', path: `/proof/${enquiry}` },
+    { name: 'animals', path: '/animals' },
+    { name: 'animal', path: `/animals/${animal}` },
+    { name: 'examination', path: `/animals/${animal}/look-over` },
+    { name: 'round', path: '/round' },
+    { name: 'register', path: '/register' },
+    { name: 'call', path: '/call' },
+    { name: 'species', path: '/species' },
+    { name: 'one-species', path: '/species/royal' },
+    { name: 'space', path: '/space/corn' },
+    { name: 'shelf', path: '/shelf' },
+    { name: 'placements', path: '/placements' },
+    { name: 'placement', path: `/placement/${placements![0]!.id}` },
+    { name: 'today', path: '/today' },
+    { name: 'aftercare', path: `/aftercare/${placements!.at(-1)!.id}` },
+    { name: 'own-figures', path: '/own-figures' },
+    { name: 'instruments', path: '/instruments' },
+    { name: 'lists', path: '/lists' },
+    { name: 'keeper', path: await keeperPath(program, enquiry) },
+    { name: 'people', path: '/people' },
+    { name: 'account', path: '/account' },
+  ];
+}
+
+export async function openSheet(
+  browser: Browser,
+  program: RunningProgram,
+  sheet: Sheet,
+  width: number,
+  more: BrowserContextOptions = {},
+): Promise<Page> {
+  const context = await browser.newContext({
+    viewport: { width, height: width < 600 ? 844 : 900 },
+    locale: 'en-GB',
+    reducedMotion: 'reduce',
+    ...more,
+  });
+  const page = await context.newPage();
+  page.on('pageerror', (error) => {
+    throw new Error(`${sheet.name}: ${error.message}`);
+  });
+  await page.goto(`${program.url}${sheet.path}`, { waitUntil: 'networkidle' });
+  const title = page.locator('h1').first();
+  await title.waitFor({ state: 'attached', timeout: 30_000 }).catch(() => {
+    throw new Error(`no sheet at ${sheet.path}`);
+  });
+  await page.waitForFunction(() => document.querySelector('[aria-busy="true"]') === null, null, { timeout: 60_000 });
+  return page;
+}
+
+export const sideways = (page: Page): Promise<number> =>
+  page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
+
+/** Things to press that are smaller than 44 px either way; a link within a sentence is as high as its line. */
+export const smallTargets = (page: Page): Promise<string[]> =>
+  page.evaluate(() => {
+    const things = document.querySelectorAll<HTMLElement>('main button, main select, main input:not([type=hidden])');
+    return (
+      [...things]
+        // A library's hidden twin of a control is pressed by no thumb.
+        .filter((one) => one.closest('[aria-hidden="true"], .visually-hidden') === null)
+        .filter(
+          (one) =>
+            one.checkVisibility({ opacityProperty: true }) && !(one as HTMLInputElement).matches('.slider-track input'),
+        )
+        .map((one) => ({ one, box: (one.closest('label') ?? one).getBoundingClientRect() }))
+        .filter(
+          ({ one, box }) => box.width > 2 && box.height > 2 && box.height < 43.5 && one.closest('p, li, td') === null,
+        )
+        .map(({ one, box }) => `${one.tagName} "${(one.textContent ?? '').slice(0, 30)}" ${Math.round(box.height)} px`)
+    );
+  });
+
+export async function findings(page: Page): Promise<string[]> {
+  const found = await new AxeBuilder({ page })
+    .withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'])
+    .analyze();
+  return found.violations.map((row) => `${row.id}: ${row.nodes.map((node) => node.target.join(' ')).join(', ')}`);
+}

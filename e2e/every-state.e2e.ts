@@ -8,7 +8,6 @@ import { type RunningProgram, startProgram } from './support/program.ts';
 import { findings, findSheets, openSheet, type Sheet, sideways } from './support/sheets.ts';
 
 let full: RunningProgram;
-let fresh: RunningProgram;
 let browser: Browser;
 let sheets: readonly Sheet[];
 
@@ -67,17 +66,17 @@ const cutOff = (page: Page): Promise<string[]> =>
 describeInBrowser('every state', () => {
   beforeAll(async () => {
     full = await startProgram({ WARMSTEAD_DEMO: 'yes' });
-    fresh = await startProgram();
     browser = await launchBrowser();
     sheets = await findSheets(full);
   });
   afterAll(async () => {
     await browser?.close();
     await full?.stop();
-    await fresh?.stop();
   });
 
   it('an empty list says what will stand there', async () => {
+    // Cookies know no ports: while it runs, a context is signed in at this one.
+    const fresh = await startProgram();
     const wrong: Record<string, unknown> = {};
     for (const one of lists) {
       const page = await openSheet(browser, fresh, one, 390);
@@ -89,18 +88,20 @@ describeInBrowser('every state', () => {
       if (words < 12 || found.length > 0 || over > 0) wrong[one.name] = { words, found, over };
       await page.context().close();
     }
+    await fresh.stop();
     expect(wrong).toEqual({});
   }, 300_000);
 
   it('in German, with text as wide as a reader may set it, nothing is cut off or sideways', async () => {
     const wrong: Record<string, unknown> = {};
     for (const one of sheets) {
-      const page = await openSheet(browser, full, one, 1280, { locale: 'de-DE' });
+      const page = await openSheet(browser, full, one, 1280, { locale: 'de-DE', bypassCSP: true });
       await page.waitForFunction(() => document.documentElement.lang === 'de');
       await page.addStyleTag({ content: wideText });
       const over = await sideways(page);
       const cut = await cutOff(page);
-      await page.setViewportSize({ width: 320, height: 700 });
+      // 1280 px at twice the size are 640 px.
+      await page.setViewportSize({ width: 640, height: 700 });
       const overSmall = await sideways(page);
       if (over > 0 || overSmall > 0 || cut.length > 0) wrong[one.name] = { over, overSmall, cut };
       await page.context().close();

@@ -3,6 +3,7 @@
 import type { LogHints } from '../proving/files/understood.ts';
 import {
   answerReadingFile,
+  everyReadingFileOf,
   insertReadingFile,
   type ReadingFileRow,
   readingFileBytes,
@@ -82,9 +83,35 @@ export async function setFileAside(
 ): Promise<Result<{ readonly id: string }>> {
   const files = await filesOf(desk, enquiryId);
   if (!files.ok) return files;
-  if (!files.value.some((f) => f.id === fileId)) return bad([readingFaults.fileUnknown(fileId)]);
-  await withdrawReadingFile(desk.db, fileId, why, writerOf(desk));
+  const row = files.value.find((f) => f.id === fileId);
+  if (row === undefined) return bad([readingFaults.fileUnknown(fileId)]);
+  await withdrawReadingFile(desk.db, row, why, writerOf(desk));
   return good({ id: fileId });
+}
+
+/** A file set aside counts again, with the answers it had. Faults: "ENQUIRY_UNKNOWN", "LOG_UNKNOWN". */
+export async function takeFileBack(
+  desk: DeskContext,
+  enquiryId: string,
+  fileId: string,
+): Promise<Result<{ readonly id: string }>> {
+  const enquiry = await enquiryFor(desk, enquiryId);
+  if (!enquiry.ok) return enquiry;
+  const row = (await everyReadingFileOf(desk.db, enquiryId)).find((f) => f.id === fileId);
+  if (row === undefined) return bad([readingFaults.fileUnknown(fileId)]);
+  if (row.aside) await answerReadingFile(desk.db, fileId, row.hints, writerOf(desk));
+  return good({ id: fileId });
+}
+
+/** Names of the files of a home that were set aside. Faults: "ENQUIRY_UNKNOWN". */
+export async function filesSetAside(
+  desk: DeskContext,
+  enquiryId: string,
+): Promise<Result<{ readonly id: string; readonly name: string }[]>> {
+  const enquiry = await enquiryFor(desk, enquiryId);
+  if (!enquiry.ok) return enquiry;
+  const files = await everyReadingFileOf(desk.db, enquiryId);
+  return good(files.filter((f) => f.aside).map(({ id, name }) => ({ id, name })));
 }
 
 /** Files of a home as they are understood now. Faults: "ENQUIRY_UNKNOWN". */

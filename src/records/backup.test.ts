@@ -62,7 +62,7 @@ test('everything comes back: each row counted and hashed, the chain unbroken, an
   const instrument =
     "insert into reading_file_answer (file_id, hints, at, by) select id, '{}', $1, 'tester' from reading_file returning seq";
   const seq = (await pool.query(instrument, [at])).rows[0].seq;
-  expect(Number(seq)).toBe(2);
+  expect(Number(seq)).toBe(3);
   expect((await pool.query('select count(*)::int as n from chain_link')).rows[0].n).toBe(
     restored.value.chain.links + 1,
   );

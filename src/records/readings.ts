@@ -58,33 +58,51 @@ export async function answerReadingFile(
     .execute();
 }
 
+/** Taken back by answerReadingFile. */
 export async function withdrawReadingFile(
   db: Db,
-  fileId: string,
+  file: { readonly id: string; readonly hints: LogHints },
   why: string,
   writer: InstrumentWriter,
 ): Promise<void> {
-  await db
-    .insertInto('reading_file_withdrawal')
-    .values({ file_id: fileId, why, ...writer })
-    .onConflict((clash) => clash.column('file_id').doNothing())
-    .execute();
+  await db.transaction().execute(async (tx) => {
+    await tx
+      .insertInto('reading_file_withdrawal')
+      .values({ file_id: file.id, why, ...writer })
+      .onConflict((clash) => clash.column('file_id').doNothing())
+      .execute();
+    await tx
+      .insertInto('reading_file_answer')
+      .values({ file_id: file.id, hints: JSON.stringify({ ...file.hints, setAside: true }), ...writer })
+      .execute();
+  });
 }
 
-/** Files of a home that still count, oldest first, each with the newest answers. */
+/** Files of a home that count, oldest first, each with the newest answers. */
 export async function readingFilesOf(db: Db, enquiryId: string): Promise<ReadingFileRow[]> {
+  return (await everyReadingFileOf(db, enquiryId)).filter((file) => !file.aside);
+}
+
+/** The same with those set aside. Whether a file counts is the last word said of it: it may be set aside, taken back and
+ *  set aside again. */
+export async function everyReadingFileOf(
+  db: Db,
+  enquiryId: string,
+): Promise<(ReadingFileRow & { readonly aside: boolean })[]> {
   const rows = await db
     .selectFrom('reading_file as f')
     .leftJoin('reading_file_withdrawal as w', 'w.file_id', 'f.id')
     .innerJoin('reading_file_answer as a', 'a.file_id', 'f.id')
     .distinctOn('f.seq')
-    .select(['f.id', 'f.name', 'f.sha256', 'f.at', 'f.by', 'a.hints'])
+    .select(['f.id', 'f.name', 'f.sha256', 'f.at', 'f.by', 'a.hints', 'a.at as answeredAt', 'w.at as withdrawnAt'])
     .where('f.enquiry_id', '=', enquiryId)
-    .where('w.file_id', 'is', null)
     .orderBy('f.seq')
     .orderBy('a.seq', 'desc')
     .execute();
-  return rows.map((r) => ({ ...r, hints: r.hints as LogHints }));
+  return rows.map(({ answeredAt, withdrawnAt, ...r }) => {
+    const { setAside, ...hints } = r.hints as LogHints & { readonly setAside?: true };
+    return { ...r, hints, aside: setAside === true || (withdrawnAt !== null && withdrawnAt > answeredAt) };
+  });
 }
 
 export async function readingFileBytes(

@@ -153,6 +153,30 @@ describe('files and proof', () => {
     await ask('POST', `/api/enquiries/${id}/reading-files/${one.body.id}/aside`, { why: 'another box' });
     expect((await ask('GET', `/api/enquiries/${id}/reading-files`)).body.files).toHaveLength(0);
   });
+  test('a file set aside is named and counts again when it is taken back, as often as one likes', async () => {
+    const id = await newHome();
+    const csv = csvOf(good, ['Room °C', 'Basking °C', 'Cool end °C']);
+    const file = (await upload(id, csv)).body.id;
+    const say = (what: string, body = {}) => ask('POST', `/api/enquiries/${id}/reading-files/${file}/${what}`, body);
+    const shown = async () => {
+      const { files, aside } = (await ask('GET', `/api/enquiries/${id}/reading-files`)).body;
+      return [files.length, aside.length];
+    };
+    const places = { 'Cool end °C': 'cool-hide' };
+    await ask('PUT', `/api/enquiries/${id}/reading-files/${file}/answers`, { places });
+    for (let round = 0; round < 2; round++) {
+      await say('aside', { why: 'another box' });
+      expect(await shown()).toEqual([0, 1]);
+      expect((await say('back')).status).toBe(200);
+      expect(await shown()).toEqual([1, 0]);
+    }
+    const [again] = (await ask('GET', `/api/enquiries/${id}/reading-files`)).body.files;
+    expect(again.hints.places, 'with the answers it had').toEqual(places);
+    await say('aside', { why: 'another box' });
+    await upload(id, csv);
+    expect(await shown(), 'the same file sent again counts again').toEqual([1, 0]);
+    expect((await ask('POST', `/api/enquiries/${id}/reading-files/${id}/back`)).status).toBe(404);
+  });
   test.each([
     ['', 422, 'LOG_EMPTY'],
     ['hello', 422, 'LOG_NO_TIMES'],

@@ -81,7 +81,7 @@ async function filledReadings(db: Db, branchId: string, enquiryId: string): Prom
   const bytes = Buffer.from('time,temp\n2026-01-01T00:00,25.5\n');
   const file = { enquiryId, name: 'log.csv', bytes, hints: {}, ...hashOf(bytes) };
   const fileId = await insertReadingFile(db, file, writer);
-  await withdrawReadingFile(db, fileId, 'the wrong home', writer);
+  await withdrawReadingFile(db, { id: fileId, hints: {} }, 'the wrong home', writer);
   const typed = { enquiryId, linkId: null, clientKey: 'k1', atS: 1_768_467_600, valuesC: { 'warm-air': 28.4 } };
   await insertHandReading(db, typed as never, writer);
   const source = { enquiryId, label: 'probe', place: 'warm-air', quantity: 'tempC', intervalS: 60 };

@@ -9,7 +9,14 @@ import { proofLater, proveLater } from '../../desk/proof-later.ts';
 import { proveEnquiry, showProof } from '../../desk/prove-enquiry.ts';
 import { startProver } from '../../desk/prover.ts';
 import { showCurves } from '../../desk/show-curves.ts';
-import { answerFile, setFileAside, showFiles, takeReadingFile } from '../../desk/take-reading-file.ts';
+import {
+  answerFile,
+  filesSetAside,
+  setFileAside,
+  showFiles,
+  takeFileBack,
+  takeReadingFile,
+} from '../../desk/take-reading-file.ts';
 import type { LogHints } from '../../proving/files/understood.ts';
 import { checkSteps } from '../../proving/instrument-check.ts';
 import type { ProofRule } from '../../proving/verdict/rule.ts';
@@ -45,7 +52,9 @@ export function readingRoutes(app: App, doors: Doors): void {
     },
     async (request, reply) => {
       const shown = await showFiles(doors.desk(request), request.params.id);
-      return shown.ok ? reply.send({ files: shown.value }) : await sendFaults(reply, shown.faults);
+      if (!shown.ok) return await sendFaults(reply, shown.faults);
+      const aside = await filesSetAside(doors.desk(request), request.params.id);
+      return aside.ok ? reply.send({ files: shown.value, aside: aside.value }) : await sendFaults(reply, aside.faults);
     },
   );
   app.put(
@@ -81,6 +90,18 @@ export function readingRoutes(app: App, doors: Doors): void {
     async (request, reply) => {
       const { id, fileId } = request.params;
       const done = await setFileAside(doors.desk(request), id, fileId, request.body.why);
+      return done.ok ? reply.send(done.value) : await sendFaults(reply, done.faults);
+    },
+  );
+  app.post(
+    '/api/enquiries/:id/reading-files/:fileId/back',
+    {
+      config: { who: 'desk' },
+      schema: { tags, summary: 'A file set aside counts again', params: fileParams, response: answers },
+    },
+    async (request, reply) => {
+      const { id, fileId } = request.params;
+      const done = await takeFileBack(doors.desk(request), id, fileId);
       return done.ok ? reply.send(done.value) : await sendFaults(reply, done.faults);
     },
   );

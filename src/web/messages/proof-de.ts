@@ -64,6 +64,8 @@ export const proofDe: Readonly<Record<keyof typeof proofEn, string>> = {
   'proof.clock': 'Stunden, um die die Uhr im Heim der Weltzeit voraus ist',
   'proof.confirm': 'Ja, so ist es gemeint',
   'proof.swap': 'Die Fühler waren vertauscht: tauschen',
+  'proof.isAside': 'Beiseitegelegt, zählt nicht: {name}.',
+  'proof.takeFileBack': 'Wieder zählen lassen',
   'proof.setAside': 'Diese Datei beiseite legen',
   'proof.hand': 'Von Hand',
   'proof.handSay': 'Morgens, nachmittags und abends messen. Wie viele Tage reichen, steht unter „Regel“.',

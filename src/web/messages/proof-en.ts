@@ -63,6 +63,8 @@ export const proofEn = {
   'proof.clock': 'Hours the home’s clock is ahead of universal time',
   'proof.confirm': 'Yes, so it is meant',
   'proof.swap': 'The sensors were exchanged: swap them',
+  'proof.isAside': 'Set aside, does not count: {name}.',
+  'proof.takeFileBack': 'Let it count again',
   'proof.setAside': 'Set this file aside',
   'proof.hand': 'By hand',
   'proof.handSay': 'Read morning, afternoon and evening. How many days are enough stands under “Rule”.',

@@ -8,17 +8,26 @@ import type { Asked } from '../animal/animal-api.ts';
 import { sentence } from '../messages/need-words.ts';
 import { useSheet } from '../settings/settings-context.tsx';
 import { Faults } from './faults.tsx';
-import { answerFile, type ShownFile, type ShownInstruments, sendFile, setFileAside } from './proof-api.ts';
+import {
+  answerFile,
+  type ShownFile,
+  type ShownFiles,
+  type ShownInstruments,
+  sendFile,
+  setFileAside,
+  takeFileBack,
+} from './proof-api.ts';
 import { wallMoment } from './wall-words.ts';
 
 interface FilePartProps {
   readonly enquiryId: string;
   readonly files: readonly ShownFile[];
+  readonly aside: ShownFiles['aside'];
   readonly instruments: ShownInstruments['instruments'];
   readonly onChange: () => void;
 }
 
-export function FilePart({ enquiryId, files, instruments, onChange }: FilePartProps) {
+export function FilePart({ enquiryId, files, aside, instruments, onChange }: FilePartProps) {
   const { t } = useSheet();
   const [working, setWorking] = useState(false);
   const [answer, setAnswer] = useState<Asked<ShownFile> | null>(null);
@@ -76,6 +85,19 @@ export function FilePart({ enquiryId, files, instruments, onChange }: FilePartPr
       {files.map((file) => (
         <Understood key={file.id} enquiryId={enquiryId} file={file} instruments={instruments} onChange={onChange} />
       ))}
+      {aside.map((file) => (
+        <p key={file.id} className="field-hint">
+          {t('proof.isAside', { name: file.name })}{' '}
+          <Button
+            className="quiet-button"
+            onPress={() => {
+              void takeFileBack(enquiryId, file.id).then(onChange);
+            }}
+          >
+            {t('proof.takeFileBack')}
+          </Button>
+        </p>
+      ))}
     </section>
   );
 }
@@ -87,7 +109,7 @@ function Understood({
   file,
   instruments,
   onChange,
-}: Omit<FilePartProps, 'files'> & { readonly file: ShownFile }) {
+}: Omit<FilePartProps, 'files' | 'aside'> & { readonly file: ShownFile }) {
   const { t, measure } = useSheet();
   const [answer, setAnswer] = useState<Asked<unknown> | null>(null);
   const u = file.understood;

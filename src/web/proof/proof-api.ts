@@ -78,7 +78,13 @@ export interface KeeperLink {
 
 const at = (id: string, rest: string): string => `/api/enquiries/${id}/${rest}`;
 
-export const readFiles = (id: string) => ask<{ readonly files: readonly ShownFile[] }>(at(id, 'reading-files'));
+/** Files that count, and the names of those set aside. */
+export interface ShownFiles {
+  readonly files: readonly ShownFile[];
+  readonly aside: readonly { readonly id: string; readonly name: string }[];
+}
+
+export const readFiles = (id: string) => ask<ShownFiles>(at(id, 'reading-files'));
 export const readCurves = (id: string) => ask<Curves>(at(id, 'readings'));
 export const readProof = (id: string) => ask<ShownProof>(at(id, 'proof'));
 export const readLive = (id: string) => ask<{ readonly sources: readonly LiveState[] }>(at(id, 'live'));
@@ -91,6 +97,7 @@ export const answerFile = (id: string, fileId: string, hints: LogHints) =>
   ask<ShownFile>(at(id, `reading-files/${fileId}/answers`), 'PUT', hints);
 export const setFileAside = (id: string, fileId: string, why: string) =>
   ask<object>(at(id, `reading-files/${fileId}/aside`), 'POST', { why });
+export const takeFileBack = (id: string, fileId: string) => ask<object>(at(id, `reading-files/${fileId}/back`), 'POST');
 export const typeReading = (id: string, reading: object) =>
   ask<object>(at(id, 'hand-readings'), 'POST', { readings: [reading] });
 export const giveLink = (id: string, days: number) =>

@@ -104,6 +104,7 @@ export function ProofPage({ id }: { readonly id: string }) {
         <FilePart
           enquiryId={id}
           files={files.answer?.ok ? files.answer.value.files : []}
+          aside={files.answer?.ok ? files.answer.value.aside : []}
           instruments={instruments.answer?.ok ? instruments.answer.value.instruments : []}
           onChange={changed}
         />

@@ -112,10 +112,11 @@ function columnsPart(columns: readonly ColumnTimes[]): string[] {
       return `- ${what}: power ${g.toFixed(2)}, limit ${limits.growth}: ${kept(g <= limits.growth)}`;
     }),
     '',
-    'Panels cost in proportion to the columns, and so does the air, which is solved as a band. What grows faster is the',
-    'long-wave exchange: every surface sees every other, so their equations stay full, and factoring them takes the third',
-    'power, each solve the second. The program itself takes 8 to 16 columns and two more for each lamp; 32 and 64 serve',
-    'only to see whether the answers still move.',
+    'Panels cost in proportion to the columns, and so does the air, which is solved as a band. The long-wave exchange links',
+    'every surface with every other; a box cut into more columns than the program itself takes (8 to 16, two more for each',
+    'lamp) exchanges it in as many groups of neighbours as 16 columns have, so that what stays full does not grow further',
+    '(docs/theory/box-radiation.md says how far that is from the full exchange). 32 and 64 columns serve only to see whether',
+    'the answers still move.',
   ];
 }
 

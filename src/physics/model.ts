@@ -50,6 +50,8 @@ export interface BoxModel {
   readonly radiant: RadiantGroups;
   /** emissivity_i A_i B_ij [m2] of the radiant groups, symmetric: long-wave exchange once multiplied by 4 sigma T^3. */
   readonly greyExchange: Float64Array;
+  /** The same of each group with all others and itself [m2]. */
+  readonly greySum: Float64Array;
   readonly chains: readonly Chain[];
   readonly heaters: readonly HeaterPath[];
   readonly openings: Openings;
@@ -73,6 +75,7 @@ export interface BoxGeometry {
   readonly emissivity: readonly number[];
   readonly longShares: Float64Array;
   readonly greyExchange: Float64Array;
+  readonly greySum: Float64Array;
   readonly shortAbsorb: readonly number[];
   readonly shortReflect: readonly number[];
   readonly shortShares: Float64Array;
@@ -128,6 +131,7 @@ export function boxGeometry(
     emissivity,
     longShares,
     greyExchange,
+    greySum: rowSums(greyExchange, emissivity.length),
     shortAbsorb,
     shortReflect,
     shortShares,
@@ -150,6 +154,7 @@ export function modelFrom(geometry: BoxGeometry, parameters: Parameters = bestPa
     areas: geometry.areas,
     radiant: geometry.radiant,
     greyExchange: geometry.greyExchange,
+    greySum: geometry.greySum,
     chains,
     heaters,
     openings: openingsOf(enclosure, grid, parameters),
@@ -171,6 +176,9 @@ export function modelFrom(geometry: BoxGeometry, parameters: Parameters = bestPa
     }),
   };
 }
+
+const rowSums = (a: Float64Array, n: number): Float64Array =>
+  Float64Array.from({ length: n }, (_, i) => a.subarray(i * n, (i + 1) * n).reduce((sum, v) => sum + v, 0));
 
 /** From the inner surface through the panel to the room, outer film about 7 W/m2K [W/m2K]. */
 function backConductance(chain: Chain, areaM2: number): number {

@@ -10,7 +10,6 @@ import {
 import { type Layout, layoutOf } from './kernel/layout.ts';
 import { mixingOf } from './mixing.ts';
 import type { BoxModel } from './model.ts';
-import type { RadiantGroups } from './radiant-groups.ts';
 import { type Ventilation, ventilationOf } from './ventilation.ts';
 
 const sigma = 5.670374419e-8;
@@ -115,7 +114,7 @@ export function networkAt(model: BoxModel, state: BoxState, roomC: number, conve
     own[s] = g;
     air[a * wide + halfBand] = air[a * wide + halfBand]! + g;
   }
-  const { radiant, radiantSum, beyondMean } = radiation(model.radiant, model.greyExchange, surfaceC);
+  const { radiant, radiantSum, beyondMean } = radiation(model, surfaceC);
   const link = (a: number, b: number, g: number) => {
     const i = order[a]!;
     const j = order[b]!;
@@ -175,8 +174,7 @@ export function followRoom(model: BoxModel, { outsideC }: Network, roomC: number
 /** Grey long-wave exchange between radiant groups, linear in temperature at the present fourth-power means of each pair,
  *  and what each surface sends beyond its group's mean. Every flow is between two surfaces, so nothing is lost on the way. */
 function radiation(
-  { count, groupOf, share, single }: RadiantGroups,
-  exchange: Float64Array,
+  { radiant: { count, groupOf, share, single }, greyExchange: exchange, greySum }: BoxModel,
   surfaceC: Float64Array,
 ): Pick<Network, 'radiant' | 'radiantSum' | 'beyondMean'> {
   const meanK = single ? surfaceC.map((t) => t + 273.15) : fourthPowerMeans(count, groupOf, share, surfaceC);
@@ -198,13 +196,10 @@ function radiation(
     radiantSum[i] = radiantSum[i]! + sum;
   }
   if (single) return { radiant, radiantSum, beyondMean: none };
-  const sent = Float64Array.from(meanK, (_, g) =>
-    exchange.subarray(g * count, (g + 1) * count).reduce((sum, v) => sum + v, 0),
-  );
   const beyondMean = surfaceC.map((t, s) => {
     const g = groupOf[s]!;
     const k = t + 273.15;
-    return share[s]! * sigma * sent[g]! * (k * k + meanK[g]! * meanK[g]!) * (k + meanK[g]!);
+    return share[s]! * sigma * greySum[g]! * (k * k + meanK[g]! * meanK[g]!) * (k + meanK[g]!);
   });
   return { radiant, radiantSum, beyondMean };
 }

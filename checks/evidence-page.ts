@@ -49,6 +49,8 @@ export interface HeldFact {
   readonly title: string;
   readonly found: Readonly<Record<string, unknown>>;
   readonly note?: string;
+  /** Why no module compares it; a fact that is compared has none. */
+  readonly whyNot?: string;
 }
 
 /** The whole page as Markdown. @param rows judged rows of every module @param facts measured facts; those with a judged row are left out
@@ -134,13 +136,13 @@ function reasons(rows: readonly JudgedRow[]): string[] {
 function heldList(facts: readonly HeldFact[]): string[] {
   if (facts.length === 0) return [];
   return [
-    '## Measured facts held, not yet compared',
+    '## Measured facts held, not compared',
     '',
-    'Readings that no check compares with the program yet, because nothing in it predicts them alone or their conditions are not fully known. They are not counted above.',
+    'Readings that no check compares with the program, each with the reason. They are not counted above.',
     '',
     ...facts.map(
       (fact) =>
-        `- ${fact.id}: ${fact.title}: ${JSON.stringify(fact.found)} (${fact.source})${fact.note ? ` ${fact.note}` : ''}`,
+        `- ${fact.id}: ${fact.title}: ${JSON.stringify(fact.found)} (${fact.source})${fact.note ? ` ${fact.note}` : ''} **Not compared:** ${fact.whyNot ?? 'no reason given'}`,
     ),
     '',
   ];

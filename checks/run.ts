@@ -1,5 +1,5 @@
 // Compares the program with the outside world, writes docs/evidence.md, and exits 1 when something disagrees that is not
-// listed with its reason in known-disagreements.ts. Usage: npm run check [-- --list] (prints every row).
+// listed with its reason in known-disagreements.ts, or when a measured fact is neither compared nor said why not. Usage: npm run check [-- --list] (prints every row).
 import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { checkKinds, type JudgedRow, judge } from './check-row.ts';
 import { enduredSection, type LoadRun, type SurvivalRun } from './endured/pages.ts';
@@ -48,6 +48,12 @@ const healed = knownDisagreements.filter(
 for (const one of healed)
   console.log(`listed as disagreeing but does not (or no longer exists): ${one.id} ${one.quantity}`);
 for (const key of unknown) console.log(`source missing in checks/sources.json: ${key}`);
+const compared = (id: string) => rows.some((row) => row.id === id);
+const unexplained = facts.filter((fact) => compared(fact.id) === (fact.whyNot !== undefined));
+for (const { id } of unexplained)
+  console.log(
+    `${id} in measured/facts.json: ${compared(id) ? 'compared, yet it says why not' : 'not compared, and no reason is given'}`,
+  );
 const failed = rows.filter((row) => row.verdict === 'disagrees').length;
 console.log(`${rows.length - failed} passed, ${failed} failed`);
-process.exitCode = failed > 0 || healed.length > 0 || unknown.length > 0 ? 1 : 0;
+process.exitCode = failed + healed.length + unknown.length + unexplained.length > 0 ? 1 : 0;

@@ -1,4 +1,4 @@
-// Writes docs/theory/tornado-wood-1200.svg and the tables in docs/theory/box-uncertainty.md: each uncertain parameter
+// Writes docs/theory/tornado-*.svg, one for each example, and the tables in docs/theory/box-uncertainty.md: each uncertain parameter
 // moved alone from the low to the high end of its belief, dial fixed, and what that does to the answer.
 // Why: a page that says what matters most must be printed from the priors. Exit code 0; with --check 1 when a file differs.
 import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
@@ -13,6 +13,16 @@ const root = fileURLToPath(new URL('..', import.meta.url));
 const [open, close] = ['<!-- effects: written by scripts/write-tornado.ts -->', '<!-- end of effects -->'];
 const { facts } = loadFacts(`${root}data`);
 const priors = JSON.parse(readFileSync(`${root}data/priors.json`, 'utf8')) as Priors;
+
+/** The examples by the name of their file, and what they are called above their picture. */
+const boxes: Readonly<Record<string, string>> = {
+  'wood-1200': 'Wooden box, 120 cm',
+  'glass-mesh-900': 'Glass box, 90 cm, mesh lid',
+  'large-wood-1800': 'Large wooden box, 180 cm',
+  'pvc-1200': 'Foamed PVC box, 120 cm, radiant panel',
+  'tall-wood': 'Tall wooden box',
+  'tub-mat-600': 'Plastic tub, 60 cm, heat mat',
+};
 
 function exampleEffects(file: string): Effect[] {
   const read = enclosureFrom(JSON.parse(readFileSync(`${root}data/examples/${file}`, 'utf8')), facts.materials);
@@ -32,19 +42,21 @@ function mainTable(effects: readonly Effect[]): string[] {
   return [`| parameter | 90 % of the belief | ${head} |`, `|---|---|${measures.map(() => '---').join('|')}|`, ...rows];
 }
 
-function othersTable(files: readonly string[]): string[] {
-  const rows = files.map((file) => {
-    const effects = exampleEffects(file);
+function othersTable(others: readonly (readonly [string, readonly Effect[]])[]): string[] {
+  const rows = others.map(([name, effects]) => {
     const first = (id: string) =>
       [...effects]
         .sort((a, b) => b.width[id]! - a.width[id]!)
         .slice(0, 3)
         .map((e) => `${e.words} ${e.width[id]!.toFixed(1)}`)
         .join(', ');
-    return `| ${file.replace('.json', '')} | ${first('basking')} | ${first('cool')} |`;
+    return `| ${name} | ${first('basking')} | ${first('cool')} |`;
   });
   return ['| example | basking surface (K, low to high) | cool-end air (K) |', '|---|---|---|', ...rows];
 }
+
+const pictures = (others: readonly (readonly [string, unknown])[]): string[] =>
+  others.flatMap(([name]) => ['', `![${boxes[name]}: what each parameter alone changes](tornado-${name}.svg)`]);
 
 function withTables(page: string, tables: readonly string[]): string {
   const start = page.indexOf(open);
@@ -54,13 +66,25 @@ function withTables(page: string, tables: readonly string[]): string {
 }
 
 function main(check: boolean): number {
-  const wood = exampleEffects('wood-1200.json');
-  const others = readdirSync(`${root}data/examples`).filter((f) => f.endsWith('.json') && f !== 'wood-1200.json');
+  const names = readdirSync(`${root}data/examples`)
+    .filter((f) => f.endsWith('.json'))
+    .map((f) => f.replace('.json', ''))
+    .sort();
+  const unnamed = names.filter((name) => !(name in boxes));
+  if (unnamed.length > 0) throw new Error(`scripts/write-tornado.ts has no title for ${unnamed.join(', ')}`);
+  const all = names.map((name) => [name, exampleEffects(`${name}.json`)] as const);
+  const [, wood] = all.find(([name]) => name === 'wood-1200')!;
+  const others = all.filter(([name]) => name !== 'wood-1200');
   const page = `${root}docs/theory/box-uncertainty.md`;
   const wanted = [
-    [`${root}docs/theory/tornado-wood-1200.svg`, tornadoSvg(wood)],
-    [page, withTables(readFileSync(page, 'utf8'), [...mainTable(wood), '', ...othersTable(others.sort())])],
-  ] as const;
+    ...all.map(
+      ([name, effects]) => [`${root}docs/theory/tornado-${name}.svg`, tornadoSvg(boxes[name]!, effects)] as const,
+    ),
+    [
+      page,
+      withTables(readFileSync(page, 'utf8'), [...mainTable(wood), '', ...othersTable(others), ...pictures(others)]),
+    ] as const,
+  ];
   let differs = 0;
   for (const [path, text] of wanted) {
     if (!check) writeFileSync(path, text);

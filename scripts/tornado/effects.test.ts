@@ -28,7 +28,7 @@ test('a belief without width moves nothing', () => {
 });
 
 test('the picture names every belief and holds no broken number', () => {
-  const svg = tornadoSvg(effects);
+  const svg = tornadoSvg('Plastic tub', effects);
   for (const e of effects) expect(svg).toContain(`>${e.words}</text>`);
   expect(svg).not.toMatch(/NaN|Infinity|undefined/);
 });

@@ -17,12 +17,12 @@ const at = (v: number): string => v.toFixed(1);
 const escaped = (s: string): string => s.replaceAll('&', '&amp;').replaceAll('<', '&lt;');
 const signed = (v: number, digits: number): string => (v >= 0 ? '+' : '−') + Math.abs(v).toFixed(digits);
 
-/** The whole picture. Its title states the finding. */
-export function tornadoSvg(effects: readonly Effect[]): string {
+/** The whole picture. Its title states the finding. @param box what the box is, as the title begins */
+export function tornadoSvg(box: string, effects: readonly Effect[]): string {
   const width = left + measures.length * (columnW + gapW);
   const height = top + effects.length * rowH + 58;
   const [first, second] = effects;
-  const finding = `Wooden box, 120 cm, dial fixed: ${first!.words} and ${second!.words} move the basking surface most`;
+  const finding = `${box}, dial fixed: ${first!.words} and ${second!.words} move the basking surface most`;
   return [
     `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${width} ${height}" role="img" aria-labelledby="t d" font-family="'Source Sans 3', sans-serif" font-size="14" fill="${ink}">`,
     `<title id="t">${escaped(finding)}</title>`,

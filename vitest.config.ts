@@ -5,6 +5,7 @@ const database = [
   'src/records/**/*.test.ts',
   'src/desk/**/*.test.ts',
   'src/server/**/*.test.ts',
+  'scripts/load/*.test.ts',
   'scripts/survive/*.test.ts',
 ];
 /** Each file has its own program, port and database, so that every core may have one. Of itself the runner leaves one free. */

@@ -88,8 +88,10 @@ export async function halfDoneEnquiries(
         when e.document#>>'{answers,speciesId}' is null or e.document#>>'{answers,winterLowC}' is null
           or e.document#>>'{answers,summerHighC}' is null or e.document#>>'{answers,rhPct}' is null then 'questions'
         when coalesce(jsonb_typeof(e.document->'enclosure'), 'null') <> 'object' then 'box'
-        when not exists (select 1 from plan_result where enquiry_id = e.id) then 'plan'
-        when not exists (select 1 from proof_result where enquiry_id = e.id and answer->>'verdict' = 'proven') then 'proof'
+        -- Asked row by row on purpose: "not exists" may be answered by reading all proofs of all shops once.
+        when (select 1 from plan_result where enquiry_id = e.id limit 1) is null then 'plan'
+        when (select 1 from proof_result where enquiry_id = e.id and answer->>'verdict' = 'proven' limit 1) is null
+          then 'proof'
         else 'placement' end as next
     from (select * from enquiry q where q.branch_id = ${branchId} and q.updated_at >= ${since}
       and not exists (select 1 from placement where enquiry_id = q.id)

@@ -1,4 +1,5 @@
 // What a rehearsal answers: whether and when each line is crossed, what the instruments would show, which guard stops it.
+import type { Told } from '../../husbandry/coded.ts';
 import type { FaultCase } from '../../husbandry/fact-tables.ts';
 import type { Interval } from '../plan-answer.ts';
 import type { FaultRow } from './fault-run.ts';
@@ -24,6 +25,7 @@ export interface AlarmFinding {
 export interface GuardFinding {
   readonly guard: GuardKind;
   readonly say: string;
+  readonly told: Told;
   /** The same line with the guard: hours of the best-estimate version, null when it is no longer crossed. */
   readonly hours: number | null;
   readonly stops: boolean;
@@ -37,6 +39,8 @@ export interface FaultFinding {
   readonly case: FaultCase;
   /** What was played, or why this home cannot have the fault. */
   readonly played: string;
+  /** The same without a language. */
+  readonly told: Told;
   readonly skipped: boolean;
   readonly hoursWatched: number;
   /** Best-estimate version, a row every quarter of an hour. */
@@ -63,6 +67,8 @@ export interface PowerCutCard {
   readonly after: readonly { readonly hours: number; readonly warmestC: number; readonly coolestC: number }[];
   readonly insulationHours: number | null;
   readonly steps: readonly string[];
+  /** The same without a language. */
+  readonly toldSteps: readonly Told[];
 }
 
 export interface FaultRehearsal {

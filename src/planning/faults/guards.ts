@@ -1,6 +1,7 @@
 // Would a guard have stopped it? The fault is played again with a second cut-out, with the weakest heater that still holds
 // the winter, or with foam round the box. Best-estimate version only; the spread is that of the fault itself.
 
+import { coded, isSaying, type Saying, told } from '../../husbandry/coded.ts';
 import type { Enclosure, Thermostat } from '../../physics/enclosure.ts';
 import { mainHeater } from '../../physics/grid.ts';
 import type { BoxModel } from '../../physics/model.ts';
@@ -40,7 +41,8 @@ export function guardFindings(
     return [
       {
         guard,
-        say: made.say,
+        say: made.say.en,
+        told: told(made.say),
         hours,
         stops: hours === null,
         worstWithout: worstValue(without, line),
@@ -52,9 +54,16 @@ export function guardFindings(
 
 const worstValue = (rows: readonly FaultRow[], line: HarmLine): number => readingFor(line.kind, worstRow(rows, line));
 
+export const guardSayings = coded('guard', {
+  cutOut: (dial: string) => `A second cut-out with its own probe beside the first, set to ${dial} °C.`,
+  fewerWatts: (watts: string, instead: string) =>
+    `A heater of ${watts} W instead of ${instead} W: enough for the coldest day with a quarter in hand.`,
+  foam: (thick: string) => `${thick} mm of foam outside on all sides but the front.`,
+});
+
 interface Guarded {
   readonly plan: FaultRunPlan;
-  readonly say: string;
+  readonly say: Saying;
 }
 
 function guarded(guard: GuardKind, rehearsal: Rehearsal, input: RehearseInput, aims: FaultAims): Guarded | null {
@@ -63,11 +72,11 @@ function guarded(guard: GuardKind, rehearsal: Rehearsal, input: RehearseInput, a
     const main = mainThermostatOf(enclosure);
     const like = enclosure.thermostats[main];
     const plan = faultPlan(rehearsal, enclosure, aims);
-    if (!like || typeof plan === 'string') return null;
+    if (!like || isSaying(plan)) return null;
     const cutC = like.setDayC + cutOutAboveDialK;
     return {
       plan: withCutOut(plan, like, main, cutC),
-      say: `A second cut-out with its own probe beside the first, set to ${cutC.toFixed(1)} °C.`,
+      say: guardSayings.cutOut(cutC.toFixed(1)),
     };
   }
   if (guard === 'fewer-watts') {
@@ -80,17 +89,15 @@ function guarded(guard: GuardKind, rehearsal: Rehearsal, input: RehearseInput, a
     const weaker = withHeaters(enclosure, (_, k) => (k === i ? { powerW: watts } : {}));
     if (mainHeater(weaker) !== i) return null;
     const plan = faultPlan(rehearsal, weaker, { ...aims, winterDutyFrac: duty });
-    if (typeof plan === 'string') return null;
+    if (isSaying(plan)) return null;
     return {
       plan,
-      say: `A heater of ${watts} W instead of ${heater.powerW} W: enough for the coldest day with a quarter in hand.`,
+      say: guardSayings.fewerWatts(String(watts), String(heater.powerW)),
     };
   }
   if (!(foam.materialId in input.materials)) return null;
   const plan = faultPlan(rehearsal, insulated(enclosure, foam.materialId, foam.thicknessM), aims);
-  return typeof plan === 'string'
-    ? null
-    : { plan, say: `${foam.thicknessM * 1000} mm of foam outside on all sides but the front.` };
+  return isSaying(plan) ? null : { plan, say: guardSayings.foam(String(foam.thicknessM * 1000)) };
 }
 
 /** Cuts the power of the main heater while a probe of the cut-out's own, where the plan has the first one, is too warm.

@@ -1,6 +1,7 @@
 // How each fault of the catalogue is played on a plan: what changes in the home, in its room or in its running, when it
 // begins and how long it is watched. Sizes of the changes are our choice and are said with the result.
 // Leaves out: faults that no simulation can show (data/faults.json says "log" or "ask").
+import { coded, type Saying } from '../../husbandry/coded.ts';
 import type { Enclosure, RoomDay } from '../../physics/enclosure.ts';
 import { mainHeater } from '../../physics/grid.ts';
 import type { BoxModel } from '../../physics/model.ts';
@@ -26,9 +27,9 @@ export interface Rehearsal {
   readonly startH: number;
   readonly hours: number;
   /** What exactly is changed, with its size. */
-  readonly played: string;
+  readonly played: Saying;
   /** Null: this home cannot have this fault; the words say why. */
-  readonly altered?: (e: Enclosure, aims: FaultAims) => Enclosure | string;
+  readonly altered?: (e: Enclosure, aims: FaultAims) => Enclosure | Saying;
   readonly room?: (day: RoomDay) => RoomDay;
   readonly options?: (model: BoxModel, aims: FaultAims) => Partial<RunOptions>;
   /** Guards worth playing too. */
@@ -54,15 +55,52 @@ export const wetProbeReadsLowK = 4;
 export const doorSlitM = 0.005;
 export const dryRoomPct = 25;
 export const buriedMatM = 0.08;
+/** A box moved to a window: how much colder its night is, and the winter sun on its front; our choice. */
+export const windowColderK = 4;
+export const windowSunWPerM2 = 250;
 const cutHours = 24;
+
+/** What was played, by the id of the fault, and why some homes cannot have it. */
+const say = coded('fault', {
+  H1: 'The main heater at full power day and night, on the hottest day.',
+  H2: 'The thermostat stays at full power from 9:00 on, on the hottest day.',
+  H3: 'The main thermostat gives no power from 20:00 on, on the coldest night.',
+  H4: 'The main heater burns out at 20:00 on the coldest night.',
+  H5: 'The probe hangs outside and reads the room, on the coldest day.',
+  H6: 'The probe sits on the same wall at the cool end, on the coldest day.',
+  H7: (value: string) => `The probe is wet or shaded and reads ${value} K low.`,
+  H8: 'The dial is set to the wanted basking temperature, day and night.',
+  H10: 'The same heater switched on and off with a differential of 2 K.',
+  H11: 'The power stays at what the coldest day needs, on the hottest day.',
+  H13: 'Both heaters hang on the first thermostat.',
+  H15: 'The clock of the heaters is six hours late: night set points until 14:00, in winter.',
+  H16: (value: string) => `A cold snap: the room ${value} K colder than its coldest day, all day.`,
+  H17: 'The hottest day of the room as entered, nothing else changed.',
+  H18: (value: string) => `Sun of ${value} W/m² on the front from 10:00 to 16:00 on the hottest day.`,
+  H19: (value: string) => `Three days with ${value} °C in the room by day, 9 K less at night.`,
+  H20: (value: string) => `No power from 20:00 on for ${value} hours, on the coldest night.`,
+  H21: (value: string) => `The mat lies under ${value} mm of substrate.`,
+  W1: 'Nobody mists and nothing is kept damp.',
+  W2: 'Vents shut, mesh covered, half of the floor wet.',
+  W3: 'The bowl stands at the warm end.',
+  W5: 'The coldest night as entered, with the usual water: dew on the front.',
+  W6: (value: string) => `Room air of ${value} % relative humidity in winter.`,
+  M6: 'The thermostat’s probe takes ten minutes to follow.',
+  E2: (value: string) => `The front door stands open by ${value} mm, on the coldest night.`,
+  E9: (colder: string, sun: string) =>
+    `The box stands at a window: the coldest night and day ${colder} K colder, sun of ${sun} W/m² on the front from 10:00 to 14:00, dial as it was.`,
+  noThermostat: 'No thermostat drives the main heater.',
+  oneHeater: 'There is only one heater.',
+  noMat: 'There is no heat mat.',
+  noBowl: 'No bowl is drawn.',
+});
 
 const stuckAt =
   (duty: (aims: FaultAims) => number) =>
   (model: BoxModel, aims: FaultAims): Partial<RunOptions> => ({
     stuck: { thermostat: mainThermostatOf(model.enclosure), duty: duty(aims), fromH: 0 },
   });
-const needsThermostat = (e: Enclosure): Enclosure | string =>
-  mainThermostatOf(e) < 0 ? 'No thermostat drives the main heater.' : e;
+const needsThermostat = (e: Enclosure): Enclosure | Saying => (mainThermostatOf(e) < 0 ? say.noThermostat : e);
 const daily = { season: 'summer', startH: 9, hours: 24 } as const;
 const nightly = { season: 'winter', startH: 20, hours: 24 } as const;
 
@@ -71,7 +109,7 @@ export const rehearsals: readonly Rehearsal[] = [
     id: 'H1',
     ...daily,
     feared: ['burns', 'too-hot'],
-    played: 'The main heater at full power day and night, on the hottest day.',
+    played: say.H1,
     altered: (e) => withHeaters(e, (_, i) => (i === mainHeater(e) ? { thermostatId: null } : {})),
     guards: ['fewer-watts'],
   },
@@ -79,7 +117,7 @@ export const rehearsals: readonly Rehearsal[] = [
     id: 'H2',
     ...daily,
     feared: ['too-hot', 'burns'],
-    played: 'The thermostat stays at full power from 9:00 on, on the hottest day.',
+    played: say.H2,
     altered: needsThermostat,
     options: stuckAt(() => 1),
     guards: ['cut-out', 'fewer-watts'],
@@ -88,7 +126,7 @@ export const rehearsals: readonly Rehearsal[] = [
     id: 'H3',
     ...nightly,
     feared: ['too-cold'],
-    played: 'The main thermostat gives no power from 20:00 on, on the coldest night.',
+    played: say.H3,
     altered: needsThermostat,
     options: stuckAt(() => 0),
     guards: ['insulation'],
@@ -97,7 +135,7 @@ export const rehearsals: readonly Rehearsal[] = [
     id: 'H4',
     ...nightly,
     feared: ['too-cold'],
-    played: 'The main heater burns out at 20:00 on the coldest night.',
+    played: say.H4,
     options: (model) => ({ dead: { heater: Math.max(0, mainHeater(model.enclosure)), fromH: 0 } }),
     guards: ['insulation'],
   },
@@ -106,7 +144,7 @@ export const rehearsals: readonly Rehearsal[] = [
     ...daily,
     season: 'winter',
     feared: ['burns', 'too-hot'],
-    played: 'The probe hangs outside and reads the room, on the coldest day.',
+    played: say.H5,
     altered: needsThermostat,
     options: (model) => ({
       probeOverride: (t, _, roomC) => (t === mainThermostatOf(model.enclosure) ? roomC : null),
@@ -118,8 +156,8 @@ export const rehearsals: readonly Rehearsal[] = [
     ...daily,
     season: 'winter',
     feared: ['burns', 'too-hot'],
-    played: 'The probe sits on the same wall at the cool end, on the coldest day.',
-    altered: (e) => (mainThermostatOf(e) < 0 ? 'No thermostat drives the main heater.' : probeAtCoolEnd(e)),
+    played: say.H6,
+    altered: (e) => (mainThermostatOf(e) < 0 ? say.noThermostat : probeAtCoolEnd(e)),
     guards: ['cut-out', 'fewer-watts'],
   },
   {
@@ -127,7 +165,7 @@ export const rehearsals: readonly Rehearsal[] = [
     ...daily,
     season: 'winter',
     feared: ['burns', 'too-hot'],
-    played: `The probe is wet or shaded and reads ${wetProbeReadsLowK} K low.`,
+    played: say.H7(String(wetProbeReadsLowK)),
     altered: needsThermostat,
     options: (model) => ({ probeOverride: lowReading(model) }),
     guards: ['cut-out', 'fewer-watts'],
@@ -137,10 +175,10 @@ export const rehearsals: readonly Rehearsal[] = [
     ...daily,
     feared: ['burns', 'too-hot'],
     season: 'winter',
-    played: 'The dial is set to the wanted basking temperature, day and night.',
+    played: say.H8,
     altered: (e, aims) =>
       mainThermostatOf(e) < 0
-        ? 'No thermostat drives the main heater.'
+        ? say.noThermostat
         : withThermostats(e, (t) => ({
             setDayC: Math.max(t.setDayC, aims.wantedBaskingC),
             setNightC: Math.max(t.setNightC, aims.wantedBaskingC),
@@ -153,11 +191,9 @@ export const rehearsals: readonly Rehearsal[] = [
     season: 'winter',
     hours: 12,
     feared: ['too-hot', 'too-cold'],
-    played: 'The same heater switched on and off with a differential of 2 K.',
+    played: say.H10,
     altered: (e) =>
-      mainThermostatOf(e) < 0
-        ? 'No thermostat drives the main heater.'
-        : withThermostats(e, () => ({ control: 'on-off', bandK: 2 })),
+      mainThermostatOf(e) < 0 ? say.noThermostat : withThermostats(e, () => ({ control: 'on-off', bandK: 2 })),
     guards: ['fewer-watts'],
     fineSteps: true,
   },
@@ -165,7 +201,7 @@ export const rehearsals: readonly Rehearsal[] = [
     id: 'H11',
     ...daily,
     feared: ['too-hot', 'burns'],
-    played: 'The power stays at what the coldest day needs, on the hottest day.',
+    played: say.H11,
     altered: needsThermostat,
     options: stuckAt((aims) => aims.winterDutyFrac),
     guards: [],
@@ -175,10 +211,10 @@ export const rehearsals: readonly Rehearsal[] = [
     ...daily,
     season: 'winter',
     feared: ['burns', 'too-hot'],
-    played: 'Both heaters hang on the first thermostat.',
+    played: say.H13,
     altered: (e) => {
       const first = e.thermostats[0];
-      if (e.heaters.length < 2 || !first) return 'There is only one heater.';
+      if (e.heaters.length < 2 || !first) return say.oneHeater;
       return withHeaters(e, () => ({ thermostatId: first.id }));
     },
     guards: [],
@@ -187,7 +223,7 @@ export const rehearsals: readonly Rehearsal[] = [
     id: 'H15',
     ...nightly,
     feared: ['too-cold'],
-    played: 'The clock of the heaters is six hours late: night set points until 14:00, in winter.',
+    played: say.H15,
     altered: (e) => ({ ...e, day: { startH: (e.day.startH + 6) % 24, endH: (e.day.endH + 6) % 24 } }),
     guards: [],
   },
@@ -195,7 +231,7 @@ export const rehearsals: readonly Rehearsal[] = [
     id: 'H16',
     ...nightly,
     feared: ['too-cold'],
-    played: `A cold snap: the room ${coldSnapK} K colder than its coldest day, all day.`,
+    played: say.H16(String(coldSnapK)),
     room: (day) => ({ ...shifted(day, -coldSnapK) }),
     guards: ['insulation'],
   },
@@ -203,14 +239,14 @@ export const rehearsals: readonly Rehearsal[] = [
     id: 'H17',
     ...daily,
     feared: ['too-hot'],
-    played: 'The hottest day of the room as entered, nothing else changed.',
+    played: say.H17,
     guards: ['fewer-watts'],
   },
   {
     id: 'H18',
     ...daily,
     feared: ['too-hot', 'burns'],
-    played: `Sun of ${sunOnGlassWPerM2} W/m² on the front from 10:00 to 16:00 on the hottest day.`,
+    played: say.H18(String(sunOnGlassWPerM2)),
     room: (day) => ({ ...day, sunPeakWPerM2: sunOnGlassWPerM2, sunFromH: 10, sunToH: 16 }),
     guards: [],
   },
@@ -219,7 +255,7 @@ export const rehearsals: readonly Rehearsal[] = [
     ...daily,
     hours: 72,
     feared: ['too-hot'],
-    played: `Three days with ${heatWaveHighC} °C in the room by day, 9 K less at night.`,
+    played: say.H19(String(heatWaveHighC)),
     room: (day) => ({ ...plain(day), lowC: heatWaveHighC - 9, highC: heatWaveHighC }),
     guards: [],
   },
@@ -227,7 +263,7 @@ export const rehearsals: readonly Rehearsal[] = [
     id: 'H20',
     ...nightly,
     feared: ['too-cold'],
-    played: `No power from 20:00 on for ${cutHours} hours, on the coldest night.`,
+    played: say.H20(String(cutHours)),
     options: () => ({ powerCut: { fromH: 0, toH: 1000 } }),
     guards: ['insulation'],
   },
@@ -236,9 +272,9 @@ export const rehearsals: readonly Rehearsal[] = [
     ...daily,
     feared: ['burns', 'too-cold'],
     buried: true,
-    played: `The mat lies under ${buriedMatM * 1000} mm of substrate.`,
+    played: say.H21(String(buriedMatM * 1000)),
     altered: (e) => {
-      if (!e.heaters.some((h) => h.kind === 'heat-mat')) return 'There is no heat mat.';
+      if (!e.heaters.some((h) => h.kind === 'heat-mat')) return say.noMat;
       const materialId = e.substrate?.materialId ?? 'aspen-chips';
       return { ...e, substrate: { materialId, depthM: Math.min(buriedMatM, e.box.heightM / 2), wetFrac: 0 } };
     },
@@ -249,7 +285,7 @@ export const rehearsals: readonly Rehearsal[] = [
     ...daily,
     season: 'winter',
     feared: ['too-dry'],
-    played: 'Nobody mists and nothing is kept damp.',
+    played: say.W1,
     altered: (e) => ({ ...e, misting: null, substrate: e.substrate && { ...e.substrate, wetFrac: 0 } }),
     guards: [],
   },
@@ -257,7 +293,7 @@ export const rehearsals: readonly Rehearsal[] = [
     id: 'W2',
     ...nightly,
     feared: ['too-damp'],
-    played: 'Vents shut, mesh covered, half of the floor wet.',
+    played: say.W2,
     altered: (e) => ({
       ...airtight(e),
       substrate: { materialId: 'coir-dry', depthM: 0.04, ...e.substrate, wetFrac: 0.5 },
@@ -269,15 +305,15 @@ export const rehearsals: readonly Rehearsal[] = [
     ...daily,
     season: 'winter',
     feared: ['too-damp', 'too-dry'],
-    played: 'The bowl stands at the warm end.',
-    altered: (e) => (e.bowl ? bowlAtWarmEnd(e) : 'No bowl is drawn.'),
+    played: say.W3,
+    altered: (e) => (e.bowl ? bowlAtWarmEnd(e) : say.noBowl),
     guards: [],
   },
   {
     id: 'W5',
     ...nightly,
     feared: ['too-damp'],
-    played: 'The coldest night as entered, with the usual water: dew on the front.',
+    played: say.W5,
     guards: [],
   },
   {
@@ -285,7 +321,7 @@ export const rehearsals: readonly Rehearsal[] = [
     ...daily,
     season: 'winter',
     feared: ['too-dry'],
-    played: `Room air of ${dryRoomPct} % relative humidity in winter.`,
+    played: say.W6(String(dryRoomPct)),
     room: (day) => ({ ...day, rhPct: Math.min(day.rhPct, dryRoomPct) }),
     guards: [],
   },
@@ -295,7 +331,7 @@ export const rehearsals: readonly Rehearsal[] = [
     season: 'winter',
     hours: 12,
     feared: ['too-hot', 'too-cold'],
-    played: 'The thermostat’s probe takes ten minutes to follow.',
+    played: say.M6,
     altered: needsThermostat,
     options: () => ({ probeLagS: 600 }),
     guards: [],
@@ -304,9 +340,17 @@ export const rehearsals: readonly Rehearsal[] = [
     id: 'E2',
     ...nightly,
     feared: ['too-cold', 'too-dry'],
-    played: `The front door stands open by ${doorSlitM * 1000} mm, on the coldest night.`,
+    played: say.E2(String(doorSlitM * 1000)),
     altered: (e) => doorAjar(e, doorSlitM),
     guards: [],
+  },
+  {
+    id: 'E9',
+    ...nightly,
+    feared: ['too-cold', 'too-hot'],
+    played: say.E9(String(windowColderK), String(windowSunWPerM2)),
+    room: (day) => ({ ...shifted(day, -windowColderK), sunPeakWPerM2: windowSunWPerM2, sunFromH: 10, sunToH: 14 }),
+    guards: ['insulation'],
   },
 ];
 

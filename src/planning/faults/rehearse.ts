@@ -1,6 +1,8 @@
 // Rehearses the whole catalogue on one plan: each fault in several versions of the box, with its guards, ranked by harm and
 // likelihood. A generator, so that each finding can be shown as it comes and the rest left off.
+
 import type { ClimateNeeds } from '../../husbandry/climate.ts';
+import { isSaying, type Saying, told } from '../../husbandry/coded.ts';
 import type { FaultCase } from '../../husbandry/fact-tables.ts';
 import type { Enclosure } from '../../physics/enclosure.ts';
 import type { MaterialTable } from '../../physics/material.ts';
@@ -70,9 +72,9 @@ function aimsOf(input: RehearseInput, best: Parameters): FaultAims {
 }
 
 /** The run of one rehearsal on one home; a sentence when the home cannot have the fault. */
-export function faultPlan(rehearsal: Rehearsal, enclosure: Enclosure, aims: FaultAims): FaultRunPlan | string {
+export function faultPlan(rehearsal: Rehearsal, enclosure: Enclosure, aims: FaultAims): FaultRunPlan | Saying {
   const faulty = rehearsal.altered?.(enclosure, aims) ?? enclosure;
-  if (typeof faulty === 'string') return faulty;
+  if (isSaying(faulty)) return faulty;
   const day = enclosure.room[rehearsal.season];
   const { startH } = rehearsal;
   return {
@@ -107,9 +109,9 @@ function rehearse(
   const plan = faultPlan(rehearsal, input.enclosure, aims);
   const base = { id: rehearsal.id, case: found, hoursWatched: rehearsal.hours };
   const weight = harmWeight[found.harm] * likelihoodWeight[found.likelihood];
-  if (typeof plan === 'string') {
+  if (isSaying(plan)) {
     const nothing = { rows: [], crossings: [], first: null, shows: null, alarm: null, guards: [] };
-    return { ...base, played: plan, skipped: true, ...nothing, rank: 0 };
+    return { ...base, played: plan.en, told: told(plan), skipped: true, ...nothing, rank: 0 };
   }
   const geometries = geometriesOf(plan, input.materials);
   const runs = members.map((parameters) => seen(rehearsal, runFault(plan, geometries, parameters)));
@@ -119,7 +121,8 @@ function rehearse(
   const rows = runs[0]!;
   return {
     ...base,
-    played: rehearsal.played,
+    played: rehearsal.played.en,
+    told: told(rehearsal.played),
     skipped: false,
     rows,
     crossings,

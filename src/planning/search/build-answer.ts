@@ -89,12 +89,7 @@ function choiceOf(r: Ranked, input: SearchInput): KitChoice {
     ),
     needs,
     fit: kit.fit,
-    heart: {
-      heater: kit.heater,
-      nightHeater: kit.nightHeater,
-      thermostat: kit.thermostat,
-      nightThermostat: kit.nightThermostat,
-    },
+    heart: heartOf(kit),
     parts: kit.parts,
     dial,
     cost: kitCost(kit, energies[0]!, arrangement.enclosure, input),
@@ -113,6 +108,13 @@ function neededW(surface: Parameters<typeof kitPowers>[0], aimC: number): number
   const { day } = surface;
   return Math.max(0, day.highW + (aimC - onLine(day, 'basking-surface', day.highW)) / perWatt(day, 'basking-surface'));
 }
+
+const heartOf = ({ heater, nightHeater, thermostat, nightThermostat }: Kit) => ({
+  heater,
+  nightHeater,
+  thermostat,
+  nightThermostat,
+});
 
 const kitName = (kit: Kit): string =>
   `${kit.heater.name}${kit.nightHeater ? ` with ${kit.nightHeater.name} for the night` : ''} on ${kit.thermostat.name}`;
@@ -181,6 +183,7 @@ function fellOutOf({ state, group, kit, cost }: Cheaper, input: SearchInput): Fe
     .sort((a, b) => (a.shareHolding ?? 0) - (b.shareHolding ?? 0))[0];
   return {
     name: kitName(kit),
+    heart: heartOf(kit),
     boxId: arrangement.variant.id,
     changes: arrangement.variant.changes,
     spot: arrangement.spot,

@@ -54,6 +54,7 @@ export interface KitChoice {
 /** A kit that would have cost less than the first choice. */
 export interface FellOut {
   readonly name: string;
+  readonly heart: KitHeart;
   readonly boxId: string;
   readonly changes: readonly BoxChange[];
   readonly spot: HeaterSpot;

@@ -5,11 +5,13 @@ import type { FactWords } from '../../husbandry/fact-words.ts';
 import { germanName } from '../../husbandry/words/names-de.ts';
 import { germanRuleSayings } from '../../husbandry/words/rules-de.ts';
 import { germanClimateSayings } from '../../planning/words/climate-de.ts';
+import { germanKitSayings } from '../../planning/words/kits-de.ts';
 import { germanReadingSayings } from './readings-de.ts';
 
 export const germanSayings: Readonly<Record<string, string>> = {
   ...germanRuleSayings,
   ...germanClimateSayings,
+  ...germanKitSayings,
   ...germanReadingSayings,
 };
 

@@ -1,6 +1,8 @@
 // What each kit has cost by the end of each year, with the changes of lamps marked on the chosen one, and its table.
+
 import type { KitChoice } from '../../planning/search/search-answer.ts';
 import { useSheet } from '../settings/settings-context.tsx';
+import { kitNameText } from './kit-name.ts';
 import { type ChartLine, type ChartMark, LineChart } from './line-chart.tsx';
 import { moneyFor } from './money.ts';
 
@@ -32,7 +34,7 @@ export function CostFigure({ choices, chosen, currency, width }: CostFigureProps
     const dash = dashes[i % dashes.length];
     return {
       id: choice.id,
-      label: choice.name,
+      label: kitNameText(choice.heart, t),
       points: spent(choice),
       tone: choice.id === chosen.id ? 'warm' : 'soft',
       ...(dash ? { dash } : {}),
@@ -44,7 +46,7 @@ export function CostFigure({ choices, chosen, currency, width }: CostFigureProps
     .map((y): ChartMark => ({ x: y.year, y: own[y.year]?.[1] ?? 0, label: `${y.replaced.length} ×` }));
   const title = t('cost.title', {
     years: chosen.cost.years,
-    name: chosen.name,
+    name: kitNameText(chosen.heart, t),
     cost: money(chosen.cost.total),
   });
   return (

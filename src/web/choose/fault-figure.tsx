@@ -1,7 +1,9 @@
 // One fault as curves that run into the line that harms, the hours written where they cross, and the table behind.
+
 import type { FaultFinding } from '../../planning/faults/fault-answer.ts';
 import type { FaultRow } from '../../planning/faults/fault-run.ts';
 import type { HarmKind, HarmLine } from '../../planning/faults/harm-lines.ts';
+import { faultTitle } from '../messages/kit-words.ts';
 import { shownFromStored } from '../settings/measure.ts';
 import { useSheet } from '../settings/settings-context.tsx';
 import { type ChartLine, LineChart } from './line-chart.tsx';
@@ -65,11 +67,11 @@ export function FaultFigure({ finding, lines, width }: FaultFigureProps) {
   const title =
     first && hour !== null
       ? t('faults.title', {
-          name: finding.case.title,
+          name: faultTitle(finding.case, measure).text,
           what: t(`faults.line.${first.line.kind}`),
           hours: `${measure.number(hour, 1)} h`,
         })
-      : t('faults.titleCalm', { name: finding.case.title, hours: `${finding.hoursWatched} h` });
+      : t('faults.titleCalm', { name: faultTitle(finding.case, measure).text, hours: `${finding.hoursWatched} h` });
   return (
     <figure className="figure">
       <figcaption className="figure-title" id="fault-title">

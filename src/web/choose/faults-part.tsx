@@ -1,7 +1,8 @@
 // What can go wrong, in a list that is sorted by any column, and the chosen fault in full; the card for a power cut.
 import { useState } from 'react';
 import type { FaultFinding, PowerCutCard } from '../../planning/faults/fault-answer.ts';
-import { proseInUnits } from '../settings/prose-units.ts';
+import { faultGuard, faultTitle } from '../messages/kit-words.ts';
+import { type NeedSentence, sentence } from '../messages/need-words.ts';
 import { useSheet } from '../settings/settings-context.tsx';
 import { FaultFigure } from './fault-figure.tsx';
 import { SortableTable } from './sortable-table.tsx';
@@ -37,8 +38,8 @@ export function FaultsPart({ run, width }: FaultsPartProps) {
             {
               key: 'title',
               head: t('faults.fault'),
-              value: (f) => f.case.title,
-              cell: (f) => <span lang="en">{f.case.title}</span>,
+              value: (f) => faultTitle(f.case, measure).text,
+              cell: (f) => <Said {...faultTitle(f.case, measure)} />,
             },
             {
               key: 'hours',
@@ -69,8 +70,8 @@ export function FaultsPart({ run, width }: FaultsPartProps) {
           <h2 id="skipped-title">{t('faults.skipped')}</h2>
           <ul className="kit-needs">
             {skipped.map((f) => (
-              <li key={f.id} lang="en">
-                {`${f.case.title}. ${f.played}`}
+              <li key={f.id}>
+                <Said {...faultTitle(f.case, measure)} />. <Said {...sentence(f.told, f.played, measure)} />
               </li>
             ))}
           </ul>
@@ -79,6 +80,8 @@ export function FaultsPart({ run, width }: FaultsPartProps) {
     </>
   );
 }
+
+const Said = ({ text, lang }: NeedSentence) => <span lang={lang}>{text}</span>;
 
 export const hoursText = (
   hours: { low: number; median: number; high: number },
@@ -105,7 +108,9 @@ function FaultDetail({ finding }: { readonly finding: FaultFinding }) {
   return (
     <dl className="kit-says">
       <dt>{t('faults.played')}</dt>
-      <dd lang="en">{proseInUnits(finding.played, measure)}</dd>
+      <dd>
+        <Said {...sentence(finding.told, finding.played, measure)} />
+      </dd>
       {finding.first && (
         <>
           <dt>{t('faults.alarm')}</dt>
@@ -123,7 +128,7 @@ function FaultDetail({ finding }: { readonly finding: FaultFinding }) {
       <dt>{t('faults.guards')}</dt>
       {finding.guards.map((g) => (
         <dd key={g.guard}>
-          <span lang="en">{proseInUnits(g.say, measure)}</span>{' '}
+          <Said {...sentence(g.told, g.say, measure)} />{' '}
           <strong>
             {g.stops
               ? t('faults.guardStops')
@@ -135,7 +140,9 @@ function FaultDetail({ finding }: { readonly finding: FaultFinding }) {
           </strong>
         </dd>
       ))}
-      <dd lang="en">{finding.case.guard}</dd>
+      <dd>
+        <Said {...faultGuard(finding.case, measure)} />
+      </dd>
     </dl>
   );
 }
@@ -173,9 +180,11 @@ function CutCard({ card }: { readonly card: PowerCutCard }) {
           ))}
         </tbody>
       </table>
-      <ol lang="en" className="cut-steps">
-        {card.steps.map((step) => (
-          <li key={step}>{step}</li>
+      <ol className="cut-steps">
+        {card.steps.map((step, i) => (
+          <li key={step}>
+            <Said {...sentence(card.toldSteps[i], step, measure)} />
+          </li>
         ))}
       </ol>
     </section>

@@ -1,6 +1,8 @@
 // Kits side by side as bars of what they cost over the years: to buy, replacements, power, each with its own pattern.
+
 import type { KitChoice } from '../../planning/search/search-answer.ts';
 import { useSheet } from '../settings/settings-context.tsx';
+import { kitNameText } from './kit-name.ts';
 import { moneyFor } from './money.ts';
 
 const row = 46;
@@ -42,7 +44,7 @@ export function KitBars({ choices, currency, width, chosen, label }: KitBarsProp
           return (
             <g key={c.id} className={c.id === chosen ? 'kit-row kit-chosen' : 'kit-row'}>
               <text x={0} y={y + 13} className="kit-name">
-                {`${i + 1}  ${shortName(c.name, width)}`}
+                {`${i + 1}  ${shortName(kitNameText(c.heart, t), width)}`}
               </text>
               <rect x={0} y={y + 18} width={kit} height={bar} className="kit-part kit-buy" />
               <rect

@@ -5,6 +5,7 @@ import type { Interval } from '../../planning/plan-answer.ts';
 import type { KitChoice } from '../../planning/search/search-answer.ts';
 import { VerdictMark } from '../controls/verdict-mark.tsx';
 import { useSheet } from '../settings/settings-context.tsx';
+import { kitNameText } from './kit-name.ts';
 import { moneyFor } from './money.ts';
 import { NeedLine } from './need-line.tsx';
 
@@ -33,9 +34,7 @@ export function KitDetail({ choice, currency, climate, onUse }: KitDetailProps) 
   const aim = climate ? (climate.baskingSurfaceC.low + climate.baskingSurfaceC.high) / 2 : null;
   return (
     <section className="sheet-part kit-detail" aria-labelledby="kit-detail-title">
-      <h2 id="kit-detail-title" lang="en">
-        {choice.name}
-      </h2>
+      <h2 id="kit-detail-title">{kitNameText(choice.heart, t)}</h2>
       <p>
         <VerdictMark verdict={choice.verdict} />
       </p>

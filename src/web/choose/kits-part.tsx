@@ -3,12 +3,14 @@ import { useState } from 'react';
 import type { ClimateNeeds } from '../../husbandry/climate.ts';
 import type { KitChoice, SearchAnswer } from '../../planning/search/search-answer.ts';
 import { VerdictMark } from '../controls/verdict-mark.tsx';
-import { proseInUnits } from '../settings/prose-units.ts';
+import { fellOutText, noneTexts, refusalText, weakestTitle } from '../messages/kit-words.ts';
+import type { NeedSentence } from '../messages/need-words.ts';
 import { useSheet } from '../settings/settings-context.tsx';
 import { CostFigure } from './cost-figure.tsx';
 import { HelpsList } from './helps-list.tsx';
 import { KitBars } from './kit-bars.tsx';
 import { KitDetail } from './kit-detail.tsx';
+import { kitNameText } from './kit-name.ts';
 import { moneyFor } from './money.ts';
 import { NeedLine } from './need-line.tsx';
 import { SortableTable, type SortColumn } from './sortable-table.tsx';
@@ -29,7 +31,7 @@ export function KitsPart({ run, width, climate, onUse }: KitsPartProps) {
   const money = moneyFor(measure, answer.currency);
   const chosen = answer.choices.find((c) => c.id === picked) ?? answer.choices[0] ?? null;
   const columns: readonly SortColumn<KitChoice>[] = [
-    { key: 'name', head: t('kits.name'), value: (c) => c.name, cell: (c) => <KitName choice={c} /> },
+    { key: 'name', head: t('kits.name'), value: (c) => kitNameText(c.heart, t), cell: (c) => <KitName choice={c} /> },
     {
       key: 'verdict',
       head: t('kits.verdict'),
@@ -48,8 +50,8 @@ export function KitsPart({ run, width, climate, onUse }: KitsPartProps) {
       head: t('kits.weakest'),
       value: (c) => c.weakest.shareHolding,
       cell: (c) => (
-        <span lang="en">
-          {c.weakest.title}
+        <span lang={weakestTitle(c.weakest, measure).lang}>
+          {weakestTitle(c.weakest, measure).text}
           {` (${measure.text(c.weakest.unit === 'K' ? 'difference' : 'percent', c.weakest.margin, 1)})`}
         </span>
       ),
@@ -70,11 +72,7 @@ export function KitsPart({ run, width, climate, onUse }: KitsPartProps) {
         <figcaption className="figure-title choose-figure-title" id="kits-title">
           {titleOf(answer, t, money)}
         </figcaption>
-        {answer.none && (
-          <p className="kits-none" lang="en">
-            {proseInUnits(answer.none, measure)}
-          </p>
-        )}
+        <NoneHolds answer={answer} />
         <KitBars
           choices={answer.choices}
           currency={answer.currency}
@@ -105,7 +103,7 @@ export function KitsPart({ run, width, climate, onUse }: KitsPartProps) {
 
 function titleOf(answer: SearchAnswer, t: ReturnType<typeof useSheet>['t'], money: (v: number) => string): string {
   const first = answer.choices[0];
-  if (!answer.settled && first) return t('kits.titleFirst', { name: first.name });
+  if (!answer.settled && first) return t('kits.titleFirst', { name: kitNameText(first.heart, t) });
   const holding = answer.choices.filter((c) => c.verdict === 'holds').length;
   if (!first || holding === 0) return t('kits.titleNone');
   const blanks = { count: holding, cost: money(first.cost.total), years: answer.years };
@@ -113,7 +111,7 @@ function titleOf(answer: SearchAnswer, t: ReturnType<typeof useSheet>['t'], mone
   return t('kits.title', blanks);
 }
 
-export function KitName({ choice }: { readonly choice: Pick<KitChoice, 'name' | 'changes' | 'spot'> }) {
+export function KitName({ choice }: { readonly choice: Pick<KitChoice, 'heart' | 'changes' | 'spot'> }) {
   const { t } = useSheet();
   const beside = [
     ...(choice.spot === 'usual' ? [] : [t(`kits.spot.${choice.spot}`)]),
@@ -121,11 +119,30 @@ export function KitName({ choice }: { readonly choice: Pick<KitChoice, 'name' | 
   ];
   return (
     <>
-      <span lang="en">{choice.name}</span>
+      <span>{kitNameText(choice.heart, t)}</span>
       {beside.length > 0 && <span className="kit-change">{beside.join(', ')}</span>}
     </>
   );
 }
+
+/** Why no kit holds, where none does. */
+function NoneHolds({ answer }: { readonly answer: SearchAnswer }) {
+  const { t, measure } = useSheet();
+  const said = noneTexts(answer, measure, t);
+  if (said.length === 0) return null;
+  return (
+    <p className="kits-none">
+      {said.map((one, i) => (
+        <span key={one.text} lang={one.lang}>
+          {i > 0 && ' '}
+          {one.text}
+        </span>
+      ))}
+    </p>
+  );
+}
+
+const Said = ({ text, lang }: NeedSentence) => <span lang={lang}>{text}</span>;
 
 /** Cheaper kits and why not; what the rules refuse; what no heater mends. */
 function Others({ answer }: { readonly answer: SearchAnswer }) {
@@ -154,13 +171,18 @@ function Others({ answer }: { readonly answer: SearchAnswer }) {
             rows={answer.fellOut}
             idOf={(f) => `${f.boxId}${f.name}${f.spot}`}
             columns={[
-              { key: 'name', head: t('kits.name'), value: (f) => f.name, cell: (f) => <KitName choice={f} /> },
+              {
+                key: 'name',
+                head: t('kits.name'),
+                value: (f) => kitNameText(f.heart, t),
+                cell: (f) => <KitName choice={f} />,
+              },
               { key: 'cost', head: t('kits.cost'), value: (f) => f.cost, cell: (f) => money(f.cost), numeric: true },
               {
                 key: 'why',
                 head: t('kits.fellOutWhy'),
-                value: (f) => f.why,
-                cell: (f) => <span lang="en">{proseInUnits(f.why, measure)}</span>,
+                value: (f) => fellOutText(f, measure, t).text,
+                cell: (f) => <Said {...fellOutText(f, measure, t)} />,
               },
             ]}
           />
@@ -178,8 +200,8 @@ function Others({ answer }: { readonly answer: SearchAnswer }) {
               {
                 key: 'why',
                 head: t('kits.refusedWhy'),
-                value: (r) => r.why,
-                cell: (r) => <span lang="en">{proseInUnits(r.why, measure)}</span>,
+                value: (r) => refusalText(r, measure).text,
+                cell: (r) => <Said {...refusalText(r, measure)} />,
               },
               {
                 key: 'count',

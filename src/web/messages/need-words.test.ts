@@ -10,6 +10,10 @@ import '../../proving/files/understand-log.ts';
 import { judgeEnclosure } from '../../husbandry/judge-enclosure.ts';
 import type { NeedVerdict } from '../../husbandry/need.ts';
 import type { Enclosure } from '../../physics/enclosure.ts';
+import { guardSayings } from '../../planning/faults/guards.ts';
+import { powerCutSteps } from '../../planning/faults/power-cut.ts';
+import { rehearsals } from '../../planning/faults/rehearsals.ts';
+import { refusals } from '../../planning/kit/refusal.ts';
 import { planEnclosure } from '../../planning/plan.ts';
 import { germanSaying, germanSayings } from '../../proving/words/german-saying.ts';
 import { loadFacts } from '../../records/facts.ts';
@@ -40,6 +44,19 @@ describe('what needs say in German', () => {
     const used = [...(germanSayings[code] ?? 'none').matchAll(/\{(\d)\}/g)].map((m) => Number(m[1])).sort();
     expect(germanSayings[code], code).toBeDefined();
     expect(used).toEqual(wanted);
+  });
+
+  it('names every fault that is rehearsed, how to guard against it, and what was played', () => {
+    const words = json('words/de.json') as Record<string, string>;
+    for (const { id, played } of rehearsals) {
+      const found = facts.faultCases.find((one) => one.id === id)!;
+      expect([words[found.title], words[found.guard]], id).not.toContain(undefined);
+      expect(germanSaying(played, {}), played.en).not.toBeNull();
+    }
+    for (const say of Object.values(refusals)) expect(germanSaying(say, {}), say.en).not.toBeNull();
+    for (const say of [guardSayings.cutOut('30.0'), guardSayings.foam('25')])
+      expect(germanSaying(say, {})).not.toBeNull();
+    expect(powerCutSteps.length).toBeGreaterThan(5);
   });
 
   it('keeps no sentence that nothing gives', () => {

@@ -82,6 +82,8 @@ function billOfMaterials() {
   delete bill.serialNumber;
   delete bill.metadata.timestamp;
   delete bill.metadata.tools;
+  // npm takes the name of the folder.
+  bill.metadata.component.name = bill.metadata.component['bom-ref'].split('@')[0];
   for (const one of [bill.metadata.component, ...bill.components]) {
     const kept = (one.externalReferences ?? []).filter((ref) => ref.type !== 'distribution');
     if (kept.length > 0) one.externalReferences = kept;

@@ -15,8 +15,9 @@ const dried = (e: Enclosure): Enclosure => ({
   misting: null,
   substrate: e.substrate ? { ...e.substrate, wetFrac: 0 } : null,
 });
-const means = ['basking-surface', 'warm-air', 'cool-air', 'cool-floor', 'warm-hide', 'cool-hide', 'probe'] as const;
-const extremes = ['basking-spot', 'front-glass', 'hottest-reachable'] as const;
+const means = ['basking-surface', 'basking-spot', 'warm-air', 'cool-air', 'warm-hide', 'cool-hide'] as const;
+/** The cool end, where columns are joined first, a probe on a wall, and places that are the coldest or hottest of many. */
+const others = ['cool-floor', 'probe', 'front-glass', 'hottest-reachable'] as const;
 
 /** At rest with watts that warm the basking surface up to 20 K above the room, as far as any thermostat lets a box go. */
 function atRest(e: Enclosure, geometry: BoxGeometry, fixedW?: readonly number[]): SteadyAnswer {
@@ -51,7 +52,7 @@ describe('radiant groups', { timeout: 120_000 * soak }, () => {
         const grouped = { ...full, radiant: { ...full.radiant, single: false } };
         const a = atRest(e, full);
         const b = atRest(e, grouped);
-        expect(largest([...means, ...extremes], a, b)).toBeLessThan(1e-3);
+        expect(largest([...means, ...others], a, b)).toBeLessThan(1e-3);
       }),
       runs(20),
     );
@@ -78,7 +79,7 @@ describe('radiant groups', { timeout: 120_000 * soak }, () => {
     );
   });
 
-  test('give the named places of the full exchange within 0.1 K, and single hot or cold spots within 0.3 K', () => {
+  test('give basking places, air and hides of the full exchange within 0.1 K, cool floor, probe and extremes within 0.3 K', () => {
     fc.assert(
       fc.property(anyEnclosure, fc.constantFrom(20, 24, 32, 48, 64), (wet, columns) => {
         const e = dried(wet);
@@ -89,7 +90,7 @@ describe('radiant groups', { timeout: 120_000 * soak }, () => {
         const b = atRest(e, grouped, watts);
         expect(b.balance.relative).toBeLessThan(1e-9);
         expect(largest(means, a, b)).toBeLessThan(0.1);
-        expect(largest(extremes, a, b)).toBeLessThan(0.3);
+        expect(largest(others, a, b)).toBeLessThan(0.3);
       }),
       runs(15),
     );

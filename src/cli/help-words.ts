@@ -6,6 +6,8 @@ export function helpStepEn(step: HelpStep, show: Display): string {
   switch (step.id) {
     case 'box':
       return `The same kit in another box: ${step.name}.`;
+    case 'box-and-kit':
+      return `Another box, ${step.name}; a kit that may be used in it: ${step.kit}.`;
     case 'insulated':
       return 'Foam outside on back, sides, top and bottom.';
     case 'mesh-covered':
@@ -33,6 +35,8 @@ export function helpStepDe(step: HelpStep, show: Display): string {
   switch (step.id) {
     case 'box':
       return `Dieselbe Ausstattung in einem anderen Behälter: ${step.name}.`;
+    case 'box-and-kit':
+      return `Ein anderer Behälter, ${step.name}; eine Ausstattung, die hineindarf: ${step.kit}.`;
     case 'insulated':
       return 'Dämmplatten außen an Rückwand, Seiten, Decke und Boden.';
     case 'mesh-covered':

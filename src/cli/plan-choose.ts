@@ -8,6 +8,7 @@ import { usualHomeStandardId } from '../husbandry/usual-standard.ts';
 import type { Enclosure, PlannedAnimal } from '../physics/enclosure.ts';
 import type { Priors } from '../planning/ensemble.ts';
 import { rehearseFaults, usualVersions } from '../planning/faults/rehearse.ts';
+import { otherBoxes } from '../planning/search/other-boxes.ts';
 import type { SearchInput } from '../planning/search/search-input.ts';
 import { usualTariff, usualYears } from '../planning/search/search-input.ts';
 import { whatHelps } from '../planning/search/what-helps.ts';
@@ -115,7 +116,11 @@ export async function chooseCommand(
   if (kind === 'search') {
     const answer = await searched(input, progress);
     const first = answer.choices[0];
-    const helps = first && first.verdict !== 'holds' ? finished(whatHelps({ ...input, choice: first }), progress) : [];
+    const helps = !first
+      ? finished(otherBoxes(input), progress)
+      : first.verdict === 'holds'
+        ? []
+        : finished(whatHelps({ ...input, choice: first }), progress);
     progress(null);
     if (asJson) writeJson(terminal, { ...out, answer, helps });
     else tell(searchLines({ ...text, answer, helps, enclosure }));

@@ -23,6 +23,8 @@ export type HelpInput = Pick<
 
 export type HelpStep =
   | { readonly id: 'box'; readonly name: string }
+  /** Where none may be used as it stands: a box of the shelf, and the kit that fares best in it. */
+  | { readonly id: 'box-and-kit'; readonly name: string; readonly kit: string }
   | { readonly id: BoxChange }
   | { readonly id: 'damp-floor'; readonly shareFrac: number }
   | { readonly id: 'dry-floor' }

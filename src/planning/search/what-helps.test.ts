@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { searchInputOf } from '../../../bench/search.ts';
 import type { Enclosure } from '../../physics/enclosure.ts';
 import type { Verdict } from '../../shared/verdict.ts';
+import { otherBoxes } from './other-boxes.ts';
 import type { SearchInput } from './search-input.ts';
 import { searchKits } from './search-kits.ts';
 import { compareHelp, type HelpingChange, whatHelps } from './what-helps.ts';
@@ -73,4 +74,25 @@ it('a box of the shelf is named and priced', () => {
   for (const h of boxes) expect(h.parts.find((p) => p.role === 'box')?.price).toBeGreaterThan(0);
   expect(boxes.some((h) => h.steps.length === 1 && h.cost === h.parts[0]?.price)).toBe(true);
   expect(helps[0]?.verdict).toBe('holds');
+});
+
+describe('where no kit may be used at all', () => {
+  const low = searchInputOf('wood-1200', { members: 4 });
+  // too low for anything above the animal, and a floor that mats cannot warm such a snake through
+  const box = { ...low.enclosure.box, heightM: 0.2 };
+  const hides = low.enclosure.hides.map((h) => ({ ...h, heightM: 0.1 }));
+  const input = { ...low, enclosure: { ...low.enclosure, box, hides, perch: null } };
+
+  it('boxes of the shelf that take a kit are named and priced, what holds first', () => {
+    const answer = ended(searchKits(input));
+    expect(answer.choices).toEqual([]);
+    expect(answer.none).toMatch(/may be used/);
+    const helps = ended(otherBoxes(input));
+    expect(helps.length).toBeGreaterThan(0);
+    for (const h of helps) {
+      expect(h.steps[0]?.id).toBe('box-and-kit');
+      expect(h.cost).toBeGreaterThan(0);
+    }
+    expect([...helps].sort(compareHelp)).toEqual(helps);
+  }, 120_000);
 });

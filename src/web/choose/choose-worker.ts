@@ -10,6 +10,7 @@ import type { Priors } from '../../planning/ensemble.ts';
 import { rehearseFaults, usualVersions } from '../../planning/faults/rehearse.ts';
 import { settledMembers } from '../../planning/plan.ts';
 import { driveSearch, type SurfaceSolver } from '../../planning/search/drive-search.ts';
+import { otherBoxes } from '../../planning/search/other-boxes.ts';
 import { prepareSearch } from '../../planning/search/prepare-search.ts';
 import type { SearchInput } from '../../planning/search/search-input.ts';
 import { settingOf, type TaskSolver, taskSolver } from '../../planning/search/solve-task.ts';
@@ -116,8 +117,8 @@ async function search(ask: ChooseAsk, run: number): Promise<void> {
   if (!answer) return;
   tell({ kind: 'answer', answer }, run);
   const first = answer.choices[0];
-  if (!first || first.verdict === 'holds') return;
-  const steps = whatHelps({ ...input.value, choice: first });
+  if (first?.verdict === 'holds') return;
+  const steps = first ? whatHelps({ ...input.value, choice: first }) : otherBoxes(input.value);
   let step = steps.next();
   while (!step.done) {
     await rest();

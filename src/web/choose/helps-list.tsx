@@ -4,6 +4,7 @@ import type { HelpingChange } from '../../planning/search/what-helps.ts';
 import { VerdictMark } from '../controls/verdict-mark.tsx';
 import { useSheet } from '../settings/settings-context.tsx';
 import { moneyFor } from './money.ts';
+import { SortableTable } from './sortable-table.tsx';
 
 /** So many are shown, best first; our choice. */
 const shownHelps = 5;
@@ -21,17 +22,40 @@ export function HelpsList({
     <section className="sheet-part" aria-labelledby="helps-title">
       <h2 id="helps-title">{t('kits.helps')}</h2>
       <p className="aside">{t('kits.helpNote')}</p>
-      <ul className="kit-needs">
-        {helps.slice(0, shownHelps).map((help) => (
-          <li key={JSON.stringify(help.steps)}>
-            <VerdictMark verdict={help.verdict} /> <Steps steps={help.steps} />
-            <span className="kit-change">
-              {help.cost === null ? t('kits.helpNoPrice') : t('kits.helpCost', { cost: money(help.cost) })}
-              {help.stillOpen.length > 0 && ` · ${t('kits.helpOpen', { count: help.stillOpen.length })}`}
-            </span>
-          </li>
-        ))}
-      </ul>
+      <SortableTable
+        caption={t('kits.helps')}
+        first="order"
+        rows={helps.slice(0, shownHelps)}
+        idOf={(help) => JSON.stringify(help.steps)}
+        columns={[
+          {
+            key: 'change',
+            head: t('kits.helpChange'),
+            value: (help) => JSON.stringify(help.steps),
+            cell: (help) => <Steps steps={help.steps} />,
+          },
+          {
+            key: 'order',
+            head: t('kits.verdict'),
+            value: (help) => helps.indexOf(help),
+            cell: (help) => (
+              <>
+                <VerdictMark verdict={help.verdict} />
+                {help.stillOpen.length > 0 && (
+                  <span className="kit-change">{t('kits.helpOpen', { count: help.stillOpen.length })}</span>
+                )}
+              </>
+            ),
+          },
+          {
+            key: 'cost',
+            head: t('kits.helpBuy'),
+            value: (help) => help.cost,
+            cell: (help) => (help.cost === null ? t('kits.helpNoPrice') : money(help.cost)),
+            numeric: true,
+          },
+        ]}
+      />
     </section>
   );
 }
@@ -42,6 +66,8 @@ function Steps({ steps }: { readonly steps: readonly HelpStep[] }) {
     switch (step.id) {
       case 'box':
         return { name: step.name };
+      case 'box-and-kit':
+        return { name: step.name, kit: step.kit };
       case 'damp-floor':
         return { share: measure.text('percent', step.shareFrac * 100, 0) };
       case 'warmer-winter':

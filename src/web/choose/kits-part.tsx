@@ -73,25 +73,29 @@ export function KitsPart({ run, width, climate, onUse }: KitsPartProps) {
           {titleOf(answer, t, money)}
         </figcaption>
         <NoneHolds answer={answer} />
-        <KitBars
-          choices={answer.choices}
-          currency={answer.currency}
-          width={width}
-          chosen={chosen?.id ?? null}
-          label={`${titleOf(answer, t, money)}. ${t('kits.pictureSay')}`}
-        />
-        <SortableTable
-          caption={t('kits.pictureSay')}
-          columns={columns}
-          rows={answer.choices}
-          idOf={(c) => c.id}
-          first="verdict"
-          chosen={chosen?.id ?? null}
-          onChoose={setPicked}
-        />
-        <p className="aside">
-          {t('kits.chanceNote')} {answer.pricesInvented && t('choose.invented')}
-        </p>
+        {answer.choices.length > 0 && (
+          <>
+            <KitBars
+              choices={answer.choices}
+              currency={answer.currency}
+              width={width}
+              chosen={chosen?.id ?? null}
+              label={`${titleOf(answer, t, money)}. ${t('kits.pictureSay')}`}
+            />
+            <SortableTable
+              caption={t('kits.pictureSay')}
+              columns={columns}
+              rows={answer.choices}
+              idOf={(c) => c.id}
+              first="verdict"
+              chosen={chosen?.id ?? null}
+              onChoose={setPicked}
+            />
+            <p className="aside">
+              {t('kits.chanceNote')} {answer.pricesInvented && t('choose.invented')}
+            </p>
+          </>
+        )}
       </figure>
       {run.helps && run.helps.length > 0 && <HelpsList helps={run.helps} currency={answer.currency} />}
       {chosen && <KitDetail choice={chosen} currency={answer.currency} climate={climate} onUse={() => onUse(chosen)} />}

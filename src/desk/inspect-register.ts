@@ -47,7 +47,7 @@ export interface Inspection {
   readonly yearsLaw: string | null;
   readonly animals: readonly InspectedAnimal[];
   /** Key of data/sources.json -> title and the day on which it was last looked at. */
-  readonly lawTitles: Readonly<Record<string, string>>;
+  readonly lawTitles: Readonly<Record<string, { readonly title: string; readonly lookedAtOn: string | null }>>;
 }
 
 /** Where no rule of the place was read: our choice. */
@@ -88,10 +88,7 @@ export async function inspectRegister(desk: DeskContext, choice: InspectionChoic
     around.care.register.flatMap(({ laws }) =>
       Object.values(laws).map(({ source }) => {
         const row = around.facts.sources[source];
-        return [
-          source,
-          row ? `${row.title}${row.dateChecked ? `, looked at ${row.dateChecked}` : ''}` : source,
-        ] as const;
+        return [source, { title: row?.title ?? source, lookedAtOn: row?.dateChecked ?? null }] as const;
       }),
     ),
   );

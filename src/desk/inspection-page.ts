@@ -5,6 +5,8 @@ import { type RegisterField, registerFields } from '../animal/register.ts';
 import { choiceWords, fieldWords } from '../animal/words/register.ts';
 import type { AnimalLanguage } from '../animal/words/say.ts';
 import { sayDay } from '../animal/words/say.ts';
+import { factWord } from '../husbandry/fact-words.ts';
+import { factWords } from '../records/fact-words.ts';
 import type { InspectedAnimal, Inspection } from './inspect-register.ts';
 import { printedPage } from './print/typst-page.ts';
 
@@ -31,6 +33,7 @@ const words = {
     missingNone: 'Nothing is missing under any heading that is asked for.',
     missingHead: ['Animal', 'Heading', 'Asked for by'],
     ours: 'our own default',
+    lookedAt: (day: string) => `looked at ${day}`,
     fieldHead: ['Field', 'Value'],
     notSaid: 'not entered',
     treatment: 'Treatments',
@@ -66,6 +69,7 @@ const words = {
     missingNone: 'Unter keiner verlangten Überschrift fehlt etwas.',
     missingHead: ['Tier', 'Überschrift', 'Verlangt von'],
     ours: 'unsere eigene Vorgabe',
+    lookedAt: (day: string) => `nachgesehen ${day}`,
     fieldHead: ['Feld', 'Wert'],
     notSaid: 'nicht eingetragen',
     treatment: 'Behandlungen',
@@ -124,9 +128,15 @@ function missingRows(
       titleOf(animal),
       heading.say[language],
       law
-        ? [lawTitles[law.source] ?? law.source, law.at].filter((part) => part !== '').join(', ')
+        ? [cited(lawTitles[law.source], law.source, language), law.at].filter((part) => part !== '').join(', ')
         : words[language].ours,
     ]);
+}
+
+function cited(law: Inspection['lawTitles'][string] | undefined, source: string, language: AnimalLanguage): string {
+  if (law === undefined) return source;
+  const { title, lookedAtOn } = law;
+  return lookedAtOn === null ? title : `${title}, ${words[language].lookedAt(sayDay(lookedAtOn, language))}`;
 }
 
 function block(animal: InspectedAnimal, language: AnimalLanguage) {
@@ -147,7 +157,8 @@ function block(animal: InspectedAnimal, language: AnimalLanguage) {
 export function shownValue({ record }: InspectedAnimal, field: RegisterField, language: AnimalLanguage): string {
   const value = record.entry[field] ?? '';
   if (value === '') return words[language].notSaid;
-  if (field === 'speciesId') return `${record.species.commonName} (${record.species.scientificName})`;
+  if (field === 'speciesId')
+    return `${factWord(factWords(language), record.species.commonName)} (${record.species.scientificName})`;
   return choiceWords[value]?.[language] ?? sayDay(value, language);
 }
 

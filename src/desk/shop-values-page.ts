@@ -1,11 +1,13 @@
 // A branch's own values on paper: what was shipped, what the shop uses, who, when and why; withdrawn ones below.
 import { type AnimalLanguage, sayDay } from '../animal/words/say.ts';
 import type { Facts } from '../husbandry/fact.ts';
+import { factWord } from '../husbandry/fact-words.ts';
 import { withShopValues } from '../husbandry/overlay.ts';
 import { unitSuffix } from '../husbandry/quantities.ts';
 import type { ShopParts } from '../husbandry/shop-value.ts';
 import { allFacts } from '../records/animal-facts.ts';
 import { branchFacts } from '../records/animals.ts';
+import { factWords } from '../records/fact-words.ts';
 import { type OverlayRow, overlayRows } from '../records/overlays.ts';
 import type { DeskContext } from './desk-context.ts';
 import { printedPage } from './print/typst-page.ts';
@@ -25,6 +27,7 @@ const words = {
     withdrawn: (by: string, day: string, why: string) => `; withdrawn by ${by}, ${day}: ${why}`,
     unknown: 'not known',
     to: 'to',
+    stages: { all: 'every age', hatchling: 'hatchling', young: 'young', adult: 'adult' },
     notesTitle: 'How to read this',
     notes: [
       'The first column names the species, list or policy, the row and the quantity as they stand in the data of the program.',
@@ -44,6 +47,7 @@ const words = {
     withdrawn: (by: string, day: string, why: string) => `; zurückgenommen von ${by}, ${day}: ${why}`,
     unknown: 'nicht bekannt',
     to: 'bis',
+    stages: { all: 'jedes Alter', hatchling: 'Schlüpfling', young: 'Jungtier', adult: 'ausgewachsen' },
     notesTitle: 'Lesehilfe',
     notes: [
       'Die erste Spalte nennt Art, Liste oder Regel, Zeile und Größe, wie sie in den Daten des Programms stehen.',
@@ -86,7 +90,7 @@ function written(path: string, parts: ShopParts, language: AnimalLanguage): stri
 }
 
 /** "Corn snake, all, rhPct": the name of the row where there is one. */
-function placeName(facts: Facts, path: string): string {
+function placeName(facts: Facts, path: string, language: AnimalLanguage): string {
   const [table = '', id = '', ...rest] = path.split('.');
   const name =
     table === 'species'
@@ -98,7 +102,11 @@ function placeName(facts: Facts, path: string): string {
           : table === 'materials'
             ? facts.materialFacts[id]?.name
             : undefined;
-  return [name ?? (table === 'care' ? 'care' : id), ...(table === 'care' ? [id] : rest)].join(', ');
+  const said = name === undefined ? undefined : factWord(factWords(language), name);
+  const stages: Readonly<Record<string, string>> = words[language].stages;
+  const stage = stages[rest[0] ?? ''];
+  if (table === 'species' && stage !== undefined) rest[0] = stage;
+  return [said ?? (table === 'care' ? 'care' : id), ...(table === 'care' ? [id] : rest)].join(', ');
 }
 
 export async function shopValuesPdf(desk: DeskContext, language: AnimalLanguage): Promise<Buffer> {
@@ -111,7 +119,7 @@ export async function shopValuesPdf(desk: DeskContext, language: AnimalLanguage)
   const day = (at: Date): string => sayDay(at.toISOString().slice(0, 10), language);
   const today = sayDay(todayOf(desk.clock), language);
   const line = (row: OverlayRow): readonly string[] => [
-    placeName(facts, row.path),
+    placeName(facts, row.path, language),
     written(row.path, row.was, language),
     written(row.path, row.value, language),
     `${row.by}, ${day(row.at)}: ${row.why}${row.withdrawn ? w.withdrawn(row.withdrawn.by, day(row.withdrawn.at), row.withdrawn.why) : ''}`,
@@ -128,7 +136,7 @@ export async function shopValuesPdf(desk: DeskContext, language: AnimalLanguage)
       standingNone: w.none,
       standing: standing.map(line),
       refusedTitle: w.refused,
-      refused: faults.map((fault) => `${placeName(facts, fault.field)}: ${fault.say}`),
+      refused: faults.map((fault) => `${placeName(facts, fault.field, language)}: ${fault.say}`),
       goneTitle: w.gone,
       gone: rows.filter(({ withdrawn }) => withdrawn !== null).map(line),
       notesTitle: w.notesTitle,

@@ -11,7 +11,7 @@ const page = readFileSync(join(import.meta.dirname, '../../../docs/errors.md'), 
 const codes = [...page.matchAll(/^\| `([A-Z_]+)` \|/gm)].map((m) => m[1] ?? '');
 /** Said in a terminal only: by the command line, a start that failed, backups, a check of data/ itself. */
 const terminal =
-  /^(?:CLI|SETTING|RESTORE|BACKUP)_|^SERVER_PORT$|^DATA_JSON$|^ACCOUNT_WHICH_OWNER$|^RECORDS_(?!AWAY|FULL|BUSY)/;
+  /^(?:CLI|SETTING|RESTORE|BACKUP|BULK)_|^SERVER_PORT$|^DATA_JSON$|^ACCOUNT_WHICH_OWNER$|^RECORDS_(?!AWAY|FULL|BUSY)/;
 const fault: Fault = {
   code: 'ENC_RANGE',
   field: 'box.lengthM',

@@ -109,7 +109,7 @@ const de: ShellWords = {
     ['cat box.json | warmstead check - --json', 'Alle Fehler einer Datei, für ein anderes Programm.'],
   ],
   cautionText: [
-    'Wärme im Behälter ist Netzstrom neben Wasser und neben dem, was brennt. Es gelten die örtlichen Vorschriften; was sie der Elektrofachkraft vorbehalten, macht die Elektrofachkraft. Jedie Heizung läuft an einem Thermostat, das für ihn geeignet ist.',
+    'Wärme im Behälter ist Netzstrom neben Wasser und neben dem, was brennt. Es gelten die örtlichen Vorschriften; was sie der Elektrofachkraft vorbehalten, macht die Elektrofachkraft. Jede Heizung läuft an einem Thermostat, das für sie geeignet ist.',
     'Nichts hiervon ist eine Diagnose. Ein Tier, das krank aussieht, gehört zum Tierarzt.',
   ],
 };

@@ -40,6 +40,29 @@ it('every fault that the catalogue calls rehearsed is rehearsed, and nothing unk
   expect(have.filter((id) => !catalogue.some((c) => c.id === id))).toEqual([]);
 });
 
+it('the table of docs/faults.md has every fault of the catalogue, shown as the catalogue says', () => {
+  const page = readFileSync(new URL('../../../docs/faults.md', import.meta.url), 'utf8');
+  const rows = new Map(
+    page.split('\n').flatMap((line) => {
+      const [, id, , shown] = line
+        .split(' | ')
+        .map((cell) => cell.replace(/^\| /, '').trim())
+        .flatMap((c, i) => (i === 0 ? ['', c] : [c]));
+      return id && shown ? [[id, shown] as const] : [];
+    }),
+  );
+  for (const { id, shownBy } of catalogue) expect(rows.get(id), id).toBe(shownBy.join(', '));
+  expect(rows.size - 1).toBe(catalogue.length);
+});
+
+it('a box moved to a window has a colder cool end by night than it had, whatever the heater does', () => {
+  const moved = one(enclosure, 'E9');
+  expect(moved.skipped).toBe(false);
+  const before = one(enclosure, 'W5').rows;
+  const coldest = (rows: readonly { readonly coolestC: number }[]) => Math.min(...rows.map((r) => r.coolestC));
+  expect(coldest(moved.rows)).toBeLessThan(coldest(before) - 1);
+});
+
 describe('on a wooden box with a 150 W emitter', () => {
   it('a heater without a thermostat burns, and sooner than one that is only set too high', () => {
     const none = one(enclosure, 'H1');

@@ -1,5 +1,5 @@
-// Solves the states of one version of one arrangement that surface.ts draws its lines through: four settled boxes,
-// six where another heater works at night.
+// Solves the states of one version of one arrangement that surface.ts draws its lines through: three settled boxes,
+// five where another heater works at night, and one for mid-season where it is not as good as the middle of two days.
 // This is the slow part of a search and runs in workers. Leaves out: judging (judge-kit.ts).
 import type { ClimateNeeds } from '../../husbandry/climate.ts';
 import { stateOn } from '../../physics/network.ts';

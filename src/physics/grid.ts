@@ -232,6 +232,9 @@ function overlap(h: Heater, r: Rect): Rect | null {
   return a1 > a0 && b1 > b0 ? { ...r, a0, a1, b0, b1 } : null;
 }
 
+/** Narrower pieces of a spot are left to their column [m]: a hole as thin as rounding has no view of anything. */
+const leastPieceM = 1e-3;
+
 /** Carve the basking spot out of the floor under the main heater, where that hangs free or on the ceiling. */
 function withSpots(enclosure: Enclosure, patches: readonly Patch[], edgeM: readonly number[]): Patch[] {
   const { lengthM: L, depthM: D } = enclosure.box;
@@ -246,7 +249,7 @@ function withSpots(enclosure: Enclosure, patches: readonly Patch[], edgeM: reado
       if (p.facing !== 'floor' || p.role !== 'plain') return p;
       const x = Math.min(p.rect.a1, rect.a1) - Math.max(p.rect.a0, rect.a0);
       const y = Math.min(p.rect.b1, rect.b1) - Math.max(p.rect.b0, rect.b0);
-      if (x <= 0 || y <= 0) return p;
+      if (x < leastPieceM || y <= 0) return p;
       const hole = { ...rect, a0: Math.max(p.rect.a0, rect.a0), a1: Math.min(p.rect.a1, rect.a1) };
       const share = Math.max(0.02, p.share - (x * y) / rectArea(p.rect));
       return { ...p, share, holes: [...(p.holes ?? []), hole], areaM2: rectArea(p.rect) * share };
@@ -254,7 +257,7 @@ function withSpots(enclosure: Enclosure, patches: readonly Patch[], edgeM: reado
     for (let column = 0; column < edgeM.length - 1; column++) {
       const from = Math.max(rect.a0, edgeM[column]!);
       const to = Math.min(rect.a1, edgeM[column + 1]!);
-      if (to - from < 1e-3) continue;
+      if (to - from < leastPieceM) continue;
       const part = { ...rect, a0: from, a1: to };
       out.push({
         panel: 'bottom',

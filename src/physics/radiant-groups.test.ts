@@ -4,6 +4,7 @@ import { describe, expect, test } from 'vitest';
 import { anyEnclosure, testMaterials } from '../../checks/box/random-enclosure.ts';
 import type { PlaceId, SteadyAnswer } from './answer.ts';
 import type { Enclosure } from './enclosure.ts';
+import { cutBox } from './grid.ts';
 import { type BoxGeometry, boxGeometry, columnsFor, modelFrom, radiantColumnsFor } from './model.ts';
 import { simulateDay, solveSteady } from './simulate.ts';
 
@@ -55,6 +56,16 @@ describe('radiant groups', { timeout: 120_000 * soak }, () => {
         expect(largest([...means, ...others], a, b)).toBeLessThan(1e-3);
       }),
       runs(20),
+    );
+  });
+
+  test('have no patch and no hole as thin as rounding, however the box is cut', () => {
+    fc.assert(
+      fc.property(anyEnclosure, fc.integer({ min: 8, max: 64 }), (e, columns) => {
+        for (const { rect, holes = [] } of cutBox(e, columns).patches)
+          for (const r of [rect, ...holes]) expect(Math.min(r.a1 - r.a0, r.b1 - r.b0)).toBeGreaterThan(1e-7);
+      }),
+      runs(1000),
     );
   });
 

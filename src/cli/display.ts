@@ -59,9 +59,9 @@ export function displayFor(units: UnitSystem, language: Language): Display {
 }
 
 const decimal = String.raw`(-?\d+(?:\.\d+)?)`;
-const withSpread = new RegExp(`${decimal} °C \\(${decimal}( to |–)${decimal}\\)`, 'g');
+const withSpread = new RegExp(`${decimal} °C \\(${decimal}( to | bis |–)${decimal}\\)`, 'g');
 const withBetter = new RegExp(`${decimal} °C, (better|besser) ${decimal}( °C)?`, 'g');
-const lowToHigh = new RegExp(`${decimal}( to |–)${decimal} °C`, 'g');
+const lowToHigh = new RegExp(`${decimal}( to | bis |–)${decimal} °C`, 'g');
 const alone = new RegExp(`${decimal} °C`, 'g');
 
 function inFahrenheit(text: string): string {

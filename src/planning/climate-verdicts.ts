@@ -74,7 +74,7 @@ const say = coded('climate', {
   logCool: 'A logger at the cool end through a warm week.',
   summerIs: (room: string, found: string) =>
     `On the hottest day, ${room} °C in the room, the cool end stays at ${found} °C.`,
-  atMostReach: (alarm: string, target: string) => `at most ${alarm} °C, better ${target}`,
+  atMostReach: (alarm: string, target: string) => `at most ${alarm} °C, better ${target} °C`,
   burns: (found: string) =>
     `A surface within reach is at ${found} °C. Snakes often fail to leave a surface that burns them.`,
   hottestMid:

@@ -128,9 +128,9 @@ function placeIntervals(answers: readonly SteadyAnswer[]): Partial<Record<PlaceI
 
 const say = coded('dial', {
   start: (dial: string, low: string, high: string, aim: string) =>
-    `Start at ${dial} °C on the dial (likely ${low} to ${high}); trim until the basking surface reads ${aim} °C.`,
+    `Start at ${dial} °C on the dial (likely ${low} to ${high} °C); trim until the basking surface reads ${aim} °C.`,
   expect: (dial: string, basking: string, low: string, high: string) =>
-    `At ${dial} °C on the dial expect ${basking} °C (${low} to ${high}) at the basking surface; a thermometer there would let you trim it.`,
+    `At ${dial} °C on the dial expect ${basking} °C (${low} to ${high} °C) at the basking surface; a thermometer there would let you trim it.`,
   none: (wanted: string, room: string) =>
     `No dial setting reaches ${wanted} °C at the basking surface in a room of ${room} °C.`,
 });

@@ -79,8 +79,8 @@ export const germanClimateSayings: Readonly<Record<string, string>> = {
   'climate.lookFront': 'Ein Blick auf die Front früh an einem kalten Morgen.',
   'climate.noDew': 'Die Front bleibt über dem Taupunkt.',
   'dial.start':
-    'Mit {0} °C am Regler beginnen (wahrscheinlich {1} bis {2}); nachstellen, bis die Oberfläche des Sonnenplatzes {3} °C hat.',
+    'Mit {0} °C am Regler beginnen (wahrscheinlich {1} bis {2} °C); nachstellen, bis die Oberfläche des Sonnenplatzes {3} °C hat.',
   'dial.expect':
-    'Bei {0} °C am Regler sind am Sonnenplatz {1} °C zu erwarten ({2} bis {3}); mit einem Thermometer dort lässt sich nachstellen.',
+    'Bei {0} °C am Regler sind am Sonnenplatz {1} °C zu erwarten ({2} bis {3} °C); mit einem Thermometer dort lässt sich nachstellen.',
   'dial.none': 'In einem Raum von {1} °C erreicht keine Einstellung am Sonnenplatz {0} °C.',
 };

@@ -5,6 +5,7 @@ import type { Translate } from '../messages/translate.ts';
 import { type DayField, troublesOf } from '../pictures/day-field.ts';
 import type { Readings } from '../pictures/readings.ts';
 import { kelvinOutside, levelSlackK, type WantedClimate, wantedAtPlace } from '../pictures/wanted.ts';
+import { areaText } from '../settings/area.ts';
 import type { Measure } from '../settings/measure.ts';
 import type { Season } from './moment.ts';
 
@@ -51,10 +52,7 @@ export function mapFinding(field: DayField, day: DayAnswer, season: Season, t: T
 /** "0.72 m² of floor: longer than the 95 cm animal" */
 export function floorFinding(enclosure: Enclosure, t: Translate, measure: Measure): string {
   const { box, animal } = enclosure;
-  const area =
-    measure.settings.length === 'in'
-      ? `${measure.number((box.lengthM * box.depthM) / 0.09290304, 1)}\u00a0ft²`
-      : `${measure.number(box.lengthM * box.depthM, 2)}\u00a0m²`;
+  const area = areaText(box.lengthM * box.depthM, measure);
   if (!animal) return t('finding.floor', { area });
   const length = measure.text('length', animal.totalLengthM);
   return t(animal.totalLengthM <= box.lengthM ? 'finding.floorFits' : 'finding.floorShort', { area, length });

@@ -1,11 +1,12 @@
 // What a standard asks and where a box falls short, in this person's words and units.
 import type { SpaceSide } from '../../husbandry/space.ts';
+import { areaText } from '../settings/area.ts';
 import { useSheet } from '../settings/settings-context.tsx';
 import { askedSides, type SpaceLine } from './compare-space.ts';
 
 export function useSpaceWords() {
   const { t, measure } = useSheet();
-  const area = (m2: number): string => `${measure.number(m2, 2)}\u00a0m²`;
+  const area = (m2: number): string => areaText(m2, measure);
   const amount = (side: SpaceSide, x: number): string => (side === 'floor' ? area(x) : measure.text('length', x));
   const asks = ({ asked }: SpaceLine): string =>
     askedSides(asked)

@@ -27,5 +27,20 @@ it('writes every temperature, range, difference and length of a sentence in the 
   check('120 cm × 60 cm × 60 cm', '47.2 in × 23.6 in × 23.6 in');
   check('122 × 46 × 56 cm', '48.0 × 18.1 × 22.0 in');
   check('no gap over 5 mm', 'no gap over 0.2 in');
+  check(
+    'Start at 27.0 °C on the dial (likely 25.5 to 28.1 °C); trim.',
+    'Start at 80.6 °F on the dial (likely 77.9 to 82.6 °F); trim.',
+  );
+  check('at most 35 °C, better 33 °C', 'at most 95 °F, better 91 °F');
+  check('höchstens 25.5 bis 28.1 °C', 'höchstens 77.9 bis 82.6 °F');
+  check('asks for 0.72 m² of floor', 'asks for 7.8 ft² of floor');
+  check('0.50 to 1.00 m² of floor', '5.4 to 10.8 ft² of floor');
+  check('90 to 150 cm² of floor, at least 6 cm high', '14 to 23 in² of floor, at least 2.4 in high');
   check('150 W/m²K and 0.5 W/K stay', '150 W/m²K and 0.5 W/K stay');
+});
+
+it('weighs in ounces when this person does', () => {
+  const ounces = measureFor({ ...metric, mass: 'oz' });
+  expect(proseInUnits('The bowl gives 120 g of water a day.', ounces)).toBe('The bowl gives 4.2 oz of water a day.');
+  expect(proseInUnits('0.8 g/kg and 5 groups stay', ounces)).toBe('0.8 g/kg and 5 groups stay');
 });

@@ -2,8 +2,11 @@
 // Leaves out translation: the sentence itself stays as it was written.
 import { type Measure, shownFromStored } from './measure.ts';
 
+/** Square foot [m²] and square inch [cm²], both by definition. */
+const footM2 = 0.09290304;
+const inchCm2 = 6.4516;
 const amount = '[−-]?\\d+(?:\\.\\d+)?';
-const joint = '(?:\\s*(?:to|–|and)\\s*)';
+const joint = '(?:\\s*(?:to|bis|–|and|und)\\s*)';
 
 function digitsOf(text: string): number {
   return text.split('.')[1]?.length ?? 0;
@@ -22,6 +25,8 @@ const difference = new RegExp(`(?<![\\w/])(±?\\s*${amount}(?:${joint}${amount})
 /** A bare number of degrees that closes a sentence of temperatures: "this animal needs 17." */
 const bareNeed = new RegExp(`(needs )(${amount})(?=[.;]|$)`, 'g');
 const centimetres = new RegExp(`(${amount}(?:\\s*[×x]\\s*${amount})*(?:${joint}${amount})?)(\\s*)cm(?!\\w|²|³)`, 'g');
+const squares = new RegExp(`(${amount}(?:${joint}${amount})?)(\\s*)(c?m)²(?![\\w/])`, 'g');
+const grams = new RegExp(`(${amount}(?:${joint}${amount})?)(\\s*)g(?![\\w/])`, 'g');
 const millimetres = new RegExp(`(${amount}(?:${joint}${amount})?)(\\s*)mm(?!\\w|²|³)`, 'g');
 
 /** "28.4 °C (27.1 to 29.9)" → "83.1 °F (80.8 to 85.8)" when this person reads °F; cm and mm → in likewise. */
@@ -46,6 +51,14 @@ export function proseInUnits(prose: string, measure: Measure): string {
       measure.number(shownFromStored('length', value * perUnitM, settings), 1);
     text = text.replace(centimetres, (_all, n: string, gap: string) => `${rewrite(n, inches(0.01))}${gap || ' '}in`);
     text = text.replace(millimetres, (_all, n: string, gap: string) => `${rewrite(n, inches(0.001))}${gap || ' '}in`);
+    text = text.replace(squares, (_all, n: string, gap: string, unit: string) => {
+      const each = unit === 'm' ? (m2: number) => m2 / footM2 : (cm2: number) => cm2 / inchCm2;
+      return `${rewrite(n, (value) => measure.number(each(value), unit === 'm' ? 1 : 0))}${gap || ' '}${unit === 'm' ? 'ft²' : 'in²'}`;
+    });
+  }
+  if (settings.mass === 'oz') {
+    const ounces = (value: number) => measure.number(shownFromStored('mass', value, settings), 1);
+    text = text.replace(grams, (_all, n: string, gap: string) => `${rewrite(n, ounces)}${gap || ' '}oz`);
   }
   return text;
 }

@@ -91,11 +91,19 @@ export async function isCurrent(
   proof: ProofResultRow | undefined,
 ): Promise<boolean> {
   if (proof === undefined || proof.enquiryVersion !== enquiry.version) return false;
-  if (proof.inputs.readingsState !== undefined) {
-    return proof.inputs.readingsState === (await readingsState(desk.db, enquiry.id));
-  }
-  const changed = await readingsChangedAt(desk.db, enquiry.id);
-  return (changed === null || changed <= proof.at) && (await sameShopValues(desk, proof));
+  return (await sameReadings(desk, enquiry.id, proof)) && (await sameShopValues(desk, proof));
+}
+
+/** Whether what was read is still what the proof saw; proofs kept before its state was are told by the time. */
+async function sameReadings(
+  { db }: Pick<DeskContext, 'db'>,
+  enquiryId: string,
+  proof: ProofResultRow,
+): Promise<boolean> {
+  const { readingsState: before } = proof.inputs;
+  if (before !== undefined) return before === (await readingsState(db, enquiryId));
+  const changed = await readingsChangedAt(db, enquiryId);
+  return changed === null || changed <= proof.at;
 }
 
 /** Whether the branch still goes by the values that the proof was made with. */

@@ -114,7 +114,7 @@ describeInBrowser('the reference screens', () => {
     await form.getByRole('textbox', { name: 'value' }).fill('14');
     await form.getByRole('textbox', { name: /^Why/ }).fill('we sell to adults only');
     await form.getByRole('button', { name: 'Keep' }).click();
-    await rule.getByText('more care than the shipped value, never for less. 16 or more').waitFor();
+    await rule.getByText('more care than the shipped value, never for less. Allowed: 16 or more.').waitFor();
     await form.getByRole('textbox', { name: 'value' }).fill('18');
     await form.getByRole('button', { name: 'Keep' }).click();
     await rule.getByText('we sell to adults only').waitFor();

@@ -37,10 +37,18 @@ describe('refusals in German', () => {
   it('say figures with a decimal comma and leave out what is English', () => {
     expect(faultSentence(fault, { book: 'de' }).text).toMatch(/\(eingegeben: 12; möglich: 0,2–4 m\)$/);
     expect(faultSentence({ ...fault, allowed: 'a name of 3 letters' }, { book: 'de' }).text).not.toContain('name');
-    expect(faultSentence(fault, { book: 'en' })).toEqual({ text: 'No. Do.', lang: undefined });
+    expect(faultSentence(fault, { book: 'en' })).toEqual({
+      text: 'No. Allowed: 0.2 to 4 m. Do.',
+      lang: undefined,
+    });
+    const told = { ...fault, fix: 'Give 0.2 to 4 m.' };
+    expect(faultSentence(told, { book: 'en' }).text).toBe('No. Give 0.2 to 4 m.');
   });
 
   it('stay English and marked so where a code has no words', () => {
-    expect(faultSentence({ ...fault, code: 'NO_SUCH' }, { book: 'de' })).toEqual({ text: 'No. Do.', lang: 'en' });
+    expect(faultSentence({ ...fault, code: 'NO_SUCH' }, { book: 'de' })).toEqual({
+      text: 'No. Allowed: 0.2 to 4 m. Do.',
+      lang: 'en',
+    });
   });
 });

@@ -19,8 +19,16 @@ const numbersOf = (text: string, decimal: string): string | null => {
   return text.replace(/(\d) to (\d)/g, '$1–$2').replace(/(?<=\d)\.(?=\d)/g, decimal);
 };
 
+/** The English of a refusal; figures of what is allowed are named where its sentences leave them out. */
+function englishOf({ say, allowed, fix }: Fault): string {
+  const told = `${say} ${fix}`.match(/\d+(?:[.,]\d+)?/g) ?? [];
+  const figures = allowed.match(/\d+(?:[.,]\d+)?/g) ?? [];
+  const unsaid = figures.some((figure) => !told.includes(figure));
+  return [say, unsaid ? `Allowed: ${allowed}.` : '', fix].filter(Boolean).join(' ');
+}
+
 export function faultSentence(fault: Fault, settings: Pick<Settings, 'book'>): FaultSentence {
-  const english = [fault.say, fault.fix].filter(Boolean).join(' ');
+  const english = englishOf(fault);
   if (settings.book === 'en') return { text: english, lang: undefined };
   const say = wordOf(settings.book, `fault.${fault.code}`);
   if (say === null) return { text: english, lang: 'en' };

@@ -21,7 +21,8 @@ export function KitBars({ choices, currency, width, chosen, label }: KitBarsProp
   const { t, measure } = useSheet();
   const money = moneyFor(measure, currency);
   const most = Math.max(1, ...choices.map((c) => c.cost.total));
-  const scale = (width - 90) / most;
+  // Room for the sum beside the longest bar; a sheet that is just being laid out can be narrower than that.
+  const scale = Math.max(40, width - 90) / most;
   return (
     <>
       <svg

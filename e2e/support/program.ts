@@ -27,14 +27,16 @@ const ownersOf = new Map<string, Owner>();
 export type AsWhom = 'owner' | 'stranger' | Owner;
 
 /** @param settings  further environment, e.g. { WARMSTEAD_DEMO: 'yes' }; DATABASE_URL '' uses WARMSTEAD_DATA
+ *  @param at        folder of the built program
  *  @param as        signed in as its owner (who is made where there is none), as one of the same records, or not at all */
 export async function startProgram(
   settings: Record<string, string> = {},
   as: AsWhom = 'owner',
+  at = root,
 ): Promise<RunningProgram> {
   const database = settings.DATABASE_URL ?? (await freshDatabaseUrl());
   const env = { ...process.env, PORT: '0', HOST: '127.0.0.1', ...settings, DATABASE_URL: database };
-  const child = spawn(process.execPath, [join(root, 'dist', 'server', 'main.mjs')], { env, cwd: root });
+  const child = spawn(process.execPath, [join(at, 'dist', 'server', 'main.mjs')], { env, cwd: at });
   let text = '';
   child.stdout.on('data', (chunk) => {
     text += chunk;

@@ -70,12 +70,18 @@ export async function recordsOf(
   }
   return animals.flatMap((row) => {
     const entry = entries.get(row.id) ?? {};
-    const species = around.facts.species[entry.speciesId ?? ''];
-    // A species that left data/ would hide the animal: that may not happen silently.
-    if (species === undefined) throw new Error(`animal ${row.id} is of a species that data/ does not hold`);
+    const id = entry.speciesId ?? '';
+    // The animal stays in the register when the facts of its species are gone or not sound.
+    const species = around.facts.species[id] ?? speciesWithoutFacts(id);
     return [recordFrom(row, entry, species, events.get(row.id) ?? [], rowsOf.get(row.id) ?? [])];
   });
 }
+
+/** Under its id and with nothing known: what is asked of it is not known either. */
+const speciesWithoutFacts = (id: string): Species => ({
+  ...{ id, scientificName: id, commonName: id, family: '', notes: [] },
+  ...{ all: {}, hatchling: {}, young: {}, adult: {} },
+});
 
 function recordFrom(
   row: AnimalRow,

@@ -67,13 +67,15 @@ export interface ShownLists {
   readonly sources: Readonly<Record<string, Source>>;
   readonly overlays: readonly ShownOverlay[];
   readonly refused: readonly Fault[];
+  /** What of the shipped facts is not sound and therefore not used. */
+  readonly leftOut: readonly Fault[];
 }
 
 const isListed = ({ path }: OverlayRow): boolean => listTables.includes(path.split('.')[0] as ListTable);
 
 /** Policies, law and the kinds of kit, each row with what a shop may overrule in it and whether its review is due. */
 export async function showLists(desk: DeskContext): Promise<ShownLists> {
-  const { facts: shipped } = allFacts();
+  const { facts: shipped, leftOut } = allFacts();
   const rows = await overlayRows(desk.db, desk.actor.branchId);
   const { facts, faults } = withShopValues(shipped, await shopValues(desk));
   const today = todayOf(desk.clock);
@@ -87,6 +89,7 @@ export async function showLists(desk: DeskContext): Promise<ShownLists> {
     sources: facts.sources,
     overlays: rows.filter(isListed).map(shown),
     refused: faults,
+    leftOut,
   };
 
   function rowsOf(table: ListTable): readonly ListedRow[] {

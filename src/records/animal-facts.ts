@@ -20,12 +20,21 @@ export function loadCareFacts(folder = join(programRoot(), 'data')): {
 export interface AllFacts {
   readonly care: CareFacts;
   readonly facts: Facts;
+  /** Rows that are not sound and were left out, each with its file and key. */
+  readonly leftOut: readonly Fault[];
 }
 
 let known: AllFacts | undefined;
 
 /** Everything that data/ says about animals, read once in a process. */
 export function allFacts(): AllFacts {
-  known ??= { care: loadCareFacts().facts, facts: loadFacts(join(programRoot(), 'data')).facts };
+  known ??= readAll();
   return known;
+}
+
+function readAll(): AllFacts {
+  const care = loadCareFacts();
+  const checked = loadFacts(join(programRoot(), 'data'));
+  const places = new Map([...checked.faults, ...care.faults].map((fault) => [`${fault.code} ${fault.field}`, fault]));
+  return { care: care.facts, facts: checked.facts, leftOut: [...places.values()] };
 }

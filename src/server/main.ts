@@ -9,6 +9,7 @@ import { startNightWork } from '../desk/night-work.ts';
 import { startPlanner } from '../desk/planner.ts';
 import { takeProofs } from '../desk/proof-later.ts';
 import { startProver } from '../desk/prover.ts';
+import { allFacts } from '../records/animal-facts.ts';
 import { openRecords, type Records } from '../records/open.ts';
 import { type Queue, startQueue } from '../records/queue.ts';
 import { programRoot } from '../records/root.ts';
@@ -93,7 +94,21 @@ function announce(app: App, branch: Branch, records: string, gettingIn: readonly
   console.log(`\nWarmstead is ready:  http://${family === 'IPv6' ? `[${address}]` : address}:${port}`);
   console.log(`Shop: ${branch.shopName}. Records: ${records}.`);
   for (const line of gettingIn) console.log(line);
+  for (const line of leftOutLines()) console.error(line);
   console.log('Stop with Ctrl-C.');
+}
+
+/** What of data/ is not sound: the program runs without it, and whoever starts it must know. */
+function leftOutLines(): readonly string[] {
+  const { leftOut } = allFacts();
+  if (leftOut.length === 0) return [];
+  return [
+    `${leftOut.length} places in data/ are not sound. What stands there is not used, and nothing is judged by it:`,
+    ...leftOut.map(
+      ({ field, say, got, allowed, code }) => `  ${field}: ${say} Found: ${got}. Allowed: ${allowed}. [${code}]`,
+    ),
+    'Put them right (npm run data looks at all of data/), then start again.',
+  ];
 }
 
 /** A signal that comes while starting waits for the start, so that no database is left running. */

@@ -81,6 +81,8 @@ export const programSchema = Type.Object({
   records: Type.String(),
   shop: Type.String(),
   parts: Type.Array(Type.Object({ part: Type.String(), ok: Type.Boolean(), found: Type.String() })),
+  /** Places of data/ that are not sound and not used. */
+  leftOut: Type.Array(Type.Object({ field: Type.String(), code: Type.String(), say: Type.String() })),
 });
 
 export const rowsSchema = (name: string, description: string) =>

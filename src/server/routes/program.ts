@@ -2,6 +2,7 @@
 // A stranger, or what watches over the process, learns yes or no and nothing else.
 import { Type } from 'typebox';
 import { readiness } from '../../desk/readiness.ts';
+import { allFacts } from '../../records/animal-facts.ts';
 import { versions } from '../../records/versions.ts';
 import { programSchema } from '../schemas.ts';
 import type { App, Doors } from '../types.ts';
@@ -38,7 +39,8 @@ export function programRoutes(app: App, doors: Doors): void {
       const parts = await readiness(doors.records, doors.planner);
       const shop = doors.own(request).session.shopName;
       const ok = parts.every((part) => part.ok);
-      return { ok, program, model, data, records: doors.records.kind, shop, parts: [...parts] };
+      const leftOut = allFacts().leftOut.map(({ field, code, say }) => ({ field, code, say }));
+      return { ok, program, model, data, records: doors.records.kind, shop, parts: [...parts], leftOut };
     },
   );
 }

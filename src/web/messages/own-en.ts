@@ -15,6 +15,8 @@ export const ownEn = {
   'lists.paper': 'Own values on paper',
   'lists.stale': 'Amber: look at the source again; its review was due on {date}.',
   'lists.staleCount': '{count} rules are past their review date and say “ask” instead of “allowed”.',
+  'lists.leftOut':
+    '{count} places in the shipped data are not sound. They are left out, and nothing is judged by them:',
   'lists.fresh': 'looked at {checked}, next look by {review}',
   'lists.secondHand': 'at second hand',
   'lists.decides': 'decides: {who}',

@@ -1,9 +1,11 @@
 // Law by place, kinds of kit and the shop's own rules: what the program goes by, how old it is, and where the shop goes by
 // a value of its own. A rule of law past its review stands in amber, said in words too.
 import { useState } from 'react';
+import type { Fault } from '../../shared/fault.ts';
 import { NotReached } from '../animal/not-reached.tsx';
 import { Choice } from '../controls/choice.tsx';
 import { dateText } from '../controls/source-note.tsx';
+import { faultSentence } from '../messages/fault-words.ts';
 import { isMessageKey } from '../messages/translate.ts';
 import { useSheet } from '../settings/settings-context.tsx';
 import { FactRow } from './fact-row.tsx';
@@ -66,11 +68,33 @@ export function ListsPage() {
           {t('lists.staleCount', { count: stale })}
         </p>
       )}
+      <LeftOut faults={all.leftOut} />
       <h2>{t(`list.${table}`)}</h2>
       {rows.map((row) => (
         <ListRow key={`${table}.${row.id}`} all={all} row={row} onChanged={again} open={table === 'policy'} />
       ))}
     </main>
+  );
+}
+
+/** Shipped rows that are not sound: the sheets go on without them, and say so. */
+function LeftOut({ faults }: { readonly faults: readonly Fault[] }) {
+  const { t, settings } = useSheet();
+  if (faults.length === 0) return null;
+  return (
+    <div className="lists-stale" role="status">
+      <p>{t('lists.leftOut', { count: faults.length })}</p>
+      <ul>
+        {faults.map((fault) => {
+          const { text, lang } = faultSentence(fault, settings);
+          return (
+            <li key={`${fault.code} ${fault.field}`}>
+              <code>{fault.field}</code>: <span lang={lang}>{text}</span>
+            </li>
+          );
+        })}
+      </ul>
+    </div>
   );
 }
 

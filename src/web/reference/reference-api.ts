@@ -64,6 +64,8 @@ export interface ListedRow {
 export interface Lists extends OwnValues {
   readonly today: string;
   readonly lists: Readonly<Record<(typeof listTables)[number], readonly ListedRow[]>>;
+  /** What of the shipped facts is not sound and not used. */
+  readonly leftOut: readonly Fault[];
 }
 
 export const readLists = () => ask<Lists>('/api/lists');

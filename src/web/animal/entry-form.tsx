@@ -31,7 +31,7 @@ export function EntryForm({ sheet, onWritten }: EntryFormProps) {
     onWritten();
   };
   return (
-    <section className="sheet-part">
+    <section className="sheet-part no-paper">
       <h2>{t('sheet.write')}</h2>
       <div className="entry-form">
         <label className="field-label" htmlFor="entry-kind">

@@ -88,6 +88,9 @@ export function GrowthDrawing({ sheet, boxCm, onBox }: GrowthDrawingProps) {
         <ellipse cx={wide * 0.03} cy={deep * 0.22} rx="3.2" ry="2.2" className="growth-head" />
       </svg>
       {move && <p>{movedSay(move)}</p>}
+      <p className="on-paper">
+        {t('sheet.box')}: {cm(boxCm)}
+      </p>
       <QuantityField
         label={t('sheet.box')}
         kind="length"

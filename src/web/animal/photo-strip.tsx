@@ -14,7 +14,7 @@ export function PhotoStrip({ sheet, onKept }: PhotoStripProps) {
   const say = useSaying();
   const photos = sheet.photos.flatMap((event) => (event.kind === 'photo' ? [event] : [])).reverse();
   return (
-    <section className="sheet-part">
+    <section className={photos.length === 0 ? 'sheet-part no-paper' : 'sheet-part'}>
       <h2>{t('photo.title')}</h2>
       <ul className="photo-strip">
         {photos.map(({ id, on, body }) => (

@@ -33,7 +33,7 @@ export function RegisterPage() {
           </p>
         )}
       </div>
-      <div className="animal-tools">
+      <div className="animal-tools no-paper">
         <TextField className="text-field" value={search} onChange={setSearch}>
           <Label className="field-label">{t('register.find')}</Label>
           <Input className="text-input" type="search" />

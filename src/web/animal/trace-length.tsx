@@ -19,7 +19,7 @@ export function TraceLength({ animalId, onWritten }: TraceLengthProps) {
   const [picture, setPicture] = useState<Picture | null>(null);
   const file = useRef<HTMLInputElement>(null);
   return (
-    <section className="sheet-part">
+    <section className="sheet-part no-paper">
       <h2>{t('trace.title')}</h2>
       <p className="question-why">{t('trace.lead')}</p>
       <input

@@ -4,9 +4,10 @@
 import { ensembleBounds, type Verdict, verdictFromShare, worstVerdict } from '../../shared/verdict.ts';
 import { kitNeeds, midNeeds, summerNeeds, winterNeeds } from './judge-kit.ts';
 
-/** Versions after which a hopeless miss may be called certain, and how many spreads below the limit the mean must lie.
- *  A need that holds in a tenth of the versions has its mean about 1.3 spreads below; our choice with room to spare. */
-export const certainAfter = { versions: 8, spreads: 4, leastSpread: 0.05 } as const;
+/** Versions after which a hopeless miss may be called certain, and how many spreads below the limit the mean must lie at
+ *  most. A need that holds in a `tenth` of the versions has its mean about 1.3 spreads below, and
+ *  the spread itself is only known well enough after `spreadKnown` versions; our choice with room to spare. */
+export const certainAfter = { versions: 8, spreads: 4, tenth: 1.3, spreadKnown: 16, leastSpread: 0.05 } as const;
 
 /** Judged spread of each need before anything is measured, one standard deviation, in the order of kitNeeds: a box of one
  *  best-estimate version that misses by more than four of them is hopeless. Doubled for an open lid.
@@ -68,7 +69,7 @@ export interface Bounds {
 /** Best and worst that can still come of it when `of` versions are tried in all. */
 export function boundsOf(tally: Tally, of: number): { readonly best: Bounds; readonly worst: Bounds } {
   const left = Math.max(0, of - tally.tried);
-  const lost = hopeless(tally);
+  const lost = hopeless(tally, of);
   const verdict = (more: number) =>
     worstVerdict(tally.held.map((h, i) => (lost[i] ? 'fails' : verdictFromShare((h + more) / of))));
   const held = Math.min(...tally.seasonHeld);
@@ -81,7 +82,8 @@ export function boundsOf(tally: Tally, of: number): { readonly best: Bounds; rea
 
 /** Most versions of all in which everything may yet hold, given how many of those tried did. */
 function reachable(held: number, tried: number, of: number): number {
-  if (tried < certainAfter.versions || tried >= of) return of;
+  if (tried >= of) return held;
+  if (tried < certainAfter.versions) return of;
   const share = (held + 1) / (tried + 2);
   const error = Math.sqrt((share * (1 - share) * (1 - tried / of)) / tried);
   return Math.max(held, of * (share + shareErrors * error));
@@ -99,7 +101,15 @@ export function estimateOf(tally: Tally): Bounds {
 /** Certain to fail whatever the remaining versions say; only counted once the first few are in. */
 export const certainlyFails = (tally: Tally, of: number): boolean => boundsOf(tally, of).best.verdict === 'fails';
 
-function hopeless(tally: Tally): boolean[] {
+/** Spreads below the limit at which the mean of a need that never held must lie after n versions: those of one that
+ *  holds in a tenth of them, and the standard errors of the mean and of the spread itself. */
+const spreadsFor = (n: number, of: number): number =>
+  n < certainAfter.spreadKnown
+    ? certainAfter.spreads
+    : certainAfter.tenth + shareErrors * Math.sqrt(((1 + certainAfter.tenth ** 2 / 2) / n) * (1 - n / of));
+
+/** Needs that no longer come to more than a tenth of the versions: their mean lies far below, or their share cannot grow so far. */
+function hopeless(tally: Tally, of: number): boolean[] {
   const n = tally.tried;
   if (n === 0) return tally.held.map(() => false);
   if (n < certainAfter.versions)
@@ -108,8 +118,10 @@ function hopeless(tally: Tally): boolean[] {
     );
   return tally.held.map((h, i) => {
     if (h > n * ensembleBounds.failsFrac) return false;
+    if (reachable(h, n, of) <= of * ensembleBounds.failsFrac) return true;
     const mean = (tally.sum[i] ?? 0) / n;
     const variance = Math.max(0, (tally.sumOfSquares[i] ?? 0) / n - mean * mean) * (n / (n - 1));
-    return mean + certainAfter.spreads * Math.max(certainAfter.leastSpread, Math.sqrt(variance)) < 0;
+    const spreads = h === 0 ? spreadsFor(n, of) : certainAfter.spreads;
+    return mean + spreads * Math.max(certainAfter.leastSpread, Math.sqrt(variance)) < 0;
   });
 }

@@ -49,6 +49,12 @@ export interface StageRoads {
   readonly atOnce: Road | null;
   /** Why there is no road to the adult box, when there is none. */
   readonly note: string | null;
+  /** The same without words. */
+  readonly why: {
+    readonly id: 'no-lengths' | 'no-box' | 'no-adult-box';
+    readonly standardName: string;
+    readonly adultLengthM: number | null;
+  } | null;
   readonly currency: string;
   readonly pricesInvented: boolean;
 }
@@ -79,6 +85,7 @@ export function* stageRoads(input: RoadInput): Generator<string, StageRoads> {
       stepwise: nowhere,
       atOnce: null,
       note: 'The usual lengths of this species are not known.',
+      why: { id: 'no-lengths', standardName: standard.name, adultLengthM: null },
     };
   const growth = growthForecast(band, animal, years);
   const boxes = servingBoxes(input);
@@ -90,7 +97,12 @@ export function* stageRoads(input: RoadInput): Generator<string, StageRoads> {
     adultBox && steps[0]?.item.id !== adultBox.item.id ? yield* drive(input, [adultBox], band, true) : null;
   const none = `No box of the shelf serves this animal now under "${standard.name}".`;
   const noAdult = `No box of the shelf serves the usual adult (${Math.round(adultM * 100)} cm) under "${standard.name}".`;
-  return { ...head, growth, stepwise, atOnce, note: boxes.length === 0 ? none : adultBox ? null : noAdult };
+  const about = { standardName: standard.name, adultLengthM: adultM };
+  const told = { ...head, growth, stepwise, atOnce };
+  if (boxes.length === 0) return { ...told, note: none, why: { id: 'no-box', ...about } };
+  return adultBox
+    ? { ...told, note: null, why: null }
+    : { ...told, note: noAdult, why: { id: 'no-adult-box', ...about } };
 }
 
 const drawnId = 'drawn';

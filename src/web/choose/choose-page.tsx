@@ -2,9 +2,11 @@
 import './choose.css';
 import { useMemo, useState } from 'react';
 import { usualTariff, usualYears } from '../../planning/search/search-input.ts';
+import type { Fault } from '../../shared/fault.ts';
 import { useAsked } from '../animal/use-asked.ts';
 import { Choice } from '../controls/choice.tsx';
 import { OwnValuesUsed } from '../controls/own-values-used.tsx';
+import { faultSentence } from '../messages/fault-words.ts';
 import { useSheet } from '../settings/settings-context.tsx';
 import { useWidth } from '../settings/use-width.ts';
 import { readShelf } from '../shelf/shelf-api.ts';
@@ -92,9 +94,7 @@ export function ChoosePage() {
         </p>
       )}
       {run.faults.map((fault) => (
-        <p key={`${fault.code}${fault.field}`} role="alert" className="kits-none" lang="en">
-          {`${fault.say} ${fault.fix}`}
-        </p>
+        <Refused key={`${fault.code}${fault.field}`} fault={fault} />
       ))}
       {part === 'search' && (
         <KitsPart
@@ -141,5 +141,15 @@ function Working({ part, run, onStop }: WorkingProps) {
         </>
       )}
     </div>
+  );
+}
+
+function Refused({ fault }: { readonly fault: Fault }) {
+  const { settings } = useSheet();
+  const { text, lang } = faultSentence(fault, settings);
+  return (
+    <p role="alert" className="kits-none" lang={lang}>
+      {text}
+    </p>
   );
 }

@@ -28,13 +28,13 @@ function spent(choice: KitChoice): (readonly [number, number])[] {
 const dashes = [undefined, '7 4', '2 3', '10 3 2 3', '4 4', '1 4'] as const;
 
 export function CostFigure({ choices, chosen, currency, width }: CostFigureProps) {
-  const { t, measure } = useSheet();
+  const { t, measure, fromFacts } = useSheet();
   const money = moneyFor(measure, currency);
   const lines = choices.map((choice, i): ChartLine => {
     const dash = dashes[i % dashes.length];
     return {
       id: choice.id,
-      label: kitNameText(choice.heart, t),
+      label: kitNameText(choice.heart, t, fromFacts),
       points: spent(choice),
       tone: choice.id === chosen.id ? 'warm' : 'soft',
       ...(dash ? { dash } : {}),
@@ -46,7 +46,7 @@ export function CostFigure({ choices, chosen, currency, width }: CostFigureProps
     .map((y): ChartMark => ({ x: y.year, y: own[y.year]?.[1] ?? 0, label: `${y.replaced.length} ×` }));
   const title = t('cost.title', {
     years: chosen.cost.years,
-    name: kitNameText(chosen.heart, t),
+    name: kitNameText(chosen.heart, t, fromFacts),
     cost: money(chosen.cost.total),
   });
   return (
@@ -85,7 +85,7 @@ export function CostFigure({ choices, chosen, currency, width }: CostFigureProps
                 <td>{money(y.kit)}</td>
                 <td>{money(y.lamps)}</td>
                 <td>{money(y.energy)}</td>
-                <td lang="en">{y.replaced.length > 0 ? counted(y.replaced) : '–'}</td>
+                <td>{y.replaced.length > 0 ? counted(y.replaced.map(fromFacts)) : '–'}</td>
               </tr>
             ))}
           </tbody>

@@ -66,7 +66,7 @@ type OwnedArticlesProps = Pick<CostSettingsProps, 'ownedIds' | 'onOwnedIds'> & {
 
 /** What of the shelf the customer has at home already: it costs nothing and counts as in stock. */
 function OwnedArticles({ shelf, ownedIds, onOwnedIds }: OwnedArticlesProps) {
-  const { t } = useSheet();
+  const { t, fromFacts } = useSheet();
   const turn = (id: string) =>
     onOwnedIds(ownedIds.includes(id) ? ownedIds.filter((one) => one !== id) : [...ownedIds, id]);
   return (
@@ -80,7 +80,7 @@ function OwnedArticles({ shelf, ownedIds, onOwnedIds }: OwnedArticlesProps) {
             .map((item) => (
               <label key={item.id} className="owned-article">
                 <input type="checkbox" checked={ownedIds.includes(item.id)} onChange={() => turn(item.id)} />
-                <span lang="en">{item.name}</span>
+                <span>{fromFacts(item.name)}</span>
               </label>
             ))}
         </fieldset>

@@ -61,13 +61,13 @@ export function HelpsList({
 }
 
 function Steps({ steps }: { readonly steps: readonly HelpStep[] }) {
-  const { t, measure } = useSheet();
+  const { t, measure, fromFacts } = useSheet();
   const blanksOf = (step: HelpStep): Record<string, string> => {
     switch (step.id) {
       case 'box':
-        return { name: step.name };
+        return { name: fromFacts(step.name) };
       case 'box-and-kit':
-        return { name: step.name, kit: step.kit };
+        return { name: fromFacts(step.name), kit: fromFacts(step.kit) };
       case 'damp-floor':
         return { share: measure.text('percent', step.shareFrac * 100, 0) };
       case 'warmer-winter':

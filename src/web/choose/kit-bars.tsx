@@ -18,7 +18,7 @@ interface KitBarsProps {
 }
 
 export function KitBars({ choices, currency, width, chosen, label }: KitBarsProps) {
-  const { t, measure } = useSheet();
+  const { t, measure, fromFacts } = useSheet();
   const money = moneyFor(measure, currency);
   const most = Math.max(1, ...choices.map((c) => c.cost.total));
   // Room for the sum beside the longest bar; a sheet that is just being laid out can be narrower than that.
@@ -45,7 +45,7 @@ export function KitBars({ choices, currency, width, chosen, label }: KitBarsProp
           return (
             <g key={c.id} className={c.id === chosen ? 'kit-row kit-chosen' : 'kit-row'}>
               <text x={0} y={y + 13} className="kit-name">
-                {`${i + 1}  ${shortName(kitNameText(c.heart, t), width)}`}
+                {`${i + 1}  ${shortName(kitNameText(c.heart, t, fromFacts), width)}`}
               </text>
               <rect x={0} y={y + 18} width={kit} height={bar} className="kit-part kit-buy" />
               <rect

@@ -17,7 +17,8 @@ interface KitDetailProps {
 }
 
 export function KitDetail({ choice, currency, climate, onUse }: KitDetailProps) {
-  const { t, measure } = useSheet();
+  const sheet = useSheet();
+  const { t, measure, fromFacts } = sheet;
   const money = moneyFor(measure, currency);
   const { dial } = choice;
   const temp = (v: number) => measure.text('temperature', v);
@@ -34,7 +35,7 @@ export function KitDetail({ choice, currency, climate, onUse }: KitDetailProps) 
   const aim = climate ? (climate.baskingSurfaceC.low + climate.baskingSurfaceC.high) / 2 : null;
   return (
     <section className="sheet-part kit-detail" aria-labelledby="kit-detail-title">
-      <h2 id="kit-detail-title">{kitNameText(choice.heart, t)}</h2>
+      <h2 id="kit-detail-title">{kitNameText(choice.heart, t, fromFacts)}</h2>
       <p>
         <VerdictMark verdict={choice.verdict} />
       </p>
@@ -82,7 +83,7 @@ export function KitDetail({ choice, currency, climate, onUse }: KitDetailProps) 
               })}
         </dd>
         <dt>{t('kits.guard')}</dt>
-        <dd>{guardSay(choice, t)}</dd>
+        <dd>{guardSay(choice, sheet)}</dd>
         <dt>{t('kits.air')}</dt>
         <dd>
           {choice.changes.length > 0
@@ -104,9 +105,7 @@ export function KitDetail({ choice, currency, climate, onUse }: KitDetailProps) 
           <tbody>
             {choice.parts.map((part, i) => (
               <tr key={`${part.itemId}-${String(i)}`}>
-                <th scope="row" lang="en">
-                  {part.name}
-                </th>
+                <th scope="row">{fromFacts(part.name)}</th>
                 <td>{t(`kits.role.${part.role}`)}</td>
                 <td>{measure.number(part.count, part.count % 1 === 0 ? 0 : 1)}</td>
                 <td>{part.owned ? t('kits.owned') : money(part.price)}</td>
@@ -132,8 +131,8 @@ export function KitDetail({ choice, currency, climate, onUse }: KitDetailProps) 
 }
 
 /** Which guard the heater needs, or why it needs none. */
-function guardSay({ parts, enclosure }: KitChoice, t: ReturnType<typeof useSheet>['t']): string {
-  const guards = parts.filter((part) => part.role === 'guard').map((part) => part.name);
+function guardSay({ parts, enclosure }: KitChoice, { t, fromFacts }: ReturnType<typeof useSheet>): string {
+  const guards = parts.filter((part) => part.role === 'guard').map((part) => fromFacts(part.name));
   if (guards.length > 0) return t('kits.guardNeeded', { name: guards.join(', ') });
   return t(enclosure.heaters[0]?.mount === 'above-mesh' ? 'kits.guardAbove' : 'kits.guardMat');
 }

@@ -2,7 +2,12 @@
 import type { KitHeart } from '../../planning/kit/kit-enclosure.ts';
 import type { Translate } from '../messages/translate.ts';
 
-export const kitNameText = ({ heater, nightHeater, thermostat }: KitHeart, t: Translate): string =>
-  nightHeater
-    ? t('kits.namedNight', { heater: heater.name, night: nightHeater.name, thermostat: thermostat.name })
-    : t('kits.named', { heater: heater.name, thermostat: thermostat.name });
+/** @param fromFacts says a name of the starter shelf in the reader's language; a shop's own names stay */
+export function kitNameText(
+  { heater, nightHeater, thermostat }: KitHeart,
+  t: Translate,
+  fromFacts: (english: string) => string,
+): string {
+  const names = { heater: fromFacts(heater.name), thermostat: fromFacts(thermostat.name) };
+  return nightHeater ? t('kits.namedNight', { ...names, night: fromFacts(nightHeater.name) }) : t('kits.named', names);
+}

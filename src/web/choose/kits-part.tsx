@@ -24,14 +24,20 @@ interface KitsPartProps {
 }
 
 export function KitsPart({ run, width, climate, onUse }: KitsPartProps) {
-  const { t, measure } = useSheet();
+  const sheet = useSheet();
+  const { t, measure, fromFacts } = sheet;
   const [picked, setPicked] = useState<string | null>(null);
   const { answer } = run;
   if (!answer) return null;
   const money = moneyFor(measure, answer.currency);
   const chosen = answer.choices.find((c) => c.id === picked) ?? answer.choices[0] ?? null;
   const columns: readonly SortColumn<KitChoice>[] = [
-    { key: 'name', head: t('kits.name'), value: (c) => kitNameText(c.heart, t), cell: (c) => <KitName choice={c} /> },
+    {
+      key: 'name',
+      head: t('kits.name'),
+      value: (c) => kitNameText(c.heart, t, fromFacts),
+      cell: (c) => <KitName choice={c} />,
+    },
     {
       key: 'verdict',
       head: t('kits.verdict'),
@@ -70,7 +76,7 @@ export function KitsPart({ run, width, climate, onUse }: KitsPartProps) {
     <>
       <figure className="figure">
         <figcaption className="figure-title choose-figure-title" id="kits-title">
-          {titleOf(answer, t, money)}
+          {titleOf(answer, sheet, money)}
         </figcaption>
         <NoneHolds answer={answer} />
         {answer.choices.length > 0 && (
@@ -80,7 +86,7 @@ export function KitsPart({ run, width, climate, onUse }: KitsPartProps) {
               currency={answer.currency}
               width={width}
               chosen={chosen?.id ?? null}
-              label={`${titleOf(answer, t, money)}. ${t('kits.pictureSay')}`}
+              label={`${titleOf(answer, sheet, money)}. ${t('kits.pictureSay')}`}
             />
             <SortableTable
               caption={t('kits.pictureSay')}
@@ -105,9 +111,13 @@ export function KitsPart({ run, width, climate, onUse }: KitsPartProps) {
   );
 }
 
-function titleOf(answer: SearchAnswer, t: ReturnType<typeof useSheet>['t'], money: (v: number) => string): string {
+function titleOf(
+  answer: SearchAnswer,
+  { t, fromFacts }: ReturnType<typeof useSheet>,
+  money: (v: number) => string,
+): string {
   const first = answer.choices[0];
-  if (!answer.settled && first) return t('kits.titleFirst', { name: kitNameText(first.heart, t) });
+  if (!answer.settled && first) return t('kits.titleFirst', { name: kitNameText(first.heart, t, fromFacts) });
   const holding = answer.choices.filter((c) => c.verdict === 'holds').length;
   if (!first || holding === 0) return t('kits.titleNone');
   const blanks = { count: holding, cost: money(first.cost.total), years: answer.years };
@@ -116,14 +126,14 @@ function titleOf(answer: SearchAnswer, t: ReturnType<typeof useSheet>['t'], mone
 }
 
 export function KitName({ choice }: { readonly choice: Pick<KitChoice, 'heart' | 'changes' | 'spot'> }) {
-  const { t } = useSheet();
+  const { t, fromFacts } = useSheet();
   const beside = [
     ...(choice.spot === 'usual' ? [] : [t(`kits.spot.${choice.spot}`)]),
     ...choice.changes.map((c) => t(`kits.change.${c}`)),
   ];
   return (
     <>
-      <span>{kitNameText(choice.heart, t)}</span>
+      <span>{kitNameText(choice.heart, t, fromFacts)}</span>
       {beside.length > 0 && <span className="kit-change">{beside.join(', ')}</span>}
     </>
   );
@@ -150,7 +160,7 @@ const Said = ({ text, lang }: NeedSentence) => <span lang={lang}>{text}</span>;
 
 /** Cheaper kits and why not; what the rules refuse; what no heater mends. */
 function Others({ answer }: { readonly answer: SearchAnswer }) {
-  const { t, measure } = useSheet();
+  const { t, measure, fromFacts } = useSheet();
   const money = moneyFor(measure, answer.currency);
   return (
     <>
@@ -178,7 +188,7 @@ function Others({ answer }: { readonly answer: SearchAnswer }) {
               {
                 key: 'name',
                 head: t('kits.name'),
-                value: (f) => kitNameText(f.heart, t),
+                value: (f) => kitNameText(f.heart, t, fromFacts),
                 cell: (f) => <KitName choice={f} />,
               },
               { key: 'cost', head: t('kits.cost'), value: (f) => f.cost, cell: (f) => money(f.cost), numeric: true },

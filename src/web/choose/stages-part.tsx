@@ -1,9 +1,10 @@
 // The road of boxes: the animal's length over the years against what each box serves, and both roads as tables.
 import { neverYears } from '../../planning/stages/growth-forecast.ts';
-import type { Road, RoadStage } from '../../planning/stages/stage-road.ts';
+import type { Road, RoadStage, StageRoads } from '../../planning/stages/stage-road.ts';
 import { VerdictMark } from '../controls/verdict-mark.tsx';
 import { shownFromStored, unitText } from '../settings/measure.ts';
 import { useSheet } from '../settings/settings-context.tsx';
+import { kitNameText } from './kit-name.ts';
 import { LineChart } from './line-chart.tsx';
 import { moneyFor } from './money.ts';
 import { SortableTable } from './sortable-table.tsx';
@@ -15,15 +16,15 @@ interface StagesPartProps {
 }
 
 export function StagesPart({ run, width }: StagesPartProps) {
-  const { t, measure, settings } = useSheet();
+  const { t, measure, settings, fromFacts } = useSheet();
   const { roads } = run;
   if (!roads) return null;
   const { growth } = roads;
   const money = moneyFor(measure, roads.currency);
   if (!growth || roads.stepwise.stages.length === 0)
     return (
-      <p className="kits-none" lang={roads.note ? 'en' : undefined}>
-        {roads.note ?? t('stages.none')}
+      <p className="kits-none">
+        <RoadNote why={roads.why} />
       </p>
     );
   const length = (m: number) => shownFromStored('length', m, settings);
@@ -51,7 +52,7 @@ export function StagesPart({ run, width }: StagesPartProps) {
           ]}
           levels={roads.stepwise.stages
             .filter((s) => s.outgrown !== null)
-            .map((s) => ({ at: length(s.lengthM.to), label: s.box.name, tone: 'warm' as const }))}
+            .map((s) => ({ at: length(s.lengthM.to), label: fromFacts(s.box.name), tone: 'warm' as const }))}
           xLabel={t('cost.x')}
           yLabel={`${t('stages.length')}, ${unitText('length', settings)}`}
           xText={(x) => measure.number(x, 0)}
@@ -67,7 +68,11 @@ export function StagesPart({ run, width }: StagesPartProps) {
             : t('stages.growthChosen')}
         </p>
       </figure>
-      {roads.note && <p lang="en">{roads.note}</p>}
+      {roads.why && (
+        <p>
+          <RoadNote why={roads.why} />
+        </p>
+      )}
       <RoadTable title={t('stages.stepwise')} road={roads.stepwise} currency={roads.currency} id="road-step" />
       {roads.atOnce && (
         <RoadTable title={t('stages.atOnce')} road={roads.atOnce} currency={roads.currency} id="road-once" />
@@ -84,8 +89,18 @@ interface RoadTableProps {
   readonly id: string;
 }
 
+/** Why no road leads to the adult box. */
+function RoadNote({ why }: { readonly why: StageRoads['why'] }) {
+  const { t, measure, fromFacts } = useSheet();
+  if (!why) return t('stages.none');
+  return t(`stages.why.${why.id}`, {
+    standard: fromFacts(why.standardName),
+    length: why.adultLengthM === null ? '' : measure.text('length', why.adultLengthM),
+  });
+}
+
 function RoadTable({ title, road, currency, id }: RoadTableProps) {
-  const { t, measure } = useSheet();
+  const { t, measure, fromFacts } = useSheet();
   const money = moneyFor(measure, currency);
   const n = (v: number) => measure.number(v, 1);
   const costOf = (s: RoadStage) => s.cost.things + s.cost.energy + s.cost.lamps;
@@ -101,10 +116,10 @@ function RoadTable({ title, road, currency, id }: RoadTableProps) {
           {
             key: 'box',
             head: t('stages.box'),
-            value: (s) => s.box.name,
+            value: (s) => fromFacts(s.box.name),
             cell: (s) => (
               <>
-                <span lang="en">{s.box.name}</span> <VerdictMark verdict={s.verdict} />
+                {fromFacts(s.box.name)} <VerdictMark verdict={s.verdict} />
               </>
             ),
           },
@@ -130,14 +145,14 @@ function RoadTable({ title, road, currency, id }: RoadTableProps) {
           {
             key: 'kit',
             head: t('stages.kit'),
-            value: (s) => s.kit?.name ?? null,
-            cell: (s) => <span lang="en">{s.kit?.name ?? '–'}</span>,
+            value: (s) => (s.kit ? kitNameText(s.kit.heart, t, fromFacts) : null),
+            cell: (s) => (s.kit ? kitNameText(s.kit.heart, t, fromFacts) : '–'),
           },
           {
             key: 'again',
             head: t('stages.again'),
             value: (s) => s.usedAgain.length,
-            cell: (s) => <span lang="en">{s.usedAgain.join(', ') || '–'}</span>,
+            cell: (s) => s.usedAgain.map(fromFacts).join(', ') || '–',
           },
           {
             key: 'cost',

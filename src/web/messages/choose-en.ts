@@ -182,6 +182,9 @@ export const chooseEn = {
 
   'stages.title': 'Box by box costs {step}, the adult box at once {once}, over {years} years',
   'stages.titleOne': 'One box serves: {step} over {years} years',
+  'stages.why.no-lengths': 'The usual lengths of this species are not known.',
+  'stages.why.no-box': 'No box of the shelf serves this animal now under “{standard}”.',
+  'stages.why.no-adult-box': 'No box of the shelf serves the usual adult ({length}) under “{standard}”.',
   'stages.none': 'There is no road of boxes for this animal.',
   'stages.pictureSay':
     'The length of the animal over the years with its doubt, and the length up to which each box serves.',

@@ -5,10 +5,13 @@ import { factWord } from '../husbandry/fact-words.ts';
 import { withShopValues } from '../husbandry/overlay.ts';
 import { unitSuffix } from '../husbandry/quantities.ts';
 import type { ShopParts } from '../husbandry/shop-value.ts';
+import { factNamesDe } from '../husbandry/words/fact-names-de.ts';
+import { factNamesEn } from '../husbandry/words/fact-names-en.ts';
 import { allFacts } from '../records/animal-facts.ts';
 import { branchFacts } from '../records/animals.ts';
 import { factWords } from '../records/fact-words.ts';
 import { type OverlayRow, overlayRows } from '../records/overlays.ts';
+import type { Fault } from '../shared/fault.ts';
 import type { DeskContext } from './desk-context.ts';
 import { printedPage } from './print/typst-page.ts';
 import { shopValueOf } from './shop-values.ts';
@@ -30,7 +33,7 @@ const words = {
     stages: { all: 'every age', hatchling: 'hatchling', young: 'young', adult: 'adult' },
     notesTitle: 'How to read this',
     notes: [
-      'The first column names the species, list or policy, the row and the quantity as they stand in the data of the program.',
+      'The first column names the species, list or policy, the row and the quantity in the words of the screen.',
       'Every plan and proof that a value went into names it with the same words.',
       'Nothing is erased: a withdrawn value stays readable with who, when and why.',
     ],
@@ -50,7 +53,7 @@ const words = {
     stages: { all: 'jedes Alter', hatchling: 'Schlüpfling', young: 'Jungtier', adult: 'ausgewachsen' },
     notesTitle: 'Lesehilfe',
     notes: [
-      'Die erste Spalte nennt Art, Liste oder Regel, Zeile und Größe, wie sie in den Daten des Programms stehen.',
+      'Die erste Spalte nennt Art, Liste oder Regel, Zeile und Größe mit den Worten des Bildschirms.',
       'Jeder Plan und jeder Nachweis, in den ein Wert einging, nennt ihn mit denselben Worten.',
       'Nichts wird gelöscht: ein zurückgenommener Wert bleibt lesbar mit wer, wann und warum.',
     ],
@@ -89,7 +92,30 @@ function written(path: string, parts: ShopParts, language: AnimalLanguage): stri
   return unit === '' ? text : `${text} ${unit}`;
 }
 
-/** "Corn snake, all, rhPct": the name of the row where there is one. */
+/** "Humidity" for "rhPct"; a key without a name stays as it is. */
+function quantityName(key: string, language: AnimalLanguage): string {
+  const names: Readonly<Record<string, string>> = language === 'de' ? factNamesDe : factNamesEn;
+  return names[`fact.${key}`] ?? key;
+}
+
+/** Why a value is not used; the English reason stands in the fault itself. */
+const refusalsDe: Readonly<Record<string, string>> = {
+  OVERLAY_FACT: 'Diesen Wert gibt es in den mitgelieferten Daten nicht mehr.',
+  OVERLAY_PARTS: 'Der mitgelieferte Wert hat jetzt andere Teile.',
+  OVERLAY_WORD: 'Dieses Wort kennt das Programm hier nicht.',
+  OVERLAY_NUMBER: 'Die Zahl liegt außerhalb ihrer Grenzen.',
+  OVERLAY_LOOSER: 'Hier darf ein Laden mehr Vorsicht verlangen als mitgeliefert, nie weniger.',
+  OVERLAY_UNSIGNED: 'Es fehlt, wer ihn wann und warum gesetzt hat.',
+  DATA_FORM: 'Der Wert hat nicht die Form, die er haben soll.',
+  DATA_MISSING: 'Ein nötiger Wert fehlt.',
+  DATA_RANGE: 'Eine solche Zahl kann nicht sein.',
+  DATA_ORDER: 'Der Wert widerspricht einem anderen dieser Zeile.',
+};
+
+const refusal = ({ code, say }: Fault, language: AnimalLanguage): string =>
+  language === 'de' ? (refusalsDe[code] ?? 'Die mitgelieferten Daten lassen ihn nicht mehr zu.') : say;
+
+/** "Corn snake, every age, Humidity": the name of the row where there is one. */
 function placeName(facts: Facts, path: string, language: AnimalLanguage): string {
   const [table = '', id = '', ...rest] = path.split('.');
   const name =
@@ -105,8 +131,12 @@ function placeName(facts: Facts, path: string, language: AnimalLanguage): string
   const said = name === undefined ? undefined : factWord(factWords(language), name);
   const stages: Readonly<Record<string, string>> = words[language].stages;
   const stage = stages[rest[0] ?? ''];
-  if (table === 'species' && stage !== undefined) rest[0] = stage;
-  return [said ?? (table === 'care' ? 'care' : id), ...(table === 'care' ? [id] : rest)].join(', ');
+  const named = rest.map((key, i) =>
+    i === 0 && table === 'species' && stage !== undefined ? stage : quantityName(key, language),
+  );
+  return [said ?? (table === 'care' ? 'care' : id), ...(table === 'care' ? [quantityName(id, language)] : named)].join(
+    ', ',
+  );
 }
 
 export async function shopValuesPdf(desk: DeskContext, language: AnimalLanguage): Promise<Buffer> {
@@ -136,7 +166,7 @@ export async function shopValuesPdf(desk: DeskContext, language: AnimalLanguage)
       standingNone: w.none,
       standing: standing.map(line),
       refusedTitle: w.refused,
-      refused: faults.map((fault) => `${placeName(facts, fault.field, language)}: ${fault.say}`),
+      refused: faults.map((fault) => `${placeName(facts, fault.field, language)}: ${refusal(fault, language)}`),
       goneTitle: w.gone,
       gone: rows.filter(({ withdrawn }) => withdrawn !== null).map(line),
       notesTitle: w.notesTitle,

@@ -1,4 +1,5 @@
 // A shop's own values through the doors: set, shown, used by a plan, withdrawn, never lost; everything wrong at once.
+import { execFileSync } from 'node:child_process';
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterAll, beforeAll, expect, test } from 'vitest';
@@ -132,6 +133,10 @@ test('values leave as a file that can be read back, and as pages', async () => {
     const pdf = await running.app.inject({ url: `/api/shop-values.pdf?language=${language}` });
     expect(pdf.headers['content-type']).toBe('application/pdf');
     expect(pdf.rawPayload.subarray(0, 5).toString()).toBe('%PDF-');
+    const text = execFileSync('pdftotext', ['-raw', '-', '-'], { input: pdf.rawPayload }).toString('utf8');
+    const name = { en: 'every age, Humidity', de: 'jedes Alter, Feuchte' }[language];
+    expect(text.replace(/\s+/g, ' ')).toContain(name);
+    expect(text).not.toContain('rhPct');
   }
 });
 

@@ -21,7 +21,7 @@ const numbersOf = (text: string, decimal: string): string | null => {
 
 /** The English of a refusal; figures of what is allowed are named where its sentences leave them out. */
 function englishOf({ say, allowed, fix }: Fault): string {
-  const told = `${say} ${fix}`.match(/\d+(?:[.,]\d+)?/g) ?? [];
+  const told: readonly string[] = `${say} ${fix}`.match(/\d+(?:[.,]\d+)?/g) ?? [];
   const figures = allowed.match(/\d+(?:[.,]\d+)?/g) ?? [];
   const unsaid = figures.some((figure) => !told.includes(figure));
   return [say, unsaid ? `Allowed: ${allowed}.` : '', fix].filter(Boolean).join(' ');

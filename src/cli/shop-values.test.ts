@@ -26,7 +26,8 @@ const warmer = { path: 'species.corn.all.warmAirC', value: { low: 29, high: 31 }
 const cooler = { path: 'species.corn.all.coolAirC', value: { low: 16, high: 17 } };
 const json = async (args: readonly string[]) => JSON.parse((await warmstead([...args, '--json'])).out);
 
-describe.concurrent('a shop value counts', () => {
+// One after the other: each starts two programs, and a dozen at once leave none of them its time.
+describe('a shop value counts', () => {
   it('plan: turns the verdict, with its sign, who, when and why', { timeout }, async () => {
     const file = fileOf('plan.json', [warmer, warmNights]);
     const [plain, own] = await Promise.all([

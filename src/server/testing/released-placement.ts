@@ -66,9 +66,20 @@ export async function releasedPlacement(
       const body = { requirement: 'home-place', answer: 'met', text: '', place: choice.place, years: null };
       return addPlacementEvent(tx, placementId, { kind: 'statement', body, token: randomUUID() }, writer);
     });
+  // As src/desk/release-animal.ts writes it; the home of such a test was neither planned nor proven.
+  const left = {
+    outcome: 'sold',
+    enquiryVersion: 1,
+    planResultId: null,
+    proofResultId: null,
+    places: [],
+    requirements: [],
+  };
   if (choice.release !== false)
     await db
       .transaction()
-      .execute((tx) => addPlacementEvent(tx, placementId, { kind: 'released', body: {}, token: randomUUID() }, writer));
+      .execute((tx) =>
+        addPlacementEvent(tx, placementId, { kind: 'released', body: left, token: randomUUID() }, writer),
+      );
   return { enquiryId: enquiry.id, animalId: animal.id, placementId };
 }

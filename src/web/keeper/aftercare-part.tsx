@@ -122,7 +122,7 @@ function Tasks({
 function CalendarLink({ secret }: { readonly secret: string }) {
   const { t, settings } = useSheet();
   return (
-    <p>
+    <p className="keeper-calendar">
       <a
         className="button button-quiet"
         href={`/api/keeper/${secret}/calendar.ics?language=${settings.language}`}

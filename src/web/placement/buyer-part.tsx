@@ -7,6 +7,7 @@ import { Faults } from '../proof/faults.tsx';
 import { useSheet } from '../settings/settings-context.tsx';
 import { type BuyerData, eraseBuyer, readBuyer } from './buyer-api.ts';
 import type { PartProps } from './placement-page.tsx';
+import { WordsField } from './words-field.tsx';
 
 /** As the desk asks for it. */
 const shortestReason = 5;
@@ -88,16 +89,12 @@ function EraseForm({ sheet, on }: PartProps) {
       >
         <p className="buyer-warning">{t('privacy.warning')}</p>
         <p className="field-hint">{t('privacy.beyond')}</p>
-        <label className="field-label">
-          {t('privacy.reason', { n: shortestReason })}
-          <input
-            type="text"
-            className="text-input"
-            maxLength={300}
-            value={reason}
-            onChange={(event) => setReason(event.target.value)}
-          />
-        </label>
+        <WordsField
+          label={t('privacy.reason', { n: shortestReason })}
+          value={reason}
+          onChange={setReason}
+          maxLength={300}
+        />
         <label className="buyer-sure">
           <input type="checkbox" checked={sure} onChange={(event) => setSure(event.target.checked)} />
           {t('privacy.sure')}

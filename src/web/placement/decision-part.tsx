@@ -11,6 +11,7 @@ import { goToRequirement } from './next-line.tsx';
 import type { PartProps } from './placement-page.tsx';
 import { TakeBackForm } from './take-back-form.tsx';
 import { useDraft } from './use-draft.ts';
+import { WordsField } from './words-field.tsx';
 
 const refusals = ['home', 'animal', 'law', 'keeper', 'changed-mind'] as const;
 
@@ -105,16 +106,7 @@ function RefusePart({ sheet, on }: PartProps) {
       </div>
       <details>
         <summary>{t('refuse.more')}</summary>
-        <label className="field-label">
-          {t('refuse.text')}
-          <input
-            type="text"
-            className="text-input"
-            maxLength={500}
-            value={text}
-            onChange={(event) => setText(event.target.value)}
-          />
-        </label>
+        <WordsField label={t('refuse.text')} value={text} onChange={setText} />
         <Button className="button button-quiet" isDisabled={text.trim() === ''} onPress={() => refuse('other')}>
           {t('refuse.other')}
         </Button>

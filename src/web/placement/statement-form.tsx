@@ -8,6 +8,7 @@ import { useSheet } from '../settings/settings-context.tsx';
 import { CautionsToSay } from './cautions-to-say.tsx';
 import type { PartProps } from './placement-page.tsx';
 import { useDraft } from './use-draft.ts';
+import { WordsField } from './words-field.tsx';
 
 interface StatementProps extends PartProps {
   readonly finding: RequirementFinding;
@@ -53,18 +54,7 @@ function StatementFields({ finding, sheet, on }: StatementProps) {
     <div className="statement">
       <p className="statement-ask">{words.ask?.replace('{years}', String(sheet.ageYears))}</p>
       <CautionsToSay id={id} />
-      {words.text !== undefined && (
-        <label className="field-label">
-          {words.text}
-          <input
-            type="text"
-            className="text-input"
-            maxLength={500}
-            value={text}
-            onChange={(event) => setText(event.target.value)}
-          />
-        </label>
-      )}
+      {words.text !== undefined && <WordsField label={words.text} value={text} onChange={setText} />}
       {form?.place && (
         <label className="field-label">
           {t('statement.place')}

@@ -5,6 +5,7 @@ import { Choice } from '../controls/choice.tsx';
 import { useSheet } from '../settings/settings-context.tsx';
 import type { PartProps } from './placement-page.tsx';
 import { useDraft } from './use-draft.ts';
+import { WordsField } from './words-field.tsx';
 
 const reasons = ['keeper', 'home', 'animal', 'household', 'other'] as const;
 
@@ -34,26 +35,8 @@ export function TakeBackForm({ sheet, on }: PartProps) {
           options={reasons.map((value) => ({ value, text: t(`return.${value}`) }))}
           onChange={setReason}
         />
-        <label className="field-label">
-          {t('return.enclosure')}
-          <input
-            type="text"
-            className="text-input"
-            maxLength={80}
-            value={enclosure}
-            onChange={(event) => setEnclosure(event.target.value)}
-          />
-        </label>
-        <label className="field-label">
-          {t('return.text')}
-          <input
-            type="text"
-            className="text-input"
-            maxLength={500}
-            value={text}
-            onChange={(event) => setText(event.target.value)}
-          />
-        </label>
+        <WordsField label={t('return.enclosure')} value={enclosure} onChange={setEnclosure} maxLength={80} />
+        <WordsField label={t('return.text')} value={text} onChange={setText} />
         <Button className="button" type="submit" isDisabled={!ready}>
           {t('return.do')}
         </Button>

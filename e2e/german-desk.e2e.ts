@@ -4,6 +4,7 @@ import { execFileSync } from 'node:child_process';
 import { readFileSync } from 'node:fs';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, it } from 'vitest';
+import { chooseDe } from '../src/web/messages/choose-de.ts';
 import { describeInBrowser, launchBrowser } from './support/browser.ts';
 import { englishLeftIn, hasEnglish } from './support/english-left.ts';
 import { type RunningProgram, startProgram } from './support/program.ts';
@@ -154,6 +155,26 @@ describeInBrowser('the German desk', () => {
     for (const path of paths) {
       const found = await leftOn(path);
       if (found.length > 0) left[path] = found;
+    }
+    expect(left).toEqual({});
+  }, 600_000);
+
+  it('has none on the sheet of choosing: kits, what can go wrong, boxes over the years', async () => {
+    const left: Record<string, string[]> = {};
+    for (const part of ['search', 'faults', 'stages'] as const) {
+      const found = await leftOn(`/choose/${ids.enquiry}`, async (page) => {
+        await page.getByRole('radio', { name: chooseDe[`choose.part.${part}`] }).click({ force: true });
+        await page
+          .locator('.choose-working progress, .choose-working button')
+          .first()
+          .waitFor({ timeout: 30_000 })
+          .catch(() => {});
+        await page.waitForFunction(() => document.querySelector('.choose-working')?.childElementCount === 0, null, {
+          timeout: 240_000,
+        });
+        await page.locator('.choose table').first().waitFor({ state: 'attached', timeout: 10_000 });
+      });
+      if (found.length > 0) left[part] = found;
     }
     expect(left).toEqual({});
   }, 600_000);

@@ -1,14 +1,8 @@
 // A value of the shop's own and the proof: a changed need turns its verdict, is named in it, and makes a proof of before an
 // old one; withdrawn, everything is as it was.
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import type { Enclosure } from '../physics/enclosure.ts';
-import { bestParameters, boxGeometry, modelFrom, solveSteady } from '../physics/simulate.ts';
-import { wallText } from '../proving/files/stamp.ts';
-import type { LogPlace } from '../proving/reading-log.ts';
-import { madeLog } from '../proving/testing/made-log.ts';
-import { allFacts } from '../records/animal-facts.ts';
 import { type AppForTests, appForTests } from './testing/app-for-tests.ts';
-import { exampleDocument } from './testing/example-document.ts';
+import { fittingHome, logFileOf } from './testing/fitting-home.ts';
 
 let server: AppForTests;
 let id: string;
@@ -30,41 +24,17 @@ interface Proof {
 }
 const stateOf = ({ answer }: Proof, need: string) => answer.needs.find((one) => one.id === need)?.state;
 
-const day = (lowC: number, highC: number) => ({ lowC, highC, rhPct: 55, sunPeakWPerM2: 0 });
-
-function home(): Enclosure {
-  const { enclosure } = exampleDocument() as unknown as { enclosure: Enclosure };
-  return {
-    ...enclosure,
-    thermostats: enclosure.thermostats.map((one) => ({ ...one, setDayC: 27, setNightC: 22 })),
-    room: { winter: day(16, 18.5), summer: day(17, 20) },
-    animal: { speciesId: 'corn', stage: 'adult', totalLengthM: 1.15, massG: 560 },
-  };
-}
-
-/** Three nights of this very box, read without fault. */
-function logText(box: Enclosure): string {
-  const model = modelFrom(boxGeometry(box, allFacts().facts.materials), bestParameters);
-  const settled = (roomC: number, isDay: boolean) =>
-    solveSteady(model, { roomC, roomRhPct: 55, sunWPerM2: 0, isDay }).places as Readonly<Record<string, number>>;
-  const [byDay, byNight] = [settled(18, true), settled(17, false)];
-  const at = (place: LogPlace) => ({ place, dayC: byDay[place]!, nightC: byNight[place]! });
-  const room = { place: 'room', dayC: 18, nightC: 17 } as const;
-  const log = madeLog([room, at('basking-surface'), at('warm-hide'), at('cool-air')]);
-  const shiftS = Date.UTC(2026, 0, 10, 12) / 1000 - log.timesS[0]!;
-  const rows = log.timesS.map((t, i) => [wallText(t + shiftS), ...log.channels.map((c) => c.values[i])].join(','));
-  return ['time,Room °C,Basking °C,Warm hide °C,Cool end °C', ...rows].join('\n');
-}
+const firstS = Date.UTC(2026, 0, 10, 12) / 1000;
 
 beforeAll(async () => {
   server = await appForTests();
-  const box = home();
+  const box = fittingHome();
   id = (await ask('POST', '/api/enquiries', { document: { answers: { label: 'Test home' }, enclosure: box } })).id;
   const file = await server.app.inject({
     method: 'POST',
     url: `/api/enquiries/${id}/reading-files?name=log.csv`,
     headers: { 'content-type': 'application/octet-stream' },
-    payload: logText(box),
+    payload: logFileOf(box, firstS),
   });
   expect(file.statusCode).toBe(201);
 }, 60_000);

@@ -1,13 +1,13 @@
 // Getting in and staying in: a passkey of the device signs in, and a session that ends in the middle of typing costs no
 // word that was typed. A buyer is shown, and erased.
 import { randomUUID } from 'node:crypto';
-import AxeBuilder from '@axe-core/playwright';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { openRecords, type Records } from '../src/records/open.ts';
 import { freshDatabaseUrl } from '../src/records/testing/fresh-database.ts';
 import { type ReleasedForTests, releasedPlacement } from '../src/server/testing/released-placement.ts';
 import { describeInBrowser, launchBrowser } from './support/browser.ts';
+import { checker } from './support/checker.ts';
 import { ownerPassword } from './support/owner.ts';
 import { type RunningProgram, startProgram } from './support/program.ts';
 
@@ -28,7 +28,7 @@ async function shoot(name: string, page: Page): Promise<void> {
   await page.setViewportSize({ width: 1280, height: 900 });
 }
 const findings = async (page: Page): Promise<readonly string[]> =>
-  (await new AxeBuilder({ page }).analyze()).violations.map((v) => `${v.id}: ${v.nodes[0]?.html ?? ''}`);
+  (await checker(page).analyze()).violations.map((v) => `${v.id}: ${v.nodes[0]?.html ?? ''}`);
 const sideways = async (page: Page) =>
   await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
 

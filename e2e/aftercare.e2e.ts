@@ -1,6 +1,5 @@
 // After the release: the desk sees what is due, a calendar carries it, the keeper answers without a connection, the shop
 // hears of it once, looks again where it should, and the list empties.
-import AxeBuilder from '@axe-core/playwright';
 import ICAL from 'ical.js';
 import type { Browser, BrowserContext, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
@@ -8,6 +7,7 @@ import { openRecords, type Records } from '../src/records/open.ts';
 import { freshDatabaseUrl } from '../src/records/testing/fresh-database.ts';
 import { type ReleasedForTests, releasedPlacement } from '../src/server/testing/released-placement.ts';
 import { describeInBrowser, launchBrowser } from './support/browser.ts';
+import { checker } from './support/checker.ts';
 import { type RunningProgram, startProgram } from './support/program.ts';
 
 let program: RunningProgram;
@@ -32,7 +32,7 @@ async function shoot(name: string, of: Page): Promise<void> {
   await of.setViewportSize(before);
 }
 const findings = async (of: Page): Promise<readonly string[]> =>
-  (await new AxeBuilder({ page: of }).analyze()).violations.map((v) => `${v.id}: ${v.nodes[0]?.html ?? ''}`);
+  (await checker(of).analyze()).violations.map((v) => `${v.id}: ${v.nodes[0]?.html ?? ''}`);
 const sideways = async (of: Page) =>
   await of.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
 const day = (ago: number): string => new Date(Date.now() - ago * 86_400_000).toISOString().slice(0, 10);

@@ -1,8 +1,8 @@
 // A day with the animals: find one, look it over nose to tail, do the round without a connection, show the register.
-import AxeBuilder from '@axe-core/playwright';
 import type { Browser, BrowserContext, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { describeInBrowser, launchBrowser } from './support/browser.ts';
+import { checker } from './support/checker.ts';
 import { type RunningProgram, startProgram } from './support/program.ts';
 
 let program: RunningProgram;
@@ -15,7 +15,7 @@ const shot = async (name: string) => {
   if (shots) await page.screenshot({ path: `${shots}/${name}.png`, fullPage: true });
 };
 const seriousFindings = async (): Promise<readonly string[]> => {
-  const { violations } = await new AxeBuilder({ page }).analyze();
+  const { violations } = await checker(page).analyze();
   return violations
     .filter((one) => one.impact === 'serious' || one.impact === 'critical')
     .map((one) => `${one.id}: ${one.nodes[0]?.html ?? ''}`);

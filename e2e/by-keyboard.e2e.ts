@@ -4,7 +4,7 @@ import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import { describeInBrowser, launchBrowser } from './support/browser.ts';
 import { type RunningProgram, startProgram } from './support/program.ts';
-import { findSheets, openSheet, type Sheet } from './support/sheets.ts';
+import { findSheets, openSheet, openSheetApart, type Sheet } from './support/sheets.ts';
 
 let program: RunningProgram;
 let browser: Browser;
@@ -43,14 +43,14 @@ describeInBrowser('by keyboard', () => {
       names.add(await page.title());
       const found = [...(await pastTheLines(page)), ...(await walk(page))];
       if (found.length > 0) wrong[sheet.name] = found;
-      await page.context().close();
+      await page.close();
     }
     expect(wrong).toEqual({});
     expect(names.size, 'windows are named after their sheets').toBeGreaterThan(sheets.length - 3);
   }, 600_000);
 
   it('going on to a sheet by Enter begins at its heading', async () => {
-    const page = await openSheet(browser, program, sheets[0]!, 1280);
+    const page = await openSheetApart(browser, program, sheets[0]!, 1280);
     for (const name of ['Animals', 'Register', 'Species', 'Shelf', 'Placements', 'Today']) {
       const link = page.getByRole('navigation').getByRole('link', { name, exact: true });
       await link.focus();
@@ -64,7 +64,7 @@ describeInBrowser('by keyboard', () => {
   }, 120_000);
 
   it('what opens is closed by Escape, and the keyboard is back where it was', async () => {
-    const page = await openSheet(browser, program, sheets[0]!, 1280);
+    const page = await openSheetApart(browser, program, sheets[0]!, 1280);
     const view = page.getByRole('button', { name: /Language|language|View|view/ });
     await view.focus();
     await page.keyboard.press('Enter');

@@ -1,8 +1,8 @@
 // A planned home is fitted with a kit of the shelf, its faults are played, and the boxes of the coming years are priced.
-import AxeBuilder from '@axe-core/playwright';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { describeInBrowser, launchBrowser } from './support/browser.ts';
+import { checker } from './support/checker.ts';
 import { enquiryDraft } from './support/draft.ts';
 import { type RunningProgram, startProgram } from './support/program.ts';
 
@@ -15,7 +15,7 @@ const shot = async (name: string) => {
   if (shots) await page.screenshot({ path: `${shots}/${name}.png`, fullPage: true });
 };
 const findings = async (): Promise<readonly string[]> =>
-  (await new AxeBuilder({ page }).analyze()).violations.map((one) => `${one.id}: ${one.nodes[0]?.html ?? ''}`);
+  (await checker(page).analyze()).violations.map((one) => `${one.id}: ${one.nodes[0]?.html ?? ''}`);
 const sideways = async () =>
   await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
 /** Wide and narrow: nothing hangs over, nothing bars anyone. */

@@ -1,8 +1,8 @@
 // From an empty enquiry to a verdict, as a person does it: typing, choosing, dragging on the drawing, going by the hour.
-import AxeBuilder from '@axe-core/playwright';
 import type { Browser, Locator, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import { describeInBrowser, launchBrowser } from './support/browser.ts';
+import { checker } from './support/checker.ts';
 import { type RunningProgram, startProgram } from './support/program.ts';
 
 let program: RunningProgram;
@@ -60,7 +60,7 @@ const needVerdict = async (page: Page, id: string) =>
   await page.locator(`[data-need="${id}"]`).getAttribute('data-verdict');
 
 async function violations(page: Page): Promise<string[]> {
-  const found = await new AxeBuilder({ page }).analyze();
+  const found = await checker(page).analyze();
   return found.violations.map((row) => `${row.id}: ${row.nodes.map((node) => node.target.join(' ')).join(', ')}`);
 }
 

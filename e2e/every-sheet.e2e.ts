@@ -47,7 +47,7 @@ describeInBrowser('every sheet', () => {
       await page.emulateMedia({ colorScheme: 'dark' });
       const dark = await findings(page);
       if (light.length + dark.length > 0) wrong[sheet.name] = [...light, ...dark.map((one) => `dark ${one}`)];
-      await page.context().close();
+      await page.close();
     }
     expect(wrong).toEqual({});
   }, 300_000);
@@ -64,7 +64,7 @@ describeInBrowser('every sheet', () => {
       const overTwice = await sideways(page);
       if (over > 0 || overTwice > 0 || small.length > 0 || found.length > 0)
         wrong[sheet.name] = { over, overTwice, small, found };
-      await page.context().close();
+      await page.close();
     }
     expect(wrong).toEqual({});
   }, 300_000);
@@ -82,7 +82,7 @@ describeInBrowser('every sheet', () => {
             const page = await openSheet(browser, program, sheet, width, { locale });
             const name = guide ? `${sheet.name}-${width}.png` : `${sheet.name}-${width}-${locale.slice(0, 2)}.png`;
             await page.screenshot({ path: join(shots!, name), fullPage: !guide });
-            await page.context().close();
+            await page.close();
           }
     },
     900_000,

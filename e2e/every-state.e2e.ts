@@ -5,7 +5,7 @@ import type { Browser, BrowserContextOptions, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import { describeInBrowser, launchBrowser } from './support/browser.ts';
 import { type RunningProgram, startProgram } from './support/program.ts';
-import { findings, findSheets, openSheet, type Sheet, sideways } from './support/sheets.ts';
+import { findings, findSheets, openSheet, openSheetApart, type Sheet, sideways } from './support/sheets.ts';
 
 let full: RunningProgram;
 let browser: Browser;
@@ -36,7 +36,7 @@ async function inState(
   bring: (page: Page) => Promise<unknown>,
   more: BrowserContextOptions = {},
 ): Promise<string[]> {
-  const page = await openSheet(browser, full, of, 1280, more);
+  const page = await openSheetApart(browser, full, of, 1280, more);
   await bring(page);
   const found = (await findings(page)).map((one) => `${of.name}, ${say}: ${one}`);
   await page.context().close();
@@ -86,7 +86,7 @@ describeInBrowser('every state', () => {
       const found = await findings(page);
       const over = await sideways(page);
       if (words < 12 || found.length > 0 || over > 0) wrong[one.name] = { words, found, over };
-      await page.context().close();
+      await page.close();
     }
     await fresh.stop();
     expect(wrong).toEqual({});
@@ -104,7 +104,7 @@ describeInBrowser('every state', () => {
       await page.setViewportSize({ width: 640, height: 700 });
       const overSmall = await sideways(page);
       if (over > 0 || overSmall > 0 || cut.length > 0) wrong[one.name] = { over, overSmall, cut };
-      await page.context().close();
+      await page.close();
     }
     expect(wrong).toEqual({});
   }, 600_000);
@@ -127,7 +127,7 @@ describeInBrowser('every state', () => {
     const other = page.locator('.choice-row .choice-option:not(:has(:checked))').first();
     const colour = (of: typeof chosen) => of.evaluate((element) => getComputedStyle(element).backgroundColor);
     expect(await colour(chosen)).not.toBe(await colour(other));
-    await page.context().close();
+    await page.close();
   });
 
   it('has no finding with a dialog open, faults shown or work running', async () => {
@@ -165,7 +165,7 @@ describeInBrowser('every state', () => {
   }, 120_000);
 
   it('has no finding while locked, or signed out; what was typed comes back', async () => {
-    const page = await openSheet(browser, full, sheet('enquiry'), 1280);
+    const page = await openSheetApart(browser, full, sheet('enquiry'), 1280);
     await page.getByRole('textbox', { name: /Whole length/ }).fill('115');
     await page.keyboard.press('Tab');
     await page.getByRole('button', { name: /Lock/ }).click();

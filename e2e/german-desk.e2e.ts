@@ -2,7 +2,7 @@
 // in a refusal or on a printed page. What people typed and titles of sources are named here and may stay.
 import { execFileSync } from 'node:child_process';
 import { readFileSync } from 'node:fs';
-import type { Browser, Page } from 'playwright-core';
+import type { Browser, BrowserContext, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import { chooseDe } from '../src/web/messages/choose-de.ts';
 import { describeInBrowser, launchBrowser } from './support/browser.ts';
@@ -42,6 +42,8 @@ const typed: readonly string[] = [
 
 let program: RunningProgram;
 let browser: Browser;
+/** The device on which sheets are only read. */
+let reading: BrowserContext;
 let ids: { enquiry: string; animal: string; placement: string; released: string; proven: string; keeper: string };
 
 const read = async (path: string): Promise<Record<string, { id: string }[]>> =>
@@ -76,19 +78,19 @@ async function settled(page: Page): Promise<void> {
   });
 }
 
+const germanContext = async (): Promise<BrowserContext> =>
+  await browser.newContext({ viewport: { width: 1280, height: 900 }, locale: 'de-DE', reducedMotion: 'reduce' });
+
+/** @param act  what is done on the sheet, on a device of its own */
 async function leftOn(path: string, act?: (page: Page) => Promise<void>): Promise<string[]> {
-  const context = await browser.newContext({
-    viewport: { width: 1280, height: 900 },
-    locale: 'de-DE',
-    reducedMotion: 'reduce',
-  });
+  const context = act === undefined ? reading : await germanContext();
   const page = await context.newPage();
   await page.goto(`${program.url}${path}`, { waitUntil: 'networkidle' });
   await settled(page);
   await act?.(page);
   await settled(page);
   const left = await englishLeftIn(page, typed);
-  await context.close();
+  await (act === undefined ? page.close() : context.close());
   return left;
 }
 
@@ -113,6 +115,7 @@ describeInBrowser('the German desk', () => {
   beforeAll(async () => {
     program = await startProgram({ WARMSTEAD_DEMO: 'yes' });
     browser = await launchBrowser();
+    reading = await germanContext();
     ids = await findIds();
   });
   afterAll(async () => {

@@ -83,7 +83,7 @@ suite('on paper', () => {
           ...(await wrongOnPaper(page)),
         ];
         if (found.length > 0) wrong[name] = found;
-        await page.context().close();
+        await page.close();
       }
       expect(wrong).toEqual({});
     }, 300_000);

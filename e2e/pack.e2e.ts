@@ -1,10 +1,10 @@
 // The pack in a real browser: from the placement's sheet, in the keeper's language, as a file that opens; on a phone too.
 import { readFile } from 'node:fs/promises';
-import AxeBuilder from '@axe-core/playwright';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { exampleDocument } from '../src/server/testing/example-document.ts';
 import { describeInBrowser, launchBrowser } from './support/browser.ts';
+import { checker } from './support/checker.ts';
 import { type RunningProgram, startProgram } from './support/program.ts';
 
 let program: RunningProgram;
@@ -16,7 +16,7 @@ const shot = async (name: string) => {
   if (shots) await page.screenshot({ path: `${shots}/${name}.png`, fullPage: true });
 };
 const findings = async (): Promise<readonly string[]> =>
-  (await new AxeBuilder({ page }).analyze()).violations.map((one) => `${one.id}: ${one.nodes[0]?.html ?? ''}`);
+  (await checker(page).analyze()).violations.map((one) => `${one.id}: ${one.nodes[0]?.html ?? ''}`);
 const sideways = async () =>
   await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
 

@@ -2,13 +2,13 @@
 import { mkdtempSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import AxeBuilder from '@axe-core/playwright';
 import type { Browser, BrowserContext, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { wallText } from '../src/proving/files/stamp.ts';
 import { madeLog } from '../src/proving/testing/made-log.ts';
 import { exampleDocument } from '../src/server/testing/example-document.ts';
 import { describeInBrowser, launchBrowser } from './support/browser.ts';
+import { checker } from './support/checker.ts';
 import { type RunningProgram, startProgram } from './support/program.ts';
 
 let program: RunningProgram;
@@ -22,7 +22,7 @@ const shot = async (name: string, of: Page = page) => {
   if (shots) await of.screenshot({ path: `${shots}/${name}.png`, fullPage: true });
 };
 const findings = async (of: Page): Promise<readonly string[]> =>
-  (await new AxeBuilder({ page: of }).analyze()).violations.map((one) => `${one.id}: ${one.nodes[0]?.html ?? ''}`);
+  (await checker(of).analyze()).violations.map((one) => `${one.id}: ${one.nodes[0]?.html ?? ''}`);
 const sideways = async (of: Page) =>
   await of.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
 

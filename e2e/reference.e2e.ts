@@ -1,8 +1,8 @@
 // A customer is shown what the animal needs and what space each standard asks; the shop overrules a value and goes back.
-import AxeBuilder from '@axe-core/playwright';
 import type { Browser, BrowserContext, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { describeInBrowser, launchBrowser } from './support/browser.ts';
+import { checker } from './support/checker.ts';
 import { type RunningProgram, startProgram } from './support/program.ts';
 
 let program: RunningProgram;
@@ -15,7 +15,7 @@ const shot = async (name: string) => {
   if (shots) await page.screenshot({ path: `${shots}/${name}.png`, fullPage: true });
 };
 const findings = async (): Promise<readonly string[]> =>
-  (await new AxeBuilder({ page }).analyze()).violations.map((one) => `${one.id}: ${one.nodes[0]?.html ?? ''}`);
+  (await checker(page).analyze()).violations.map((one) => `${one.id}: ${one.nodes[0]?.html ?? ''}`);
 const sideways = async () =>
   await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
 

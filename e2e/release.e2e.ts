@@ -1,13 +1,13 @@
 // An animal goes to its home, or does not: an easy sale, one refused, one overridden, a rehoming under two laws, and a
 // power cut in the middle of a release.
 import { randomUUID } from 'node:crypto';
-import AxeBuilder from '@axe-core/playwright';
 import pg from 'pg';
 import type { Browser, BrowserContext, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { freshDatabaseUrl } from '../src/records/testing/fresh-database.ts';
 import { takeInFit } from '../src/server/testing/fit-animal.ts';
 import { describeInBrowser, launchBrowser } from './support/browser.ts';
+import { checker } from './support/checker.ts';
 import { type RunningProgram, startProgram } from './support/program.ts';
 import { provenHome } from './support/proven-home.ts';
 
@@ -22,7 +22,7 @@ const shot = async (name: string) => {
   if (shots) await page.screenshot({ path: `${shots}/${name}.png`, fullPage: true });
 };
 const findings = async (): Promise<readonly string[]> =>
-  (await new AxeBuilder({ page }).analyze()).violations.map((one) => `${one.id}: ${one.nodes[0]?.html ?? ''}`);
+  (await checker(page).analyze()).violations.map((one) => `${one.id}: ${one.nodes[0]?.html ?? ''}`);
 const sideways = async () =>
   await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
 const looked = async (name: string) => {

@@ -3,10 +3,10 @@
 import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import AxeBuilder from '@axe-core/playwright';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { describeInBrowser, launchBrowser } from './support/browser.ts';
+import { checker } from './support/checker.ts';
 import { enquiryDraft } from './support/draft.ts';
 import { type RunningProgram, startProgram } from './support/program.ts';
 
@@ -24,7 +24,7 @@ const look = async (name: string) => {
     if (shots) await page.screenshot({ path: `${shots}/${name}-${width}.png`, fullPage: true });
     const over = await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
     expect(over, `${name} ${width}`).toBe(0);
-    const { violations } = await new AxeBuilder({ page }).analyze();
+    const { violations } = await checker(page).analyze();
     expect(
       violations.map((one) => `${one.id}: ${one.nodes[0]?.html ?? ''}`),
       `${name} ${width}`,

@@ -1,6 +1,6 @@
 // What facts of data/ owe to each other, whatever their numbers are: complaints about one changed file.
 // Leaves out comparing any value with what it should be (witnesses.ts).
-import { careFactsFrom } from '../../src/animal/care-facts.ts';
+import { careFactsFrom, careFiles } from '../../src/animal/care-facts.ts';
 import { factsFrom } from '../../src/husbandry/facts.ts';
 import type { Raw } from './leaves.ts';
 
@@ -36,8 +36,10 @@ export function relationFaults(raw: Raw, file: string): readonly string[] {
 function checkFaults(raw: Raw, file: string): readonly string[] {
   const some = { 'sources.json': raw['sources.json'], [file]: raw[file] };
   const own = factsFrom(some).faults.filter(({ code }) => code !== 'DATA_LINK');
-  const care = careFactsFrom(raw, new Set(Object.keys((raw['sources.json'] ?? {}) as object))).faults;
-  return [...own, ...(file.startsWith('species/') ? [] : care)].map(({ field, say }) => `${field}: ${say}`);
+  // What the others complain about is no different before and after a change of this one.
+  const ofCare = careFiles.some((one) => one === file);
+  const care = ofCare ? careFactsFrom(raw, new Set(Object.keys((raw['sources.json'] ?? {}) as object))).faults : [];
+  return [...own, ...care].map(({ field, say }) => `${field}: ${say}`);
 }
 
 /** A value is "read on a page" only when its source is; our choice and common practice are never read. */

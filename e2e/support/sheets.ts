@@ -1,6 +1,6 @@
 // Every sheet of a program, how one is opened as a person finds it, and what is looked for on each.
-import AxeBuilder from '@axe-core/playwright';
-import type { Browser, BrowserContextOptions, Page } from 'playwright-core';
+import type { Browser, BrowserContext, BrowserContextOptions, Page } from 'playwright-core';
+import { checker } from './checker.ts';
 import type { RunningProgram } from './program.ts';
 
 export interface Sheet {
@@ -55,6 +55,17 @@ export async function findSheets(program: RunningProgram): Promise<Sheet[]> {
   ];
 }
 
+/** Contexts that are used for one sheet after the other: what a browser has read once it has not to read again. */
+const kept = new WeakMap<Browser, Map<string, Promise<BrowserContext>>>();
+
+const optionsFor = (width: number, more: BrowserContextOptions): BrowserContextOptions => ({
+  viewport: { width, height: width < 600 ? 844 : 900 },
+  locale: 'en-GB',
+  reducedMotion: 'reduce',
+  ...more,
+});
+
+/** A sheet to look at, in a window that is closed afterwards; what is kept on the device stays for the next. */
 export async function openSheet(
   browser: Browser,
   program: RunningProgram,
@@ -62,12 +73,27 @@ export async function openSheet(
   width: number,
   more: BrowserContextOptions = {},
 ): Promise<Page> {
-  const context = await browser.newContext({
-    viewport: { width, height: width < 600 ? 844 : 900 },
-    locale: 'en-GB',
-    reducedMotion: 'reduce',
-    ...more,
-  });
+  const options = optionsFor(width, more);
+  const key = `${program.url} ${JSON.stringify(options)}`;
+  const contexts = kept.get(browser) ?? new Map<string, Promise<BrowserContext>>();
+  kept.set(browser, contexts);
+  const context = contexts.get(key) ?? browser.newContext(options);
+  contexts.set(key, context);
+  return await opened(await context, program, sheet);
+}
+
+/** A sheet to do something on that no other shall notice. Close its context afterwards. */
+export async function openSheetApart(
+  browser: Browser,
+  program: RunningProgram,
+  sheet: Sheet,
+  width: number,
+  more: BrowserContextOptions = {},
+): Promise<Page> {
+  return await opened(await browser.newContext(optionsFor(width, more)), program, sheet);
+}
+
+async function opened(context: BrowserContext, program: RunningProgram, sheet: Sheet): Promise<Page> {
   const page = await context.newPage();
   page.on('pageerror', (error) => {
     throw new Error(`${sheet.name}: ${error.message}`);
@@ -105,7 +131,7 @@ export const smallTargets = (page: Page): Promise<string[]> =>
   });
 
 export async function findings(page: Page): Promise<string[]> {
-  const found = await new AxeBuilder({ page })
+  const found = await checker(page)
     .withTags(['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'])
     .analyze();
   return found.violations.map((row) => `${row.id}: ${row.nodes.map((node) => node.target.join(' ')).join(', ')}`);

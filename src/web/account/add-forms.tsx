@@ -4,6 +4,7 @@ import { Button } from 'react-aria-components';
 import type { Place } from '../../husbandry/law-rule.ts';
 import type { Asked } from '../animal/animal-api.ts';
 import { useSheet } from '../settings/settings-context.tsx';
+import { useBegun } from '../state/begun.ts';
 import { addBranch, addPerson, type Branch } from './account-api.ts';
 import { faultsByField } from './fault-words.ts';
 import { type PersonRole, useMe } from './here.ts';
@@ -21,9 +22,12 @@ interface AddPersonProps {
 export function AddPerson({ branches, onAdded, onCode }: AddPersonProps) {
   const { t } = useSheet();
   const me = useMe();
-  const [name, setName] = useState('');
-  const [role, setRole] = useState<PersonRole>('assistant');
-  const [branchId, setBranchId] = useState<string | null>(me?.branchId ?? null);
+  const { now, change, forget } = useBegun('add-person', {
+    name: '',
+    role: 'assistant' as PersonRole,
+    branchId: me?.branchId ?? null,
+  });
+  const { name, role, branchId } = now;
   const [answer, setAnswer] = useState<Asked<unknown> | null>(null);
   const faults = faultsByField(answer, ['name'], t);
   const add = async (event: FormEvent) => {
@@ -32,7 +36,7 @@ export function AddPerson({ branches, onAdded, onCode }: AddPersonProps) {
     setAnswer(added);
     if (!added.ok) return;
     onCode({ name, code: added.value.code });
-    setName('');
+    forget();
     onAdded();
     scrollTo(0, 0);
   };
@@ -40,10 +44,20 @@ export function AddPerson({ branches, onAdded, onCode }: AddPersonProps) {
     <section className="sheet-part">
       <h2>{t('acc.addPerson')}</h2>
       <form className="account-form" onSubmit={(event) => void add(event)}>
-        <TextRow label={t('acc.name')} value={name} onChange={setName} hint={t('acc.nameHint')} fault={faults.name} />
+        <TextRow
+          label={t('acc.name')}
+          value={name}
+          onChange={(next) => change({ name: next })}
+          hint={t('acc.nameHint')}
+          fault={faults.name}
+        />
         <label className="account-row">
           <span className="field-label">{t('acc.role')}</span>
-          <select className="text-input" value={role} onChange={(event) => setRole(event.target.value as PersonRole)}>
+          <select
+            className="text-input"
+            value={role}
+            onChange={(event) => change({ role: event.target.value as PersonRole })}
+          >
             {roles.map((one) => (
               <option key={one} value={one}>
                 {t(`acc.role.${one}`)}
@@ -51,7 +65,12 @@ export function AddPerson({ branches, onAdded, onCode }: AddPersonProps) {
             ))}
           </select>
         </label>
-        <BranchSelect label={t('acc.branch')} branches={branches} value={branchId} onChange={setBranchId} />
+        <BranchSelect
+          label={t('acc.branch')}
+          branches={branches}
+          value={branchId}
+          onChange={(next) => change({ branchId: next })}
+        />
         <p className="field-fault" role="alert">
           {faults['']}
         </p>
@@ -65,8 +84,8 @@ export function AddPerson({ branches, onAdded, onCode }: AddPersonProps) {
 
 export function AddBranch({ places, onAdded }: { readonly places: readonly Place[]; readonly onAdded: () => void }) {
   const { t } = useSheet();
-  const [name, setName] = useState('');
-  const [place, setPlace] = useState('');
+  const { now, change, forget } = useBegun('add-branch', { name: '', place: '' });
+  const { name, place } = now;
   const [answer, setAnswer] = useState<Asked<unknown> | null>(null);
   const faults = faultsByField(answer, ['name', 'place'], t);
   const add = async (event: FormEvent) => {
@@ -74,7 +93,7 @@ export function AddBranch({ places, onAdded }: { readonly places: readonly Place
     const added = await addBranch(name, place);
     setAnswer(added);
     if (!added.ok) return;
-    setName('');
+    forget();
     onAdded();
   };
   return (
@@ -84,11 +103,11 @@ export function AddBranch({ places, onAdded }: { readonly places: readonly Place
         <TextRow
           label={t('acc.branch')}
           value={name}
-          onChange={setName}
+          onChange={(next) => change({ name: next })}
           hint={t('acc.branchHint')}
           fault={faults.name}
         />
-        <PlaceRow value={place} onChange={setPlace} places={places} fault={faults.place} />
+        <PlaceRow value={place} onChange={(next) => change({ place: next })} places={places} fault={faults.place} />
         <Button type="submit" className="button button-quiet">
           {t('acc.personAdd')}
         </Button>

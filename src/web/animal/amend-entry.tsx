@@ -3,6 +3,7 @@ import { useState } from 'react';
 import { Button, Input, Label, TextField } from 'react-aria-components';
 import { faultSentences } from '../messages/fault-words.ts';
 import { useSheet } from '../settings/settings-context.tsx';
+import { useBegun } from '../state/begun.ts';
 import { amendEntry, type HistoryRow } from './animal-api.ts';
 import { EntryField } from './entry-field.tsx';
 import { type EntryKind, entryShape } from './entry-shape.ts';
@@ -17,18 +18,25 @@ interface AmendEntryProps {
 /** Only the kinds that the desk writes by hand can be mended here; a look-over is done again instead. */
 export const canAmend = (kind: string): kind is EntryKind => Object.hasOwn(entryShape, kind);
 
+export const amendPlace = (entryId: string): string => `amend-${entryId}`;
+
 export function AmendEntry({ row, animalId, onDone, onLeave }: AmendEntryProps) {
   const { t, settings } = useSheet();
-  const [body, setBody] = useState<Readonly<Record<string, unknown>>>(row.body ?? {});
-  const [on, setOn] = useState(row.on);
-  const [reason, setReason] = useState('');
+  const { now, change, forget } = useBegun(amendPlace(row.id), {
+    body: (row.body ?? {}) as Readonly<Record<string, unknown>>,
+    on: row.on,
+    reason: '',
+  });
+  const { body, on, reason } = now;
   const [said, setSaid] = useState<string | null>(null);
   const kind = row.kind;
   if (!canAmend(kind)) return null;
   const save = async () => {
     const answer = await amendEntry(animalId, row.id, body, on, reason);
-    if (answer.ok) onDone();
-    else setSaid(faultSentences(answer.faults, settings) || t('animals.unreached'));
+    if (answer.ok) {
+      forget();
+      onDone();
+    } else setSaid(faultSentences(answer.faults, settings) || t('animals.unreached'));
   };
   const within = `amend-${row.id}`;
   return (
@@ -41,7 +49,7 @@ export function AmendEntry({ row, animalId, onDone, onLeave }: AmendEntryProps) 
         className="text-input"
         type="date"
         value={on}
-        onChange={(event) => setOn(event.target.value)}
+        onChange={(event) => change({ on: event.target.value })}
       />
       {entryShape[kind].map((field) => (
         <EntryField
@@ -49,10 +57,10 @@ export function AmendEntry({ row, animalId, onDone, onLeave }: AmendEntryProps) 
           within={within}
           field={field}
           value={body[field.name] ?? field.start}
-          onChange={(value) => setBody((now) => ({ ...now, [field.name]: value }))}
+          onChange={(value) => change({ body: { ...body, [field.name]: value } })}
         />
       ))}
-      <TextField className="text-field amend-why" value={reason} onChange={setReason}>
+      <TextField className="text-field amend-why" value={reason} onChange={(next) => change({ reason: next })}>
         <Label className="field-label">{t('sheet.amendWhy')}</Label>
         <Input className="text-input" />
       </TextField>
@@ -63,7 +71,13 @@ export function AmendEntry({ row, animalId, onDone, onLeave }: AmendEntryProps) 
         <Button className="button" isDisabled={reason.trim() === ''} onPress={() => void save()}>
           {t('sheet.amendSave')}
         </Button>{' '}
-        <Button className="button button-quiet" onPress={onLeave}>
+        <Button
+          className="button button-quiet"
+          onPress={() => {
+            forget();
+            onLeave();
+          }}
+        >
           {t('sheet.amendLeave')}
         </Button>
       </div>

@@ -3,12 +3,13 @@ import { useState } from 'react';
 import { Button, Input, Label, TextField } from 'react-aria-components';
 import { useSheet } from '../settings/settings-context.tsx';
 import { go } from '../shell/router.ts';
+import { useWasBegun } from '../state/begun.ts';
 import { type AnimalLine, listAnimals } from './animal-api.ts';
 import { FitnessMark } from './fitness-mark.tsx';
 import { NotReached } from './not-reached.tsx';
 import { PreyNeeded } from './prey-needed.tsx';
 import { useSaying } from './say.ts';
-import { TakeInForm } from './take-in-form.tsx';
+import { TakeInForm, takeInPlace } from './take-in-form.tsx';
 import { useAsked } from './use-asked.ts';
 import { useSpecies } from './use-species.ts';
 
@@ -16,7 +17,7 @@ export function AnimalsPage() {
   const { t } = useSheet();
   const { value, failed, again } = useAsked('animals', listAnimals);
   const [search, setSearch] = useState('');
-  const [takingIn, setTakingIn] = useState(false);
+  const [takingIn, setTakingIn] = useState(useWasBegun(takeInPlace));
   const { nameOf } = useSpecies();
   if (value === null) return <NotReached failed={failed} again={again} />;
   const wanted = search.trim().toLowerCase();

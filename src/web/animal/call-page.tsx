@@ -6,6 +6,7 @@ import { Choice } from '../controls/choice.tsx';
 import { QuantityField } from '../controls/quantity-field.tsx';
 import { isMessageKey } from '../messages/translate.ts';
 import { useSheet } from '../settings/settings-context.tsx';
+import { useBegun } from '../state/begun.ts';
 import { readTriage, takeCall } from './animal-api.ts';
 import { NotReached } from './not-reached.tsx';
 import { useSaying } from './say.ts';
@@ -33,9 +34,8 @@ function Call({ facts }: { readonly facts: TriageFacts }) {
   const { t } = useSheet();
   const say = useSaying();
   const { all } = useSpecies();
-  const [asked, setAsked] = useState<Asked>(fresh);
+  const { now: asked, change, forget } = useBegun('call', fresh);
   const [answer, setAnswer] = useState<TriageAnswer | null>(null);
-  const change = (part: Partial<Asked>) => setAsked((now) => ({ ...now, ...part }));
   const speciesId = asked.speciesId || all[0]?.id || '';
   useEffect(() => {
     if (speciesId === '') return;
@@ -96,7 +96,7 @@ function Call({ facts }: { readonly facts: TriageFacts }) {
         options={facts.complaints.map((one) => ({ value: one.id, text: say.spoken(one.title) }))}
       />
       {asked.complaintId !== '' && <Looking facts={facts} asked={asked} onChange={change} />}
-      <Button className="button button-quiet" onPress={() => setAsked(fresh)}>
+      <Button className="button button-quiet" onPress={forget}>
         {t('call.afresh')}
       </Button>
     </main>

@@ -1,8 +1,10 @@
-// Write down what happened: choose the kind, fill its few fields. Large targets, one hand.
+// Write down what happened: choose the kind, fill its few fields. Large targets, one hand. Half written it
+// stays on this device.
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import { faultSentences } from '../messages/fault-words.ts';
 import { useSheet } from '../settings/settings-context.tsx';
+import { begunAt, keepBegun } from '../state/begun.ts';
 import { type AnimalSheet, writeEntry } from './animal-api.ts';
 import { EntryField } from './entry-field.tsx';
 import { type EntryKind, emptyBody, entryKinds, entryShape } from './entry-shape.ts';
@@ -12,22 +14,39 @@ interface EntryFormProps {
   readonly onWritten: () => void;
 }
 
+interface Entry {
+  readonly kind: EntryKind;
+  readonly on: string;
+  readonly body: Readonly<Record<string, unknown>>;
+}
+
+const emptyEntry = (kind: EntryKind, sheet: AnimalSheet): Entry => ({
+  kind,
+  on: sheet.today,
+  body: emptyBody(kind, sheet),
+});
+
 export function EntryForm({ sheet, onWritten }: EntryFormProps) {
   const { t, settings } = useSheet();
-  const [kind, setKind] = useState<EntryKind>('weighing');
-  const [on, setOn] = useState(sheet.today);
-  const [body, setBody] = useState(() => emptyBody('weighing', sheet));
+  const place = `entry-${sheet.id}`;
+  const [{ kind, on, body }, setEntry] = useState<Entry>(() => ({
+    ...emptyEntry('weighing', sheet),
+    ...begunAt<Entry>(place),
+  }));
   const [said, setSaid] = useState<string | null>(null);
+  const put = (entry: Entry, isBegun = true) => {
+    setEntry(entry);
+    keepBegun(place, isBegun ? entry : null);
+  };
   const choose = (next: EntryKind) => {
-    setKind(next);
-    setBody(emptyBody(next, sheet));
+    put({ ...emptyEntry(next, sheet), on });
     setSaid(null);
   };
   const save = async () => {
     const answer = await writeEntry(sheet.id, { kind, on, body, clientKey: crypto.randomUUID() });
     setSaid(answer.ok ? t('sheet.written') : faultSentences(answer.faults, settings) || t('animals.unreached'));
     if (!answer.ok) return;
-    setBody(emptyBody(kind, sheet));
+    put({ ...emptyEntry(kind, sheet), on }, false);
     onWritten();
   };
   return (
@@ -58,14 +77,14 @@ export function EntryForm({ sheet, onWritten }: EntryFormProps) {
           type="date"
           value={on}
           max={sheet.today}
-          onChange={(event) => setOn(event.target.value)}
+          onChange={(event) => put({ kind, body, on: event.target.value })}
         />
         {entryShape[kind].map((field) => (
           <EntryField
             key={`${kind}-${field.name}`}
             field={field}
             value={body[field.name]}
-            onChange={(value) => setBody((now) => ({ ...now, [field.name]: value }))}
+            onChange={(value) => put({ kind, on, body: { ...body, [field.name]: value } })}
           />
         ))}
       </div>

@@ -3,7 +3,8 @@ import { useState } from 'react';
 import { Button, Input, Label, TextField } from 'react-aria-components';
 import { isMessageKey } from '../messages/translate.ts';
 import { useSheet } from '../settings/settings-context.tsx';
-import { AmendEntry, canAmend } from './amend-entry.tsx';
+import { useBegun, useWasBegun } from '../state/begun.ts';
+import { AmendEntry, amendPlace, canAmend } from './amend-entry.tsx';
 import { type AnimalSheet, type HistoryRow, withdrawEntry } from './animal-api.ts';
 import { useSaying } from './say.ts';
 
@@ -55,12 +56,15 @@ interface HistoryLineProps {
 function HistoryLine({ row, replaced, animalId, onChanged }: HistoryLineProps) {
   const { t } = useSheet();
   const say = useSaying();
-  const [asking, setAsking] = useState(false);
-  const [amending, setAmending] = useState(false);
-  const [reason, setReason] = useState('');
+  const [asking, setAsking] = useState(useWasBegun(`withdraw-${row.id}`));
+  const [amending, setAmending] = useState(useWasBegun(amendPlace(row.id)));
+  const { now, change, forget } = useBegun(`withdraw-${row.id}`, { reason: '' });
+  const { reason } = now;
   const words = useBodyWords();
   const withdraw = async () => {
-    if ((await withdrawEntry(animalId, row.id, reason)).ok) onChanged();
+    if (!(await withdrawEntry(animalId, row.id, reason)).ok) return;
+    forget();
+    onChanged();
   };
   return (
     <li className={replaced ? 'history-replaced' : ''}>
@@ -91,7 +95,7 @@ function HistoryLine({ row, replaced, animalId, onChanged }: HistoryLineProps) {
         </Button>
       )}
       {asking && (
-        <TextField className="text-field" value={reason} onChange={setReason}>
+        <TextField className="text-field" value={reason} onChange={(next) => change({ reason: next })}>
           <Label className="field-label">{t('sheet.withdrawWhy')}</Label>
           <Input className="text-input" />
           <Button className="button button-quiet" isDisabled={reason.trim() === ''} onPress={() => void withdraw()}>

@@ -1,14 +1,16 @@
 // What the register holds of the animal, what is missing and by whose law; corrections say why and never erase.
 import { useState } from 'react';
 import { Button, Input, Label, TextField } from 'react-aria-components';
-import type { RegisterEntry } from '../../animal/register.ts';
 import { choiceWords, fieldWords } from '../../animal/words/register.ts';
 import { faultSentence } from '../messages/fault-words.ts';
 import { useSheet } from '../settings/settings-context.tsx';
+import { useBegun, useWasBegun } from '../state/begun.ts';
 import { type AnimalSheet, putRegister } from './animal-api.ts';
 import { RegisterFields } from './register-fields.tsx';
 import { useSaying } from './say.ts';
 import { useSpecies } from './use-species.ts';
+
+const editPlace = (animalId: string): string => `register-${animalId}`;
 
 interface RegisterPartProps {
   readonly sheet: AnimalSheet;
@@ -19,7 +21,7 @@ export function RegisterPart({ sheet, onChanged }: RegisterPartProps) {
   const { t } = useSheet();
   const say = useSaying();
   const { nameOf } = useSpecies();
-  const [editing, setEditing] = useState(false);
+  const [editing, setEditing] = useState(useWasBegun(editPlace(sheet.id)));
   const missing = sheet.register
     .filter((finding) => finding.state === 'missing')
     .map((finding) => say.spoken(finding.heading.say));
@@ -64,12 +66,15 @@ export function RegisterPart({ sheet, onChanged }: RegisterPartProps) {
 
 function RegisterEdit({ sheet, onDone }: { readonly sheet: AnimalSheet; readonly onDone: () => void }) {
   const { t, settings } = useSheet();
-  const [values, setValues] = useState<RegisterEntry>(sheet.entry);
-  const [reason, setReason] = useState('');
+  const { now, change, forget } = useBegun(editPlace(sheet.id), { values: sheet.entry, reason: '' });
+  const { values, reason } = now;
   const [wrong, setWrong] = useState<Readonly<Record<string, string>>>({});
   const save = async () => {
     const answer = await putRegister(sheet.id, values, reason);
-    if (answer.ok) return onDone();
+    if (answer.ok) {
+      forget();
+      return onDone();
+    }
     setWrong(Object.fromEntries(answer.faults.map((fault) => [fault.field, faultSentence(fault, settings).text])));
   };
   return (
@@ -77,9 +82,9 @@ function RegisterEdit({ sheet, onDone }: { readonly sheet: AnimalSheet; readonly
       <RegisterFields
         values={values}
         wrong={wrong}
-        onChange={(field, value) => setValues((now) => ({ ...now, [field]: value }))}
+        onChange={(field, value) => change({ values: { ...values, [field]: value } })}
       />
-      <TextField className="text-field" value={reason} onChange={setReason}>
+      <TextField className="text-field" value={reason} onChange={(next) => change({ reason: next })}>
         <Label className="field-label">{t('sheet.reason')}</Label>
         <Input className="text-input" />
         {wrong.reason && <span className="field-fault">{wrong.reason}</span>}

@@ -5,16 +5,20 @@ import type { RegisterEntry } from '../../animal/register.ts';
 import { Choice } from '../controls/choice.tsx';
 import { faultSentence } from '../messages/fault-words.ts';
 import { useSheet } from '../settings/settings-context.tsx';
+import { useBegun } from '../state/begun.ts';
 import { takeIn } from './animal-api.ts';
 import { RegisterFields } from './register-fields.tsx';
 
 type Quarantine = 'time' | 'tests' | 'none';
 
+/** Where an animal that is half taken in waits on this device. */
+export const takeInPlace = 'take-in';
+const nobody = { values: {} as RegisterEntry, enclosure: '', quarantine: 'time' as Quarantine };
+
 export function TakeInForm({ onDone }: { readonly onDone: (id: string) => void }) {
   const { t, settings } = useSheet();
-  const [values, setValues] = useState<RegisterEntry>({});
-  const [enclosure, setEnclosure] = useState('');
-  const [quarantine, setQuarantine] = useState<Quarantine>('time');
+  const { now, change, forget } = useBegun(takeInPlace, nobody);
+  const { values, enclosure, quarantine } = now;
   const [wrong, setWrong] = useState<Readonly<Record<string, string>>>({});
   const save = async () => {
     const said = Object.fromEntries(Object.entries(values).filter(([, value]) => value !== ''));
@@ -23,7 +27,10 @@ export function TakeInForm({ onDone }: { readonly onDone: (id: string) => void }
       enclosure: enclosure || '–',
       quarantine: quarantine === 'none' ? null : { clearBy: quarantine, days: null, tests: '' },
     });
-    if (answer.ok) return onDone(answer.value.id);
+    if (answer.ok) {
+      forget();
+      return onDone(answer.value.id);
+    }
     setWrong(Object.fromEntries(answer.faults.map((fault) => [fault.field, faultSentence(fault, settings).text])));
   };
   return (
@@ -33,9 +40,9 @@ export function TakeInForm({ onDone }: { readonly onDone: (id: string) => void }
       <RegisterFields
         values={values}
         wrong={wrong}
-        onChange={(field, value) => setValues((now) => ({ ...now, [field]: value }))}
+        onChange={(field, value) => change({ values: { ...values, [field]: value } })}
       />
-      <TextField className="text-field" value={enclosure} onChange={setEnclosure}>
+      <TextField className="text-field" value={enclosure} onChange={(next) => change({ enclosure: next })}>
         <Label className="field-label">{t('animals.enclosure')}</Label>
         <Input className="text-input" />
       </TextField>
@@ -43,7 +50,7 @@ export function TakeInForm({ onDone }: { readonly onDone: (id: string) => void }
         label={t('takeIn.quarantine')}
         value={quarantine}
         layout="list"
-        onChange={setQuarantine}
+        onChange={(next) => change({ quarantine: next })}
         options={[
           { value: 'time', text: t('takeIn.quarantineTime') },
           { value: 'tests', text: t('takeIn.quarantineTests') },

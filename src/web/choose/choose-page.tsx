@@ -11,6 +11,7 @@ import { useSheet } from '../settings/settings-context.tsx';
 import { useWidth } from '../settings/use-width.ts';
 import { readShelf } from '../shelf/shelf-api.ts';
 import { go } from '../shell/router.ts';
+import { useBegun } from '../state/begun.ts';
 import { useDocument } from '../state/document-context.tsx';
 import { useShopValues } from '../state/shop-values.ts';
 import { namedStandard } from '../state/standard.ts';
@@ -25,14 +26,20 @@ import { type ChoosePart, useChoose } from './use-choose.ts';
 /** Space left and right of the sheet together, as in choose.css [px]. */
 const sidePadding = 32;
 
+const usualMoney = {
+  tariffPerKWh: usualTariff.perKWh as number,
+  years: usualYears,
+  drawnIsOwned: false,
+  ownedIds: [] as readonly string[],
+};
+
 export function ChoosePage() {
   const { t } = useSheet();
   const { enclosure, document, savedAs, changeEnclosure } = useDocument();
   const [part, setPart] = useState<ChoosePart>('search');
-  const [tariffPerKWh, setTariff] = useState<number>(usualTariff.perKWh);
-  const [years, setYears] = useState(usualYears);
-  const [drawnIsOwned, setOwned] = useState(false);
-  const [ownedIds, setOwnedIds] = useState<readonly string[]>([]);
+  // What one customer has is not what the next one has: kept with the enquiry that the shop computer knows.
+  const money = useBegun(savedAs && `choose-${savedAs.id}`, usualMoney);
+  const { tariffPerKWh, years, drawnIsOwned, ownedIds } = money.now;
   const own = useShopValues();
   const standardId = namedStandard(document.answers);
   const shopValues = own?.values ?? null;
@@ -81,10 +88,10 @@ export function ChoosePage() {
       {part !== 'faults' && (
         <CostSettings
           {...{ tariffPerKWh, years, drawnIsOwned, shelf, ownedIds }}
-          onOwnedIds={setOwnedIds}
-          onTariff={setTariff}
-          onYears={setYears}
-          onOwned={setOwned}
+          onOwnedIds={(next) => money.change({ ownedIds: next })}
+          onTariff={(next) => money.change({ tariffPerKWh: next })}
+          onYears={(next) => money.change({ years: next })}
+          onOwned={(next) => money.change({ drawnIsOwned: next })}
         />
       )}
       <Working part={part} run={run} onStop={stop} />

@@ -1,6 +1,7 @@
-// A number typed, stepped by big buttons that may be held, or by arrow keys; written down when the field is left or with
-// Enter. Leaves out what the number means: quantity-field.tsx.
+// A number typed, stepped by big buttons that may be held, or by arrow keys; written down when the field is left, with
+// Enter, or when the page goes away under it. Leaves out what the number means: quantity-field.tsx.
 import { type KeyboardEvent, type ReactNode, useEffect, useId, useRef, useState } from 'react';
+import { flushSync } from 'react-dom';
 import { clamped, numberFromText, numberMarks, stepped } from './number-text.ts';
 
 interface NumberEntryProps {
@@ -40,6 +41,18 @@ export function NumberEntry(props: NumberEntryProps) {
   const commit = () => {
     if (typed !== null) put(now);
   };
+  const leave = useRef(commit);
+  useEffect(() => {
+    leave.current = commit;
+  });
+  const isTyping = typed !== null;
+  useEffect(() => {
+    if (!isTyping) return;
+    // In one go: after this the page runs nothing any more.
+    const gone = () => flushSync(() => leave.current());
+    addEventListener('pagehide', gone);
+    return () => removeEventListener('pagehide', gone);
+  }, [isTyping]);
   const step = (by: number) => put(stepped(now, by, min, max));
   const onKey = (event: KeyboardEvent) => {
     const by = { ArrowUp: 1, ArrowDown: -1, PageUp: pageSteps, PageDown: -pageSteps }[event.key];

@@ -1,7 +1,7 @@
 // The keeper's page behind a link: the drawing, where to read, three big fields, and whether the home is proven yet.
 // Works without a connection: readings wait on the phone and are sent later.
 import '../proof/proof.css';
-import { useCallback, useEffect, useRef, useState } from 'react';
+import { useCallback, useEffect, useState } from 'react';
 import { Button } from 'react-aria-components';
 import type { Enclosure } from '../../physics/enclosure.ts';
 import { type HandPlace, handLimitsC, handPlaces } from '../../proving/hand-readings.ts';
@@ -14,6 +14,7 @@ import { wallMoment, wallNow } from '../proof/wall-words.ts';
 import { keepPagesForOffline } from '../round/offline-pages.ts';
 import { useSheet } from '../settings/settings-context.tsx';
 import { useWidth } from '../settings/use-width.ts';
+import { useBegun } from '../state/begun.ts';
 import { AftercarePart } from './aftercare-part.tsx';
 import { type KeeperPageData, openPage, send } from './keeper-api.ts';
 import { forget, keepPage, keptPage, queue, unqueue, waiting } from './keeper-store.ts';
@@ -29,15 +30,8 @@ export function KeeperPage({ secret }: { readonly secret: string }) {
   const [page, setPage] = useState<KeeperPageData | null>(() => keptPage(secret) as KeeperPageData | null);
   const [gone, setGone] = useState(false);
   const [offline, setOffline] = useState(false);
-  const [values, setValues] = useState<Values>(none);
-  // a field gives its number when it is left: pressing the button leaves it, so the newest numbers are read here
-  const newest = useRef<Values>(none);
+  const { now: values, newest, change, forget: startAnew } = useBegun(`keeper-${secret}`, none);
   const [empty, setEmpty] = useState(false);
-  const put = (next: Values) => {
-    newest.current = next;
-    setValues(next);
-    setEmpty(false);
-  };
   const [count, setCount] = useState(() => waiting(secret).length);
   const [sent, setSent] = useState(false);
   const [refused, setRefused] = useState<readonly Fault[]>([]);
@@ -71,13 +65,13 @@ export function KeeperPage({ secret }: { readonly secret: string }) {
   if (page === null) return <main className="keeper">{t(offline ? 'keeper.offline' : 'keeper.loading')}</main>;
   const home = page.home as unknown as Enclosure;
   const press = async () => {
-    const valuesC = Object.fromEntries(Object.entries(newest.current).filter(([, v]) => v !== null));
+    const valuesC = Object.fromEntries(Object.entries(newest()).filter(([, v]) => v !== null));
     if (Object.keys(valuesC).length === 0) {
       setEmpty(true);
       return;
     }
     queue(secret, { at: wallNow(new Date()), valuesC, clientKey: crypto.randomUUID() });
-    put(none);
+    startAnew();
     setRefused([]);
     await refresh();
     setSent(waiting(secret).length === 0);
@@ -118,7 +112,10 @@ export function KeeperPage({ secret }: { readonly secret: string }) {
             value={values[place]}
             min={handLimitsC.low}
             max={handLimitsC.high}
-            onChange={(v) => put({ ...newest.current, [place]: v })}
+            onChange={(v) => {
+              change({ [place]: v });
+              setEmpty(false);
+            }}
           />
         ))}
         <Button className="button button-large" onPress={() => void press()}>

@@ -1,5 +1,4 @@
 // The decision: release, shut until every requirement stands; refuse in one tap; take up again; take the animal back.
-import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import { sayRequirement } from '../../proving/release/words/say.ts';
 import { useSaying } from '../animal/say.ts';
@@ -10,7 +9,7 @@ import { DoorDrawing } from './door-drawing.tsx';
 import { goToRequirement } from './next-line.tsx';
 import type { PartProps } from './placement-page.tsx';
 import { TakeBackForm } from './take-back-form.tsx';
-import { useDraft } from './use-draft.ts';
+import { useDraft, useHadDraft } from './use-draft.ts';
 import { WordsField } from './words-field.tsx';
 
 const refusals = ['home', 'animal', 'law', 'keeper', 'changed-mind'] as const;
@@ -36,7 +35,8 @@ export function DecisionPart(props: PartProps) {
 
 function ReleasePart({ sheet, on }: PartProps) {
   const { t, settings } = useSheet();
-  const [outcome, setOutcome] = useState<'sold' | 'rehomed'>('sold');
+  const [chosen, setChosen] = useDraft(sheet.id, 'outcome');
+  const outcome = chosen === 'rehomed' ? 'rehomed' : 'sold';
   const shut = sheet.release.findings.filter((finding) => !finding.stands);
   const overridden = sheet.release.findings.filter((finding) => finding.stands && finding.answer !== 'met');
   const busy = on.waiting.includes('release');
@@ -73,12 +73,15 @@ function ReleasePart({ sheet, on }: PartProps) {
             { value: 'sold', text: t('decision.sold') },
             { value: 'rehomed', text: t('decision.rehomed') },
           ]}
-          onChange={setOutcome}
+          onChange={setChosen}
         />
         <Button
           className="button button-large"
           isDisabled={!sheet.release.open || busy || !sheet.mayAct}
-          onPress={() => on.act('release', { outcome })}
+          onPress={() => {
+            on.act('release', { outcome });
+            setChosen('');
+          }}
         >
           {t(busy ? 'decision.releasing' : 'decision.release', { name: sheet.animal.callName })}
         </Button>
@@ -104,7 +107,7 @@ function RefusePart({ sheet, on }: PartProps) {
           </Button>
         ))}
       </div>
-      <details>
+      <details open={useHadDraft(sheet.id, 'refusal')}>
         <summary>{t('refuse.more')}</summary>
         <WordsField label={t('refuse.text')} value={text} onChange={setText} />
         <Button className="button button-quiet" isDisabled={text.trim() === ''} onPress={() => refuse('other')}>

@@ -4,7 +4,7 @@ import type { RequirementFinding } from '../../proving/release/requirement.ts';
 import { useSaying } from '../animal/say.ts';
 import { useSheet } from '../settings/settings-context.tsx';
 import type { PartProps } from './placement-page.tsx';
-import { useDraft } from './use-draft.ts';
+import { useDraft, useHadDraft } from './use-draft.ts';
 
 /** As the desk asks for it. */
 const shortestReason = 12;
@@ -18,6 +18,7 @@ export function OverrideForm({ finding, sheet, on }: OverrideProps) {
   const say = useSaying();
   const { override, answer, absolute, id } = finding;
   const [reason, setReason] = useDraft(sheet.id, `override-${id}`);
+  const hadDraft = useHadDraft(sheet.id, `override-${id}`);
   if (answer === 'met') return null;
   const open = sheet.state === 'open';
   if (override !== null && finding.stands)
@@ -37,7 +38,7 @@ export function OverrideForm({ finding, sheet, on }: OverrideProps) {
   if (!open || absolute !== null || !sheet.mayAct) return null;
   if (!sheet.mayOverride) return <p className="field-hint">{t('override.askManager')}</p>;
   return (
-    <details className="override">
+    <details className="override" open={hadDraft}>
       <summary>{t('override.title')}</summary>
       <form
         onSubmit={(event) => {

@@ -10,6 +10,7 @@ import { Faults } from '../proof/faults.tsx';
 import { useKept } from '../proof/use-kept.ts';
 import { useSheet } from '../settings/settings-context.tsx';
 import { go } from '../shell/router.ts';
+import { useBegun } from '../state/begun.ts';
 import { DueErasures } from './due-erasures.tsx';
 import { listPlacements, openPlacement, type PlacementLine } from './placement-api.ts';
 import { StateMark } from './placement-mark.tsx';
@@ -83,15 +84,18 @@ function NewPlacement() {
   const asked = new URLSearchParams(location.search);
   const animals = useKept(useCallback(() => listAnimals(), []));
   const enquiries = useKept(useCallback(() => listEnquiries(), []));
-  const [animalId, setAnimalId] = useState(asked.get('animal') ?? '');
-  const [enquiryId, setEnquiryId] = useState(asked.get('enquiry') ?? '');
+  const first = { animalId: asked.get('animal') ?? '', enquiryId: asked.get('enquiry') ?? '' };
+  const { now, change, forget } = useBegun(`placement-${first.animalId}-${first.enquiryId}`, first);
+  const { animalId, enquiryId } = now;
   const [answer, setAnswer] = useState<Asked<unknown> | null>(null);
   const here: readonly AnimalLine[] = animals.answer?.ok ? animals.answer.value.animals : [];
   const homes: readonly EnquiryStamp[] = enquiries.answer?.ok ? enquiries.answer.value.enquiries : [];
   const open = async () => {
     const opened = await openPlacement(enquiryId, animalId);
     setAnswer(opened);
-    if (opened.ok) go(`/placement/${opened.value.id}`);
+    if (!opened.ok) return;
+    forget();
+    go(`/placement/${opened.value.id}`);
   };
   return (
     <section className="sheet-part" aria-labelledby="new-placement">
@@ -105,7 +109,11 @@ function NewPlacement() {
       >
         <label className="field-label">
           {t('placements.animal')}
-          <select className="text-input" value={animalId} onChange={(event) => setAnimalId(event.target.value)}>
+          <select
+            className="text-input"
+            value={animalId}
+            onChange={(event) => change({ animalId: event.target.value })}
+          >
             <option value="">{t('placements.choose')}</option>
             {here.map((one) => (
               <option key={one.id} value={one.id}>
@@ -116,7 +124,11 @@ function NewPlacement() {
         </label>
         <label className="field-label">
           {t('placements.enquiry')}
-          <select className="text-input" value={enquiryId} onChange={(event) => setEnquiryId(event.target.value)}>
+          <select
+            className="text-input"
+            value={enquiryId}
+            onChange={(event) => change({ enquiryId: event.target.value })}
+          >
             <option value="">{t('placements.choose')}</option>
             {homes.map((one) => (
               <option key={one.id} value={one.id}>

@@ -8,7 +8,10 @@ import { useSaying } from '../animal/say.ts';
 import { Faults } from '../proof/faults.tsx';
 import { setShopValue } from '../reference/reference-api.ts';
 import { useSheet } from '../settings/settings-context.tsx';
+import { useBegun, useWasBegun } from '../state/begun.ts';
 import type { PolicyLine } from './placement-api.ts';
+
+const policyPlace = 'release-policy';
 
 interface PolicyProps {
   readonly lines: readonly PolicyLine[];
@@ -19,7 +22,7 @@ export function PolicyPart({ lines, onChange }: PolicyProps) {
   const { t, settings } = useSheet();
   const say = useSaying();
   return (
-    <details className="sheet-part policy">
+    <details className="sheet-part policy" open={useWasBegun(policyPlace)}>
       <summary>{t('policy.title')}</summary>
       <p className="field-hint">{t('policy.say')}</p>
       <ul>
@@ -41,15 +44,18 @@ export function PolicyPart({ lines, onChange }: PolicyProps) {
 
 function PolicyForm({ lines, onChange }: PolicyProps) {
   const { t, settings } = useSheet();
-  const [id, setId] = useState<RequirementId>(lines[0]?.id ?? 'home-proven');
-  const [why, setWhy] = useState('');
+  const { now, change, forget } = useBegun(policyPlace, {
+    id: lines[0]?.id ?? ('home-proven' as RequirementId),
+    why: '',
+  });
+  const { id, why } = now;
   const [answer, setAnswer] = useState<Asked<unknown> | null>(null);
   const other = lines.find((line) => line.id === id)?.absolute === 'absolute' ? 'manager' : 'absolute';
   const keep = async () => {
     const kept = await setShopValue(`policy.release.${id}`, { value: other }, why);
     setAnswer(kept);
     if (!kept.ok) return;
-    setWhy('');
+    forget();
     onChange();
   };
   return (
@@ -62,7 +68,11 @@ function PolicyForm({ lines, onChange }: PolicyProps) {
     >
       <label className="field-label">
         {t('policy.which')}
-        <select className="text-input" value={id} onChange={(event) => setId(event.target.value as RequirementId)}>
+        <select
+          className="text-input"
+          value={id}
+          onChange={(event) => change({ id: event.target.value as RequirementId })}
+        >
           {lines.map((line) => (
             <option key={line.id} value={line.id}>
               {sayRequirement(line.id, settings.language).title}
@@ -72,7 +82,12 @@ function PolicyForm({ lines, onChange }: PolicyProps) {
       </label>
       <label className="field-label">
         {t('policy.why')}
-        <input type="text" className="text-input" value={why} onChange={(event) => setWhy(event.target.value)} />
+        <input
+          type="text"
+          className="text-input"
+          value={why}
+          onChange={(event) => change({ why: event.target.value })}
+        />
       </label>
       <Button className="button" type="submit" isDisabled={why.trim() === ''}>
         {t(other === 'absolute' ? 'policy.makeAbsolute' : 'policy.leaveToManager')}

@@ -1,5 +1,4 @@
 // What a person says of a requirement: yes or no, a few words, a place. Begun words stay on the device until they are sent.
-import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import { places } from '../../husbandry/law-rule.ts';
 import { type RequirementFinding, statementForms } from '../../proving/release/requirement.ts';
@@ -7,7 +6,7 @@ import { sayRequirement } from '../../proving/release/words/say.ts';
 import { useSheet } from '../settings/settings-context.tsx';
 import { CautionsToSay } from './cautions-to-say.tsx';
 import type { PartProps } from './placement-page.tsx';
-import { useDraft } from './use-draft.ts';
+import { useDraft, useHadDraft } from './use-draft.ts';
 import { WordsField } from './words-field.tsx';
 
 interface StatementProps extends PartProps {
@@ -16,8 +15,9 @@ interface StatementProps extends PartProps {
 
 /** Asked openly where the answer is missing; folded away where it can be corrected. */
 export function StatementForm(props: StatementProps) {
-  const { finding } = props;
+  const { finding, sheet } = props;
   const { t } = useSheet();
+  const hadDraft = useHadDraft(sheet.id, finding.id, `${finding.id}-place`);
   if (statementForms[finding.id] === undefined) return null;
   // Where nothing is asked there is nothing to say: no treatment runs, no rule wants a licence.
   const asks: readonly string[] = ['treatment', 'species-lawful', 'licences'];
@@ -25,7 +25,7 @@ export function StatementForm(props: StatementProps) {
   const asked = !finding.stands && finding.absolute !== 'law';
   if (asked && finding.statement?.answer !== 'no') return <StatementFields {...props} />;
   return (
-    <details>
+    <details open={hadDraft}>
       <summary>{t(finding.statement ? 'statement.change' : 'statement.say')}</summary>
       <StatementFields {...props} />
     </details>
@@ -38,7 +38,7 @@ function StatementFields({ finding, sheet, on }: StatementProps) {
   const form = statementForms[id];
   const words = sayRequirement(id, settings.language);
   const [text, setText] = useDraft(sheet.id, id, statement?.text ?? '');
-  const [place, setPlace] = useState<string>(statement?.place ?? '');
+  const [place, setPlace, sentPlace] = useDraft(sheet.id, `${id}-place`, statement?.place ?? '');
   const say = (answer: 'yes' | 'no' | 'open') => {
     on.act('statements', {
       requirement: id,
@@ -48,6 +48,7 @@ function StatementFields({ finding, sheet, on }: StatementProps) {
       years: form?.years && answer !== 'open' ? sheet.ageYears : null,
     });
     setText('');
+    sentPlace(answer === 'yes' ? place : '');
   };
   const ready = (form?.text !== 'needed' || text.trim().length > 1) && (!form?.place || place !== '');
   return (

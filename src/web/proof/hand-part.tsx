@@ -1,10 +1,11 @@
 // Three numbers and a time, typed at the desk on the phone.
-import { useRef, useState } from 'react';
+import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import { type HandPlace, handLimitsC, handPlaces } from '../../proving/hand-readings.ts';
 import type { Asked } from '../animal/animal-api.ts';
 import { QuantityField } from '../controls/quantity-field.tsx';
 import { useSheet } from '../settings/settings-context.tsx';
+import { useBegun } from '../state/begun.ts';
 import { Faults } from './faults.tsx';
 import { typeReading } from './proof-api.ts';
 import { wallNow } from './wall-words.ts';
@@ -14,21 +15,15 @@ const none: Values = { 'basking-surface': null, 'cool-air': null, room: null };
 
 export function HandPart({ enquiryId, onChange }: { readonly enquiryId: string; readonly onChange: () => void }) {
   const { t } = useSheet();
-  const [values, setValues] = useState<Values>(none);
-  // a field gives its number when it is left: pressing the button leaves it, so the newest numbers are read here
-  const newest = useRef<Values>(none);
-  const put = (next: Values) => {
-    newest.current = next;
-    setValues(next);
-  };
-  const [at, setAt] = useState(() => wallNow(new Date()));
+  const [openedAt] = useState(() => wallNow(new Date()));
+  const { now, change, newest, forget } = useBegun(`hand-${enquiryId}`, { values: none, at: openedAt });
   const [answer, setAnswer] = useState<Asked<unknown> | null>(null);
   const keep = async () => {
-    const valuesC = Object.fromEntries(Object.entries(newest.current).filter(([, v]) => v !== null));
-    const sent = await typeReading(enquiryId, { at, valuesC, clientKey: crypto.randomUUID() });
+    const valuesC = Object.fromEntries(Object.entries(newest().values).filter(([, v]) => v !== null));
+    const sent = await typeReading(enquiryId, { at: newest().at, valuesC, clientKey: crypto.randomUUID() });
     setAnswer(sent);
     if (!sent.ok) return;
-    put(none);
+    forget();
     onChange();
   };
   return (
@@ -42,10 +37,10 @@ export function HandPart({ enquiryId, onChange }: { readonly enquiryId: string; 
             compact
             kind="temperature"
             label={t(`proof.place.${place}`)}
-            value={values[place]}
+            value={now.values[place]}
             min={handLimitsC.low}
             max={handLimitsC.high}
-            onChange={(v) => put({ ...newest.current, [place]: v })}
+            onChange={(v) => change({ values: { ...newest().values, [place]: v } })}
           />
         ))}
       </div>
@@ -54,8 +49,8 @@ export function HandPart({ enquiryId, onChange }: { readonly enquiryId: string; 
         <input
           type="datetime-local"
           className="text-input"
-          value={at}
-          onChange={(event) => setAt(event.target.value)}
+          value={now.at}
+          onChange={(event) => change({ at: event.target.value })}
         />
       </label>
       <Button className="button" onPress={() => void keep()}>

@@ -4,6 +4,7 @@ import { Button } from 'react-aria-components';
 import { carriedErrors } from '../../proving/instrument.ts';
 import type { Asked } from '../animal/animal-api.ts';
 import { useSheet } from '../settings/settings-context.tsx';
+import { useBegun } from '../state/begun.ts';
 import { Faults } from './faults.tsx';
 import { addInstrument, checkInstrument, type ShownInstruments } from './proof-api.ts';
 import { wallDay } from './wall-words.ts';
@@ -13,15 +14,20 @@ interface InstrumentPartProps {
   readonly onChange: () => void;
 }
 
+interface Checking {
+  readonly id: string;
+  readonly kind: 'ice' | 'salt';
+}
+
 export function InstrumentPart({ shown, onChange }: InstrumentPartProps) {
   const { t, measure } = useSheet();
-  const [name, setName] = useState('');
+  const { now, change } = useBegun('instruments', { name: '', checking: null as Checking | null });
+  const { name, checking } = now;
   const [answer, setAnswer] = useState<Asked<unknown> | null>(null);
-  const [checking, setChecking] = useState<{ id: string; kind: 'ice' | 'salt' } | null>(null);
   const add = async () => {
     const added = await addInstrument(name);
     setAnswer(added);
-    if (added.ok) setName('');
+    if (added.ok) change({ name: '' });
     onChange();
   };
   const error = (key: 'unchecked' | 'checked') => measure.text('difference', carriedErrors.tempC[key]);
@@ -43,10 +49,10 @@ export function InstrumentPart({ shown, onChange }: InstrumentPartProps) {
                   })
                 : t('proof.instrumentUnchecked')}
             </span>
-            <Button className="quiet-button" onPress={() => setChecking({ id: i.id, kind: 'ice' })}>
+            <Button className="quiet-button" onPress={() => change({ checking: { id: i.id, kind: 'ice' } })}>
               {t('proof.checkIce')}
             </Button>
-            <Button className="quiet-button" onPress={() => setChecking({ id: i.id, kind: 'salt' })}>
+            <Button className="quiet-button" onPress={() => change({ checking: { id: i.id, kind: 'salt' } })}>
               {t('proof.checkSalt')}
             </Button>
             {checking?.id === i.id && (
@@ -56,7 +62,7 @@ export function InstrumentPart({ shown, onChange }: InstrumentPartProps) {
                 kind={checking.kind}
                 steps={shown.steps[checking.kind]}
                 onDone={() => {
-                  setChecking(null);
+                  change({ checking: null });
                   onChange();
                 }}
               />
@@ -66,7 +72,12 @@ export function InstrumentPart({ shown, onChange }: InstrumentPartProps) {
       </ul>
       <label className="field-label">
         {t('proof.instrumentName')}
-        <input className="text-input" maxLength={80} value={name} onChange={(event) => setName(event.target.value)} />
+        <input
+          className="text-input"
+          maxLength={80}
+          value={name}
+          onChange={(event) => change({ name: event.target.value })}
+        />
       </label>
       <Button className="button button-quiet" isDisabled={name.trim() === ''} onPress={() => void add()}>
         {t('proof.instrumentAdd')}
@@ -88,8 +99,11 @@ const numberOf = (text: string): number => (text.trim() === '' ? Number.NaN : Nu
 
 function CheckForm({ id, kind, steps, onDone }: CheckFormProps) {
   const { t } = useSheet();
-  const [shown, setShown] = useState<readonly string[]>(['', '', '']);
-  const [jarC, setJarC] = useState('');
+  const { now, change, forget } = useBegun(`check-${id}-${kind}`, {
+    shown: ['', '', ''] as readonly string[],
+    jarC: '',
+  });
+  const { shown, jarC } = now;
   const [answer, setAnswer] = useState<Asked<unknown> | null>(null);
   const readings = shown.map(numberOf).filter((v) => !Number.isNaN(v));
   const keep = async () => {
@@ -101,7 +115,9 @@ function CheckForm({ id, kind, steps, onDone }: CheckFormProps) {
       ...jar,
     });
     setAnswer(done);
-    if (done.ok) onDone();
+    if (!done.ok) return;
+    forget();
+    onDone();
   };
   return (
     <div className="check-form">
@@ -121,7 +137,7 @@ function CheckForm({ id, kind, steps, onDone }: CheckFormProps) {
               className="text-input"
               inputMode="decimal"
               value={value}
-              onChange={(event) => setShown(shown.map((old, k) => (k === i ? event.target.value : old)))}
+              onChange={(event) => change({ shown: shown.map((old, k) => (k === i ? event.target.value : old)) })}
             />
           </label>
         ))}
@@ -132,7 +148,7 @@ function CheckForm({ id, kind, steps, onDone }: CheckFormProps) {
               className="text-input"
               inputMode="decimal"
               value={jarC}
-              onChange={(event) => setJarC(event.target.value)}
+              onChange={(event) => change({ jarC: event.target.value })}
             />
           </label>
         )}

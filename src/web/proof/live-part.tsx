@@ -4,6 +4,7 @@ import { Button } from 'react-aria-components';
 import { type LogPlace, logPlaces, type Quantity } from '../../proving/reading-log.ts';
 import type { Asked } from '../animal/animal-api.ts';
 import { useSheet } from '../settings/settings-context.tsx';
+import { useBegun, useWasBegun } from '../state/begun.ts';
 import { Faults } from './faults.tsx';
 import { addSource, type LiveState, readLive } from './proof-api.ts';
 import { useKept } from './use-kept.ts';
@@ -14,7 +15,7 @@ const everyMs = 30_000;
 export function LivePart({ enquiryId }: { readonly enquiryId: string }) {
   const { t, measure } = useSheet();
   const { answer, again } = useKept(useCallback(() => readLive(enquiryId), [enquiryId]));
-  const [adding, setAdding] = useState(false);
+  const [adding, setAdding] = useState(useWasBegun(sourcePlace(enquiryId)));
   useEffect(() => {
     const timer = setInterval(again, everyMs);
     return () => clearInterval(timer);
@@ -55,26 +56,32 @@ export function LivePart({ enquiryId }: { readonly enquiryId: string }) {
   );
 }
 
+const sourcePlace = (enquiryId: string): string => `source-${enquiryId}`;
+const noSource = {
+  label: '',
+  place: 'basking-surface' as LogPlace,
+  quantity: 'tempC' as Quantity,
+  topic: '',
+  intervalS: 60,
+};
+
 function SourceForm({ enquiryId, onDone }: { readonly enquiryId: string; readonly onDone: () => void }) {
   const { t } = useSheet();
-  const [label, setLabel] = useState('');
-  const [place, setPlace] = useState<LogPlace>('basking-surface');
-  const [quantity, setQuantity] = useState<Quantity>('tempC');
-  const [topic, setTopic] = useState('');
-  const [intervalS, setIntervalS] = useState(60);
+  const { now, change, forget } = useBegun(sourcePlace(enquiryId), noSource);
+  const { label, place, quantity, topic, intervalS } = now;
   const [answer, setAnswer] = useState<Asked<{ readonly secret: string }> | null>(null);
   const add = async () => {
-    setAnswer(
-      await addSource(enquiryId, {
-        label,
-        place,
-        quantity,
-        intervalS,
-        topic: topic.trim() === '' ? null : topic.trim(),
-        valueKey: null,
-        instrumentId: null,
-      }),
-    );
+    const added = await addSource(enquiryId, {
+      label,
+      place,
+      quantity,
+      intervalS,
+      topic: topic.trim() === '' ? null : topic.trim(),
+      valueKey: null,
+      instrumentId: null,
+    });
+    setAnswer(added);
+    if (added.ok) forget();
     onDone();
   };
   if (answer?.ok)
@@ -88,12 +95,21 @@ function SourceForm({ enquiryId, onDone }: { readonly enquiryId: string; readonl
     <div className="check-form">
       <label className="field-label">
         {t('proof.liveName')}
-        <input className="text-input" maxLength={80} value={label} onChange={(event) => setLabel(event.target.value)} />
+        <input
+          className="text-input"
+          maxLength={80}
+          value={label}
+          onChange={(event) => change({ label: event.target.value })}
+        />
       </label>
       <div className="field-row">
         <label className="field-label">
           {t('proof.where', { label: label || '…' })}
-          <select className="text-input" value={place} onChange={(event) => setPlace(event.target.value as LogPlace)}>
+          <select
+            className="text-input"
+            value={place}
+            onChange={(event) => change({ place: event.target.value as LogPlace })}
+          >
             {logPlaces.map((p) => (
               <option key={p} value={p}>
                 {t(`proof.place.${p}`)}
@@ -105,7 +121,7 @@ function SourceForm({ enquiryId, onDone }: { readonly enquiryId: string; readonl
           className="text-input"
           aria-label={t('proof.unit')}
           value={quantity}
-          onChange={(event) => setQuantity(event.target.value as Quantity)}
+          onChange={(event) => change({ quantity: event.target.value as Quantity })}
         >
           <option value="tempC">°C</option>
           <option value="rhPct">%</option>
@@ -120,7 +136,7 @@ function SourceForm({ enquiryId, onDone }: { readonly enquiryId: string; readonl
           min={5}
           max={86400}
           value={intervalS}
-          onChange={(event) => setIntervalS(Number(event.target.value))}
+          onChange={(event) => change({ intervalS: Number(event.target.value) })}
         />
       </label>
       <label className="field-label">
@@ -129,7 +145,7 @@ function SourceForm({ enquiryId, onDone }: { readonly enquiryId: string; readonl
           className="text-input"
           maxLength={200}
           value={topic}
-          onChange={(event) => setTopic(event.target.value)}
+          onChange={(event) => change({ topic: event.target.value })}
         />
       </label>
       <Button className="button" isDisabled={label.trim() === ''} onPress={() => void add()}>

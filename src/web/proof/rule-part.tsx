@@ -6,6 +6,7 @@ import type { Asked } from '../animal/animal-api.ts';
 import { dateText } from '../controls/source-note.tsx';
 import { setShopValue } from '../reference/reference-api.ts';
 import { useSheet } from '../settings/settings-context.tsx';
+import { useBegun, useWasBegun } from '../state/begun.ts';
 import { Faults } from './faults.tsx';
 
 interface Shown {
@@ -23,6 +24,8 @@ const rows: Readonly<
   handReadingsPerDay: { path: 'policy.proofHandReadingsPerDay', low: 1, high: 12, per: 1 },
 };
 const keys = Object.keys(rows) as RuleSettingKey[];
+
+const firstChange = { key: 'nights' as RuleSettingKey, value: String(defaultRule.nights), why: '' };
 
 /** A rule in one sentence, and who set what of it. */
 export function RuleWords({ rule, settings }: Shown) {
@@ -55,27 +58,23 @@ export function RuleWords({ rule, settings }: Shown) {
 
 export function RulePart({ shown, onChange }: { readonly shown: Shown; readonly onChange: () => void }) {
   const { t } = useSheet();
-  const [key, setKey] = useState<RuleSettingKey>('nights');
-  const [value, setValue] = useState(String(defaultRule.nights));
-  const [why, setWhy] = useState('');
+  const { now, change, forget } = useBegun('proof-rule', firstChange);
+  const { key, value, why } = now;
   const [answer, setAnswer] = useState<Asked<unknown> | null>(null);
   const { path, low, high, per } = rows[key];
-  const choose = (next: RuleSettingKey) => {
-    setKey(next);
-    setValue(String(shown.rule[next] / rows[next].per));
-  };
+  const choose = (next: RuleSettingKey) => change({ key: next, value: String(shown.rule[next] / rows[next].per) });
   const keep = async () => {
     const sent = await setShopValue(path, { value: Number(value) * per }, why);
     setAnswer(sent);
     if (!sent.ok) return;
-    setWhy('');
+    forget();
     onChange();
   };
   return (
     <section className="sheet-part" aria-labelledby="rule-title">
       <h2 id="rule-title">{t('proof.rule')}</h2>
       <RuleWords rule={shown.rule} settings={shown.settings} />
-      <details>
+      <details open={useWasBegun('proof-rule')}>
         <summary>{t('proof.ruleChange')}</summary>
         <form
           className="check-form"
@@ -104,12 +103,17 @@ export function RulePart({ shown, onChange }: { readonly shown: Shown; readonly 
               type="number"
               className="text-input"
               value={value}
-              onChange={(event) => setValue(event.target.value)}
+              onChange={(event) => change({ value: event.target.value })}
             />
           </label>
           <label className="field-label">
             {t('proof.ruleWhy')}
-            <input type="text" className="text-input" value={why} onChange={(event) => setWhy(event.target.value)} />
+            <input
+              type="text"
+              className="text-input"
+              value={why}
+              onChange={(event) => change({ why: event.target.value })}
+            />
           </label>
           <Button className="button" type="submit">
             {t('proof.ruleKeep')}

@@ -6,7 +6,8 @@ import { factText } from '../controls/parts-text.ts';
 import { dateText } from '../controls/source-note.tsx';
 import { isMessageKey } from '../messages/translate.ts';
 import { useSheet } from '../settings/settings-context.tsx';
-import { OwnValueForm } from './own-value-form.tsx';
+import { useWasBegun } from '../state/begun.ts';
+import { OwnValueForm, ownValuePlace } from './own-value-form.tsx';
 import { isRefused, type OwnValues, standingAt } from './reference-api.ts';
 import { SourceMark } from './source-mark.tsx';
 
@@ -33,7 +34,7 @@ export function useFactName(): (key: string) => string {
 
 export function FactRow({ all, path, fact, words = null, stage, onChanged }: FactRowProps) {
   const { t, measure } = useSheet();
-  const [open, setOpen] = useState(false);
+  const [open, setOpen] = useState(useWasBegun(ownValuePlace(path)));
   const key = path.split('.').at(-1) ?? '';
   const parts = path.split('.');
   const factName = useFactName();

@@ -9,6 +9,7 @@ import { kindOf, numberText, type Parts } from '../controls/parts-text.ts';
 import { QuantityField } from '../controls/quantity-field.tsx';
 import { isMessageKey } from '../messages/translate.ts';
 import { useSheet } from '../settings/settings-context.tsx';
+import { useBegun } from '../state/begun.ts';
 import { type ShopValue, setShopValue, withdrawShopValue } from './reference-api.ts';
 
 interface OwnValueFormProps {
@@ -21,6 +22,8 @@ interface OwnValueFormProps {
   readonly onDone: () => void;
 }
 
+export const ownValuePlace = (path: string): string => `own-${path}`;
+
 const partNames = ['low', 'high', 'value', 'values'] as const;
 /** Keys that may only become more careful; the shop computer holds it, the form says so first. */
 const carefulKeys: readonly string[] = ['emitsLight', 'needsGuard', 'holder', 'years'];
@@ -30,8 +33,8 @@ export function OwnValueForm({ path, name, fact, words, own, onDone }: OwnValueF
   const key = path.split('.').at(-1) ?? '';
   const parts = partNames.filter((part) => part in fact);
   const first = Object.fromEntries(parts.map((part) => [part, own?.value[part] ?? fact[part] ?? null])) as Parts;
-  const [value, setValue] = useState<Parts>(first);
-  const [why, setWhy] = useState('');
+  const { now, change: begin, forget } = useBegun(ownValuePlace(path), { value: first, why: '' });
+  const { value, why } = now;
   const [faults, setFaults] = useState<readonly Fault[]>([]);
   const [unreached, setUnreached] = useState(false);
   const limits = limitsFor(key);
@@ -40,7 +43,9 @@ export function OwnValueForm({ path, name, fact, words, own, onDone }: OwnValueF
     const answer = await sent;
     setFaults(answer.faults ?? []);
     setUnreached(!answer.ok && (answer.faults ?? []).length === 0);
-    if (answer.ok) onDone();
+    if (!answer.ok) return;
+    forget();
+    onDone();
   };
   const filled: Parts = Object.fromEntries(Object.entries(value).filter(([, part]) => part !== null));
   return (
@@ -55,15 +60,15 @@ export function OwnValueForm({ path, name, fact, words, own, onDone }: OwnValueF
       <div className="field-row">
         {parts.map((part) => {
           const now = (value[part] ?? null) as number | string | null;
-          const change = (next: number | string | null) => setValue({ ...value, [part]: next });
+          const change = (next: number | string | null) => begin({ value: { ...value, [part]: next } });
           if (part === 'values')
             return (
               <ListField
                 key={part}
-                first={Array.isArray(first.values) ? first.values : []}
+                first={Array.isArray(value.values) ? value.values : []}
                 numbers={Array.isArray(fact.values) && typeof fact.values[0] === 'number'}
                 words={words}
-                onChange={(values) => setValue({ ...value, values })}
+                onChange={(values) => begin({ value: { ...value, values } })}
               />
             );
           if (words && typeof fact.value === 'string')
@@ -117,7 +122,7 @@ export function OwnValueForm({ path, name, fact, words, own, onDone }: OwnValueF
           })}
         </p>
       )}
-      <TextField className="text-field" value={why} onChange={setWhy}>
+      <TextField className="text-field" value={why} onChange={(next) => begin({ why: next })}>
         <Label className="field-label">{t('ref.why')}</Label>
         <Input className="text-input" />
       </TextField>

@@ -5,6 +5,7 @@ import type { Fault } from '../../shared/fault.ts';
 import { FaultText } from '../controls/fault-text.tsx';
 import { dateText } from '../controls/source-note.tsx';
 import { useSheet } from '../settings/settings-context.tsx';
+import { useBegun } from '../state/begun.ts';
 import { type Reference, setShopValue, standingAt, withdrawShopValue } from './reference-api.ts';
 
 const path = 'policy.standardId';
@@ -12,15 +13,16 @@ const path = 'policy.standardId';
 export function StandardPolicy({ all, onChanged }: { readonly all: Reference; readonly onChanged: () => void }) {
   const { t, measure } = useSheet();
   const standing = standingAt(all, path);
-  const [id, setId] = useState(String(standing?.value.value ?? all.standards[0]?.id ?? ''));
-  const [why, setWhy] = useState('');
+  const first = { id: String(standing?.value.value ?? all.standards[0]?.id ?? ''), why: '' };
+  const { now, change, forget } = useBegun('standard-policy', first);
+  const { id, why } = now;
   const [faults, setFaults] = useState<readonly Fault[]>([]);
   const nameOf = (wanted: unknown): string => all.standards.find((one) => one.id === wanted)?.name ?? String(wanted);
   const send = async (sent: ReturnType<typeof withdrawShopValue>) => {
     const answer = await sent;
     setFaults(answer.ok ? [] : answer.faults);
     if (!answer.ok) return;
-    setWhy('');
+    forget();
     onChanged();
   };
   return (
@@ -50,7 +52,7 @@ export function StandardPolicy({ all, onChanged }: { readonly all: Reference; re
           id="policy-standard"
           className="select-plain"
           value={id}
-          onChange={(event) => setId(event.target.value)}
+          onChange={(event) => change({ id: event.target.value })}
         >
           {all.standards.map((one) => (
             <option key={one.id} value={one.id}>
@@ -58,7 +60,7 @@ export function StandardPolicy({ all, onChanged }: { readonly all: Reference; re
             </option>
           ))}
         </select>
-        <TextField className="text-field" value={why} onChange={setWhy}>
+        <TextField className="text-field" value={why} onChange={(next) => change({ why: next })}>
           <Label className="field-label">{t('ref.why')}</Label>
           <Input className="text-input" />
         </TextField>

@@ -1,10 +1,10 @@
 // What is not as it should be in one enclosure: seen or not, water, lock, readings, a word.
-import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import type { EventBodies } from '../../animal/event.ts';
 import { Choice } from '../controls/choice.tsx';
 import { QuantityField } from '../controls/quantity-field.tsx';
 import { useSheet } from '../settings/settings-context.tsx';
+import { useBegun } from '../state/begun.ts';
 
 type Body = EventBodies['round'];
 
@@ -15,10 +15,11 @@ interface RoundDetailProps {
   readonly onClose: () => void;
 }
 
+export const roundPlace = (place: string): string => `round-${place}`;
+
 export function RoundDetail({ start, place, onKeep, onClose }: RoundDetailProps) {
   const { t } = useSheet();
-  const [body, setBody] = useState<Body>(start);
-  const change = (part: Partial<Body>) => setBody((now) => ({ ...now, ...part }));
+  const { now: body, newest, change, forget } = useBegun(roundPlace(place), start);
   const flags = [
     ['water', t('round.water')],
     ['locked', t('round.locked')],
@@ -90,10 +91,22 @@ export function RoundDetail({ start, place, onKeep, onClose }: RoundDetailProps)
         onChange={(event) => change({ note: event.target.value })}
       />
       <div className="look-buttons">
-        <Button className="button button-quiet" onPress={onClose}>
+        <Button
+          className="button button-quiet"
+          onPress={() => {
+            forget();
+            onClose();
+          }}
+        >
           {t('round.close')}
         </Button>
-        <Button className="button" onPress={() => onKeep(body)}>
+        <Button
+          className="button"
+          onPress={() => {
+            onKeep(newest());
+            forget();
+          }}
+        >
           {t('round.keep')}
         </Button>
       </div>

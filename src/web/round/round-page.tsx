@@ -8,8 +8,9 @@ import { useSaying } from '../animal/say.ts';
 import { useSpecies } from '../animal/use-species.ts';
 import { faultSentences } from '../messages/fault-words.ts';
 import { useSheet } from '../settings/settings-context.tsx';
+import { begunAt } from '../state/begun.ts';
 import { keepPagesForOffline } from './offline-pages.ts';
-import { RoundDetail } from './round-detail.tsx';
+import { RoundDetail, roundPlace } from './round-detail.tsx';
 import { useRound } from './use-round.ts';
 
 const allWell: EventBodies['round'] = {
@@ -26,9 +27,11 @@ const allWell: EventBodies['round'] = {
 export function RoundPage() {
   const { t, settings } = useSheet();
   const { lines, waiting, refused, failed, check, again } = useRound();
-  const [open, setOpen] = useState<string | null>(null);
+  const [chosen, setOpen] = useState<string | null | undefined>(undefined);
   useEffect(keepPagesForOffline, []);
   if (lines === null) return <NotReached failed={failed} again={again} />;
+  // Until somebody opens or shuts one, the one that was begun before stands open.
+  const open = chosen === undefined ? lines.find((line) => begunAt(roundPlace(line.place)) !== null)?.place : chosen;
   const done = lines.filter((line) => line.state !== 'to-do').length;
   const out = lines.filter((line) => line.state === 'stands-out').length;
   return (

@@ -1,6 +1,7 @@
 // One column of an article, asked in the person's units: a word to choose, yes or no, a number, a text.
-import { Button, Group, Input, Label, NumberField, TextField } from 'react-aria-components';
+import { Input, Label, TextField } from 'react-aria-components';
 import type { ShelfField } from '../../planning/shelf/shelf-fields.ts';
+import { NumberEntry } from '../controls/number-entry.tsx';
 import { QuantityField } from '../controls/quantity-field.tsx';
 import type { MessageKey } from '../messages/en.ts';
 import type { QuantityKind } from '../settings/measure.ts';
@@ -87,7 +88,7 @@ interface ArticleNumberProps {
 }
 
 function ArticleNumber({ field, value, label, shown, onChange }: ArticleNumberProps) {
-  const { t } = useSheet();
+  const { t, measure } = useSheet();
   const { kind, unit, factor, digits } = shown;
   const now = typeof value === 'number' ? value * factor : null;
   const back = (next: number | null) => onChange(next === null || Number.isNaN(next) ? null : tidy(next / factor));
@@ -106,28 +107,19 @@ function ArticleNumber({ field, value, label, shown, onChange }: ArticleNumberPr
       />
     );
   return (
-    <NumberField
+    <NumberEntry
       className="quantity quantity-compact"
-      value={now ?? Number.NaN}
-      minValue={limits.low}
-      maxValue={limits.high}
-      formatOptions={{ maximumFractionDigits: digits, useGrouping: false }}
-      isWheelDisabled
-      incrementAriaLabel={t('field.more', { name: label })}
-      decrementAriaLabel={t('field.less', { name: label })}
+      label={label}
+      unit={unit ?? ''}
+      locale={measure.locale}
+      value={now}
       onChange={back}
-    >
-      <Label className="field-label">{label}</Label>
-      <Group className="quantity-group">
-        <Button slot="decrement" className="step-button">
-          −
-        </Button>
-        <Input className="quantity-input" inputMode="decimal" />
-        <span className="quantity-unit">{unit}</span>
-        <Button slot="increment" className="step-button">
-          +
-        </Button>
-      </Group>
-    </NumberField>
+      min={limits.low}
+      max={limits.high}
+      digits={digits}
+      more={t('field.more', { name: label })}
+      less={t('field.less', { name: label })}
+      isDisabled={false}
+    />
   );
 }

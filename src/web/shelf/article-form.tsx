@@ -4,6 +4,7 @@ import { Button } from 'react-aria-components';
 import type { ShelfItem } from '../../planning/shelf/shelf.ts';
 import { fieldsOf } from '../../planning/shelf/shelf-fields.ts';
 import { useSheet } from '../settings/settings-context.tsx';
+import { keepBegun } from '../state/begun.ts';
 import { ArticleField } from './article-field.tsx';
 
 export type ArticleDraft = Readonly<Record<string, unknown>> & Pick<ShelfItem, 'kind' | 'id'>;
@@ -18,11 +19,23 @@ interface ArticleFormProps {
   readonly onClose: () => void;
 }
 
+/** Where an article that is half written waits on this device. */
+export const articlePlace = 'article';
+
+export interface BegunArticle {
+  readonly article: ArticleDraft;
+  readonly isNew: boolean;
+}
+
 const flat: readonly unknown[] = ['heat-mat', 'radiant-panel'];
 
 export function ArticleForm(props: ArticleFormProps) {
   const { t } = useSheet();
   const [article, setArticle] = useState<ArticleDraft>(props.draft);
+  const change = (next: ArticleDraft) => {
+    setArticle(next);
+    keepBegun(articlePlace, { article: next, isNew: props.isNew });
+  };
   // lamps and emitters have no size; what was typed for a mat goes with it
   const sized = article.kind !== 'heater' || flat.includes(article.heaterKind);
   const fields = fieldsOf(article.kind).filter(
@@ -48,7 +61,7 @@ export function ArticleForm(props: ArticleFormProps) {
             value={article[field.key]}
             currency={props.currency}
             materials={props.materials}
-            onChange={(value) => setArticle({ ...article, [field.key]: value })}
+            onChange={(value) => change({ ...article, [field.key]: value })}
           />
         ))}
       </div>

@@ -1,32 +1,31 @@
 // The shelf itself: its name, the currency of its prices, and whether anybody charges them.
-import { useState } from 'react';
 import { Button, Input, Label, TextField } from 'react-aria-components';
 import type { Shelf } from '../../planning/shelf/shelf.ts';
 import { useSheet } from '../settings/settings-context.tsx';
+import { keepBegun, useBegun, useWasBegun } from '../state/begun.ts';
 
 type Head = Pick<Shelf, 'name' | 'currency' | 'invented'>;
 
+const place = 'shelf-head';
 const currencies = Intl.supportedValuesOf('currency');
 
 export function ShelfHead({ shelf, onKeep }: { readonly shelf: Shelf; readonly onKeep: (head: Head) => void }) {
   const { t } = useSheet();
-  const [head, setHead] = useState<Head>({ name: shelf.name, currency: shelf.currency, invented: shelf.invented });
+  const first: Head = { name: shelf.name, currency: shelf.currency, invented: shelf.invented };
+  const { now: head, change } = useBegun(place, first);
   return (
-    <details className="shelf-head">
+    <details className="shelf-head" open={useWasBegun(place)}>
       <summary>{t('shelf.about')}</summary>
       <form
         className="article-form"
         onSubmit={(event) => {
           event.preventDefault();
+          keepBegun(place, null);
           onKeep(head);
         }}
       >
         <div className="article-fields">
-          <TextField
-            className="text-field article-field"
-            value={head.name}
-            onChange={(name) => setHead({ ...head, name })}
-          >
+          <TextField className="text-field article-field" value={head.name} onChange={(name) => change({ name })}>
             <Label className="field-label">{t('shelf.field.name')}</Label>
             <Input className="text-input" />
           </TextField>
@@ -38,7 +37,7 @@ export function ShelfHead({ shelf, onKeep }: { readonly shelf: Shelf; readonly o
               id="shelf-currency"
               className="select-plain"
               value={head.currency}
-              onChange={(event) => setHead({ ...head, currency: event.target.value })}
+              onChange={(event) => change({ currency: event.target.value })}
             >
               {currencies.map((code) => (
                 <option key={code}>{code}</option>
@@ -50,7 +49,7 @@ export function ShelfHead({ shelf, onKeep }: { readonly shelf: Shelf; readonly o
               id="shelf-invented"
               type="checkbox"
               checked={head.invented}
-              onChange={(event) => setHead({ ...head, invented: event.target.checked })}
+              onChange={(event) => change({ invented: event.target.checked })}
             />
             <span>{t('shelf.invented')}</span>
           </label>

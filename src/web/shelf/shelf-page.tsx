@@ -14,7 +14,8 @@ import { moneyFor } from '../choose/money.ts';
 import { SortableTable, type SortColumn } from '../choose/sortable-table.tsx';
 import { FaultText } from '../controls/fault-text.tsx';
 import { useSheet } from '../settings/settings-context.tsx';
-import { type ArticleDraft, ArticleForm } from './article-form.tsx';
+import { begunAt, keepBegun } from '../state/begun.ts';
+import { type ArticleDraft, ArticleForm, articlePlace, type BegunArticle } from './article-form.tsx';
 import {
   bringInShelf,
   type KeptShelf,
@@ -138,12 +139,20 @@ function Articles({ shown, onKeep }: ArticlesProps) {
   const { t } = useSheet();
   const { shelf } = shown;
   const [kind, setKind] = useState<ShelfKind | typeof everyKind>(everyKind);
-  const [open, setOpen] = useState<string | null>(null);
-  const [fresh, setFresh] = useState<ArticleDraft | null>(null);
+  const [begun, setBegun] = useState(() => begunAt<BegunArticle>(articlePlace));
+  const [open, setOpen] = useState<string | null>(begun?.isNew === false ? (begun.article?.id ?? null) : null);
+  const [fresh, setFresh] = useState<ArticleDraft | null>(begun?.isNew ? (begun.article ?? null) : null);
   const rows = shelf.items.filter((item) => kind === everyKind || item.kind === kind);
   const chosen = shelf.items.find((item) => item.id === open);
-  const draft = fresh ?? (chosen as unknown as ArticleDraft | undefined);
+  // An article that somebody took off the shelf meanwhile is not written any more.
+  const begunHere = chosen !== undefined && begun?.article?.id === chosen.id ? begun.article : undefined;
+  const draft = fresh ?? begunHere ?? (chosen as unknown as ArticleDraft | undefined);
+  const leave = () => {
+    setBegun(null);
+    keepBegun(articlePlace, null);
+  };
   const close = () => {
+    leave();
     setOpen(null);
     setFresh(null);
   };
@@ -177,6 +186,7 @@ function Articles({ shown, onKeep }: ArticlesProps) {
           className="button"
           isDisabled={kind === everyKind}
           onPress={() => {
+            leave();
             setOpen(null);
             if (kind !== everyKind) setFresh(newArticle(kind, shelf));
           }}
@@ -214,6 +224,7 @@ function Articles({ shown, onKeep }: ArticlesProps) {
         first="kind"
         chosen={open}
         onChoose={(id) => {
+          leave();
           setFresh(null);
           setOpen(id);
           scrollTo({ top: 0 });

@@ -10,7 +10,8 @@ import { useSpecies } from '../animal/use-species.ts';
 import { proseInUnits } from '../settings/prose-units.ts';
 import { useSheet } from '../settings/settings-context.tsx';
 import { go } from '../shell/router.ts';
-import { AnswerForm } from './answer-form.tsx';
+import { keptDraft } from './answer-draft.ts';
+import { AnswerForm, answerPlace } from './answer-form.tsx';
 import { PlacementCalendar } from './calendar-part.tsx';
 import { useSourceWords } from './source-words.ts';
 import { type AftercareSheet, readAftercare, type TaskShown } from './today-api.ts';
@@ -27,7 +28,12 @@ function Sheet({ sheet, again }: { readonly sheet: AftercareSheet; readonly agai
   const say = useSaying();
   const { nameOf } = useSpecies();
   const { released } = sheet;
-  const [open, setOpen] = useState(() => new URLSearchParams(location.search).get('task'));
+  const [open, setOpen] = useState(
+    () =>
+      new URLSearchParams(location.search).get('task') ??
+      sheet.tasks.find((task) => keptDraft(answerPlace(sheet, task)) !== null)?.key ??
+      null,
+  );
   const shown = (['overdue', 'due', 'later'] as const).flatMap((state) =>
     sheet.tasks.filter((task) => task.state === state),
   );

@@ -7,6 +7,7 @@ import type { AftercareAnswers } from '../../proving/aftercare/answer.ts';
 import { sayTask } from '../../proving/aftercare/words/say.ts';
 import { Faults } from '../proof/faults.tsx';
 import { useSheet } from '../settings/settings-context.tsx';
+import { useBegun } from '../state/begun.ts';
 import { forgetDraft, keepDraft, keptDraft } from './answer-draft.ts';
 import { QuestionField } from './question-field.tsx';
 import { type AftercareSheet, type Step, sendStep, type TakenStep, type TaskShown } from './today-api.ts';
@@ -19,13 +20,17 @@ interface AnswerFormProps {
   readonly onDone: () => void;
 }
 
+/** Where a half entered answer waits on this device. */
+export const answerPlace = (sheet: Pick<AftercareSheet, 'placementId'>, task: Pick<TaskShown, 'key'>): string =>
+  `${sheet.placementId}-${task.key}`;
+
 export function AnswerForm({ task, sheet, triage, onDone }: AnswerFormProps) {
   const { t, settings } = useSheet();
-  const place = `${sheet.placementId}-${task.key}`;
+  const place = answerPlace(sheet, task);
   // The token stays with what was entered: sent again after a power cut it is still the same thing.
   const [draft, setDraft] = useState(() => keptDraft(place) ?? { token: crypto.randomUUID() as string, said: {} });
-  const [on, setOn] = useState(sheet.today);
-  const [why, setWhy] = useState('');
+  const { now, change: changeAside, forget } = useBegun(`answer-${place}`, { on: sheet.today, why: '' });
+  const { on, why } = now;
   const [answer, setAnswer] = useState<Awaited<ReturnType<typeof sendStep>> | null>(null);
   const change = (said: AftercareAnswers) => {
     const next = { ...draft, said };
@@ -38,6 +43,7 @@ export function AnswerForm({ task, sheet, triage, onDone }: AnswerFormProps) {
     setAnswer(sent);
     if (!sent.ok) return;
     forgetDraft(place);
+    forget();
     if (sent.value.triage === null) onDone();
   };
   const taken: TakenStep | null = answer?.ok ? answer.value : null;
@@ -60,7 +66,7 @@ export function AnswerForm({ task, sheet, triage, onDone }: AnswerFormProps) {
           min={sheet.released?.on ?? sheet.today}
           max={sheet.latest}
           value={on}
-          onChange={(event) => setOn(event.target.value)}
+          onChange={(event) => changeAside({ on: event.target.value })}
         />
       </label>
       {task.ask.map((question, i) => (
@@ -91,7 +97,12 @@ export function AnswerForm({ task, sheet, triage, onDone }: AnswerFormProps) {
         <summary>{t('answer.aside')}</summary>
         <label className="field-label">
           {t('answer.why')}
-          <input className="text-input" value={why} maxLength={500} onChange={(event) => setWhy(event.target.value)} />
+          <input
+            className="text-input"
+            value={why}
+            maxLength={500}
+            onChange={(event) => changeAside({ why: event.target.value })}
+          />
         </label>
         <Button className="button button-quiet" onPress={() => void send({ what: 'set-aside', key: task.key, why })}>
           {t('answer.asideNow')}

@@ -5,7 +5,7 @@ import { fittingHome, logFileOf } from '../../src/server/testing/fitting-home.ts
 
 const dayS = 86_400;
 /** Noon four days ago: three nights up to this morning. */
-const firstS = (): number => Math.floor(Date.now() / 1000 / dayS) * dayS - 4 * dayS + dayS / 2;
+export const noonFourDaysAgoS = (): number => Math.floor(Date.now() / 1000 / dayS) * dayS - 4 * dayS + dayS / 2;
 
 /** @returns id of the enquiry; throws when the home is not proven */
 export async function provenHome(
@@ -22,7 +22,11 @@ export async function provenHome(
   const box = fittingHome(enclosure);
   const { id = '' } = await send('/api/enquiries', JSON.stringify({ document: answeredDocument(label, box) }));
   if (!proven) return id;
-  await send(`/api/enquiries/${id}/reading-files?name=log.csv`, logFileOf(box, firstS()), 'application/octet-stream');
+  await send(
+    `/api/enquiries/${id}/reading-files?name=log.csv`,
+    logFileOf(box, noonFourDaysAgoS()),
+    'application/octet-stream',
+  );
   const { answer } = await send(`/api/enquiries/${id}/proof`, '{}');
   if (answer?.verdict !== 'proven') throw new Error(`the home of ${label} is not proven: ${answer?.reason}`);
   return id;

@@ -30,12 +30,10 @@ function Stepper({ id, examination }: { readonly id: string; readonly examinatio
   const say = useSaying();
   const { steps } = examination;
   const [body, setBody] = useState<ExaminationBody>(() => keptDraft(id) ?? examination.draft?.document ?? nothing);
-  const [at, setAt] = useState(() =>
-    Math.max(
-      0,
-      steps.findIndex((step) => body.answers[step.id] === undefined),
-    ),
-  );
+  const [at, setAt] = useState(() => {
+    const open = steps.findIndex((step) => body.answers[step.id] === undefined);
+    return open < 0 ? steps.length : open;
+  });
   const [finished, setFinished] = useState<Finished | null>(null);
   const [said, setSaid] = useState<string | null>(null);
   const began = useRef(Date.now());

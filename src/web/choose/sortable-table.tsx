@@ -79,6 +79,7 @@ export function SortableTable<Row>(props: SortableTableProps<Row>) {
                   <button
                     type="button"
                     className="sort-choose"
+                    aria-label={`${t('choose.show')}: ${String(columns[0]?.value(row) ?? '')}`}
                     aria-pressed={chosen === idOf(row)}
                     onClick={() => onChoose(idOf(row))}
                   >

@@ -43,15 +43,22 @@ export interface SettledBox {
 
 /** Proportional band that stands for an on/off thermostat on average: its mean reading stays within half of this of the set point [K]. */
 const onOffBand = 0.2;
-const settledK = 1e-3;
+/** A round that changes no temperature by more than this is the last, unless the caller is content with less [K]; our choice. */
+const usualSettledK = 1e-3;
 const mostRounds = 100;
 /** Share of the way that each round goes: the whole way at first, less where a wet or bistable box keeps swinging. */
 const calmAt = (round: number): number => (round < 14 ? 1 : round < 30 ? 0.6 : round < 55 ? 0.35 : 0.2);
 /** No temperature moves further than this in one round, so that hot wet boxes find their rest [K]. */
 const longestLeapK = 25;
 
-/** Solve a box at rest. @param warm a nearby solution to start from */
-export function settleBox(model: BoxModel, conditions: SteadyConditions, warm?: SettledBox): SettledBox {
+/** Solve a box at rest.
+ *  @param warm a nearby solution to start from   @param settledK change of the last round that is small enough [K] */
+export function settleBox(
+  model: BoxModel,
+  conditions: SteadyConditions,
+  warm?: SettledBox,
+  settledK = usualSettledK,
+): SettledBox {
   const { roomC } = conditions;
   const room = roomRatioOf(roomC, conditions.roomRhPct);
   let state = warm ? copyState(warm.state) : startState(model, roomC + 5);

@@ -10,6 +10,7 @@ import { openLidFrac } from '../kit/box-variant.ts';
 import type { Arrangement, Kit } from '../kit/kit.ts';
 import type { Candidates } from '../kit/kit-candidates.ts';
 import { type Moments, momentsOf } from '../member.ts';
+import type { Margins } from './forecast.ts';
 import { type Behaviour, type KitNeed, kitNeeds, kitPowers, needMargins } from './judge-kit.ts';
 import { chooseNightDial } from './night-dial.ts';
 import { compareKeys, type RankKey, rankKey } from './rank.ts';
@@ -20,6 +21,8 @@ import { boundsOf, certainlyFails, count, emptyTally, estimateOf, judgedSpread, 
 export const wantedChoices = 3;
 /** How many of the next best are tried to the end in search of those that hold like the first choice; our choice. */
 const mostTried = 8;
+/** Arrangements tried to the end that the others are compared with; more say little more (our choice). */
+const mostLikes = 3;
 /** Versions solved in one piece of work, fewer at first; small enough that a search can be stopped at once (our choice). */
 const chunk = 4;
 const firstChunk = 4;
@@ -53,12 +56,20 @@ export interface ArrangementState {
   aside: boolean;
   /** Rank by the best-estimate version alone. */
   firstKey: RankKey | null;
-  /** Its best kit as of so many versions. */
-  ranked: { readonly tried: number; best: Ranked | null; estimate: Ranked | null } | null;
+  /** What was worked out when so many of its versions, and so many arrangements to compare with, were known. */
+  known: Known | null;
   /** Not looked at: a change of vents where the air is neither dry nor damp, another place where the usual one will do. */
   needless: boolean;
   /** Cost over the years of each kit by id, by the best-estimate version. */
   readonly costs: Map<string, number>;
+}
+
+interface Known {
+  readonly tried: number;
+  readonly likes: number;
+  certain: boolean | null;
+  best: Ranked | null;
+  estimate: Ranked | null;
 }
 
 export interface SearchSetting {
@@ -113,7 +124,7 @@ export function createKitSearch(setting: SearchSetting): KitSearch {
       asked: 0,
       aside: false,
       firstKey: null,
-      ranked: null,
+      known: null,
       needless: false,
       costs: new Map(),
     }),
@@ -123,13 +134,24 @@ export function createKitSearch(setting: SearchSetting): KitSearch {
   const hasAll = () => states.every((s) => s.needless || s.surfaces.length > 0);
   const looked = () => states.filter((s) => !s.needless);
   const complete = (s: ArrangementState) => s.surfaces.length >= of;
-  const certain = (s: ArrangementState) =>
-    complete(s) || (pruning && s.groups.length > 0 && s.groups.every((g) => certainlyFails(g.tally, of)));
-  const bestOf = (s: ArrangementState, how: 'best' | 'estimate'): Ranked => {
+  /** The best kits of the first arrangements tried to the end, to forecast the others by. */
+  const likes: Margins[] = [];
+  const knownOf = (s: ArrangementState): Known => {
     const tried = s.surfaces.length;
-    if (s.ranked?.tried !== tried) s.ranked = { tried, best: null, estimate: null };
-    s.ranked[how] ??= bestKit(s, of, how, certain(s));
-    return s.ranked[how];
+    if (s.known?.tried !== tried || s.known.likes !== likes.length)
+      s.known = { tried, likes: likes.length, certain: null, best: null, estimate: null };
+    return s.known;
+  };
+  const certain = (s: ArrangementState): boolean => {
+    const known = knownOf(s);
+    known.certain ??=
+      complete(s) || (pruning && s.groups.length > 0 && s.groups.every((g) => certainlyFails(g.tally, of, likes)));
+    return known.certain;
+  };
+  const bestOf = (s: ArrangementState, how: 'best' | 'estimate'): Ranked => {
+    const known = knownOf(s);
+    known[how] ??= bestKit(s, of, how, certain(s), likes);
+    return known[how];
   };
 
   /** Sets aside what cannot come first any more. */
@@ -205,6 +227,7 @@ export function createKitSearch(setting: SearchSetting): KitSearch {
           s.firstKey ??= bestOf(s, 'estimate').key;
         }
       }
+      if (pruning && complete(s) && likes.length < mostLikes) likes.push(bestOf(s, 'estimate').group.tally.margins);
       if (!wasFirst && hasFirst())
         dropNeedless(
           states,
@@ -320,11 +343,17 @@ export function behaviourOf(kit: Kit, best: MemberSurface, climate: ClimateNeeds
   return { ...b, setNightC: chooseNightDial(best, climate, b) };
 }
 
-function bestKit(s: ArrangementState, of: number, how: 'best' | 'estimate', certain: boolean): Ranked {
+function bestKit(
+  s: ArrangementState,
+  of: number,
+  how: 'best' | 'estimate',
+  certain: boolean,
+  likes: readonly Margins[],
+): Ranked {
   let found: Ranked | null = null;
   const aside = s.arrangement.spot === 'usual' ? 1 : 1 + placeSaves;
   for (const group of s.groups) {
-    const bounds = boundsOf(group.tally, of);
+    const bounds = boundsOf(group.tally, of, likes);
     const done = group.tally.tried >= of;
     const lost = bounds.best.verdict === 'fails';
     const looks = estimateOf(group.tally);

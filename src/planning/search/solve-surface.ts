@@ -21,25 +21,31 @@ import { linePlaces, lineQuantities, type MemberSurface, type WattLine } from '.
 const shares = { lower: 0.6, nightLow: 0.4, nightHigh: 0.85 } as const;
 /** Least power that tells two states apart [W]. */
 const leastW = 1;
+/** Change of the last round at which a state is settled enough for a line [K]. Our choice: a line is then off by a thousandth
+ *  of a kelvin, nowhere by more than a tenth of what it may be off beside the home solved as it stands (solve-task.test.ts). */
+export const lineSettledK = 0.01;
 
 /** @param geometry of the arrangement's enclosure: heater 0 the main one, heater 1 the night heater if there is one;
  *    thermostat 0 "main", then "night" if there is one, then spare probes
- *  @param near the states of another version of the same arrangement, to start from */
+ *  @param near the states of another version of the same arrangement, to start from
+ *  @param settledK change of the last round of each state [K] */
 export function solveSurface(
   geometry: BoxGeometry,
   parameters: Parameters,
   moments: Moments,
   climate: ClimateNeeds,
   near?: SettledStates,
+  settledK = lineSettledK,
 ): { readonly surface: MemberSurface; readonly settled: SettledStates } {
   const model = modelFrom(geometry, parameters);
-  const held = settleBox(model, dayHold(model, moments.winterDay, climate), near?.held);
+  const rest: Rest = (conditions, start) => settleBox(model, conditions, start, settledK);
+  const held = rest(dayHold(model, moments.winterDay, climate), near?.held);
   const heldW = held.now[0]?.powerW ?? 0;
   const dayW = Math.max(leastW, heldW);
   // within a thousandth of its power the heater is flat out
   const mostW = (model.enclosure.heaters[0]?.powerW ?? 0) * parameters.heaterPower;
   const reaches = heldW < mostW * 0.999;
-  const parts = { model, moments, held, dayW, near };
+  const parts = { model, rest, moments, held, dayW, near };
   const { day, night, states } = model.enclosure.heaters.length > 1 ? twoHeaters(parts) : oneHeater(parts);
   const after = states.length;
   const summer = seasonLine(parts, day, climate, moments.summerDay, startOf(parts, after, held));
@@ -64,8 +70,11 @@ export function solveSurface(
   };
 }
 
+type Rest = (conditions: SteadyConditions, start?: SettledBox) => SettledBox;
+
 interface Parts {
   readonly model: BoxModel;
+  readonly rest: Rest;
   readonly moments: Moments;
   readonly held: SettledBox;
   readonly dayW: number;
@@ -94,9 +103,9 @@ interface Lines {
 
 /** One heater: the same two states serve day and night, moved with the room; the lower one is solved at night. */
 function oneHeater(parts: Parts): Lines {
-  const { model, moments, held, dayW } = parts;
+  const { model, rest, moments, held, dayW } = parts;
   const lowW = shares.lower * dayW;
-  const night = settleBox(model, { ...moments.winterNight, fixedW: [lowW] }, startOf(parts, 0, held));
+  const night = rest({ ...moments.winterNight, fixedW: [lowW] }, startOf(parts, 0, held));
   const high = valuesOf(model, moments.winterDay, held, 0);
   const low = valuesOf(model, moments.winterNight, night, 0);
   const apart = moments.winterDay.roomC - moments.winterNight.roomC;
@@ -110,12 +119,12 @@ function oneHeater(parts: Parts): Lines {
 
 /** A lamp by day and another heater by night: each has its own two states. */
 function twoHeaters(parts: Parts): Lines {
-  const { model, moments, held, dayW } = parts;
+  const { model, rest, moments, held, dayW } = parts;
   const mostW = (model.enclosure.heaters[1]?.powerW ?? 0) * model.parameters.heaterPower;
   const scaleW = Math.max(3 * leastW, Math.min(mostW, Math.max(dayW, 5)));
   const lowW = shares.lower * dayW;
-  const below = settleBox(model, { ...moments.winterDay, fixedW: [lowW, 0] }, startOf(parts, 0, held));
-  const nightAt = (w: number, from: SettledBox) => settleBox(model, { ...moments.winterNight, fixedW: [0, w] }, from);
+  const below = rest({ ...moments.winterDay, fixedW: [lowW, 0] }, startOf(parts, 0, held));
+  const nightAt = (w: number, from: SettledBox) => rest({ ...moments.winterNight, fixedW: [0, w] }, from);
   const nightBelow = nightAt(shares.nightLow * scaleW, startOf(parts, 1, below));
   const nightAbove = nightAt(shares.nightHigh * scaleW, startOf(parts, 2, nightBelow));
   return {
@@ -145,8 +154,8 @@ function seasonLine(
   moment: SteadyConditions,
   start: SettledBox,
 ): { readonly line: WattLine; readonly settled: SettledBox } {
-  const { model } = parts;
-  const now = settleBox(model, dayHold(model, moment, climate), start);
+  const { model, rest } = parts;
+  const now = rest(dayHold(model, moment, climate), start);
   const values = valuesOf(model, moment, now, 0);
   const line = shifted(day, values, now.now[0]?.powerW ?? 0, moment.roomC);
   return { line, settled: now };

@@ -25,7 +25,8 @@ export type TaskSolver = (task: SearchTask, enclosure: Enclosure | null) => Memb
 interface Known {
   readonly geometry: BoxGeometry;
   readonly moments: Moments;
-  settled: SettledStates | undefined;
+  /** The best-estimate version, from which all others start: whichever thread solves them, the lines are the same. */
+  readonly best: { readonly surface: MemberSurface; readonly settled: SettledStates };
 }
 
 export function taskSolver({ climate, materials, priors, members, seed }: SolveSetting): TaskSolver {
@@ -35,17 +36,19 @@ export function taskSolver({ climate, materials, priors, members, seed }: SolveS
     const known = boxes.get(arrangement);
     if (known) return known;
     if (!enclosure) throw new Error(`arrangement ${arrangement} was never handed`);
-    const made = { geometry: boxGeometry(enclosure, materials), moments: momentsOf(enclosure), settled: undefined };
+    const geometry = boxGeometry(enclosure, materials);
+    const moments = momentsOf(enclosure);
+    const made = { geometry, moments, best: solveSurface(geometry, versions[0]!, moments, climate) };
     boxes.set(arrangement, made);
     return made;
   };
   return (task, enclosure) => {
-    const box = boxOf(task.arrangement, enclosure);
-    return versions.slice(task.from, task.to).map((parameters) => {
-      const solved = solveSurface(box.geometry, parameters, box.moments, climate, box.settled);
-      box.settled ??= solved.settled;
-      return solved.surface;
-    });
+    const { geometry, moments, best } = boxOf(task.arrangement, enclosure);
+    return versions
+      .slice(task.from, task.to)
+      .map((parameters, i) =>
+        task.from + i === 0 ? best.surface : solveSurface(geometry, parameters, moments, climate, best.settled).surface,
+      );
   };
 }
 

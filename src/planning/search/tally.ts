@@ -1,7 +1,9 @@
 // Counts in how many versions of the box a kit holds, and says what is certain before all have been tried.
 // Certain by counting; or because a need is missed by more than four times its spread; or because a share cannot grow so
-// far in the versions that are left, to more than three standard errors. Leaves out: costs.
+// far in the versions that are left, to more than three standard errors; or because a kit tried to the end shows that the
+// versions left are lost (forecast.ts). Leaves out: costs.
 import { ensembleBounds, type Verdict, verdictFromShare, worstVerdict } from '../../shared/verdict.ts';
+import { type Margins, mayHold } from './forecast.ts';
 import { kitNeeds, midNeeds, summerNeeds, winterNeeds } from './judge-kit.ts';
 
 /** Versions after which a hopeless miss may be called certain, and how many spreads below the limit the mean must lie at
@@ -30,6 +32,8 @@ export interface Tally {
   shortfall: number;
   readonly sum: number[];
   readonly sumOfSquares: number[];
+  /** Of each version tried. */
+  readonly margins: (readonly number[])[];
 }
 
 const seasons = [winterNeeds, midNeeds, summerNeeds].map((needs) => needs.map((n) => kitNeeds.indexOf(n)));
@@ -42,6 +46,7 @@ export const emptyTally = (spreadFactor = 1): Tally => ({
   shortfall: 0,
   sum: kitNeeds.map(() => 0),
   sumOfSquares: kitNeeds.map(() => 0),
+  margins: [],
 });
 
 /** Count one version. @param margins of kitNeeds, from needMargins */
@@ -55,6 +60,7 @@ export function count(tally: Tally, margins: readonly number[]): void {
   seasons.forEach((index, s) => {
     if (index.every((i) => holds[i])) tally.seasonHeld[s] = (tally.seasonHeld[s] ?? 0) + 1;
   });
+  tally.margins.push(margins);
   tally.tried++;
   if (tally.tried > 1) return;
   tally.shortfall = margins.reduce((sum, m, i) => sum + Math.max(0, -m) / (judgedSpread[i] ?? 1), 0);
@@ -66,18 +72,36 @@ export interface Bounds {
   readonly chanceFrac: number;
 }
 
-/** Best and worst that can still come of it when `of` versions are tried in all. */
-export function boundsOf(tally: Tally, of: number): { readonly best: Bounds; readonly worst: Bounds } {
-  const left = Math.max(0, of - tally.tried);
-  const lost = hopeless(tally, of);
-  const verdict = (more: number) =>
-    worstVerdict(tally.held.map((h, i) => (lost[i] ? 'fails' : verdictFromShare((h + more) / of))));
+/** Best and worst that can still come of it when `of` versions are tried in all.
+ *  @param likes margins of kits that have been tried in all of them */
+export function boundsOf(
+  tally: Tally,
+  of: number,
+  likes: readonly Margins[] = [],
+): { readonly best: Bounds; readonly worst: Bounds } {
+  const open = tally.tried < of ? mayHold(tally.margins, likes, judgedSpread) : null;
+  const lost = hopeless(tally, of, open);
+  const verdict = (left: (need: number) => number) =>
+    worstVerdict(tally.held.map((h, i) => (lost[i] ? 'fails' : verdictFromShare((h + left(i)) / of))));
+  const all = Math.max(0, of - tally.tried);
   const held = Math.min(...tally.seasonHeld);
-  const chance = (more: number) => Math.min(held + more, reachable(held, tally.tried, of)) / of;
+  const most = Math.min(
+    reachable(held, tally.tried, of),
+    ...seasons.map((needs, s) => tally.seasonHeld[s]! + (open ? openInAll(open, needs, all) : all)),
+  );
   return {
-    best: { verdict: verdict(left), chanceFrac: chance(left) },
-    worst: { verdict: verdict(0), chanceFrac: chance(0) },
+    best: { verdict: verdict((i) => (open ? sumOf(open[i]!) : all)), chanceFrac: most / of },
+    worst: { verdict: verdict(() => 0), chanceFrac: held / of },
   };
+}
+
+const sumOf = (marks: Uint8Array): number => marks.reduce((sum, v) => sum + v, 0);
+
+/** Versions left in which all of these needs may hold. */
+function openInAll(open: readonly Uint8Array[], needs: readonly number[], left: number): number {
+  let count = 0;
+  for (let k = 0; k < left; k++) if (needs.every((i) => open[i]![k] === 1)) count++;
+  return count;
 }
 
 /** Most versions of all in which everything may yet hold, given how many of those tried did. */
@@ -99,7 +123,8 @@ export function estimateOf(tally: Tally): Bounds {
 }
 
 /** Certain to fail whatever the remaining versions say; only counted once the first few are in. */
-export const certainlyFails = (tally: Tally, of: number): boolean => boundsOf(tally, of).best.verdict === 'fails';
+export const certainlyFails = (tally: Tally, of: number, likes: readonly Margins[] = []): boolean =>
+  boundsOf(tally, of, likes).best.verdict === 'fails';
 
 /** Spreads below the limit at which the mean of a need that never held must lie after n versions: those of one that
  *  holds in a tenth of them, and the standard errors of the mean and of the spread itself. */
@@ -109,7 +134,7 @@ const spreadsFor = (n: number, of: number): number =>
     : certainAfter.tenth + shareErrors * Math.sqrt(((1 + certainAfter.tenth ** 2 / 2) / n) * (1 - n / of));
 
 /** Needs that no longer come to more than a tenth of the versions: their mean lies far below, or their share cannot grow so far. */
-function hopeless(tally: Tally, of: number): boolean[] {
+function hopeless(tally: Tally, of: number, open: readonly Uint8Array[] | null): boolean[] {
   const n = tally.tried;
   if (n === 0) return tally.held.map(() => false);
   if (n < certainAfter.versions)
@@ -117,8 +142,10 @@ function hopeless(tally: Tally, of: number): boolean[] {
       (sum, i) => sum / n < -certainAfter.spreads * tally.spreadFactor * (judgedSpread[i] ?? Number.POSITIVE_INFINITY),
     );
   return tally.held.map((h, i) => {
+    const few = of * ensembleBounds.failsFrac;
+    if (open && h + sumOf(open[i]!) <= few) return true;
     if (h > n * ensembleBounds.failsFrac) return false;
-    if (reachable(h, n, of) <= of * ensembleBounds.failsFrac) return true;
+    if (reachable(h, n, of) <= few) return true;
     const mean = (tally.sum[i] ?? 0) / n;
     const variance = Math.max(0, (tally.sumOfSquares[i] ?? 0) / n - mean * mean) * (n / (n - 1));
     const spreads = h === 0 ? spreadsFor(n, of) : certainAfter.spreads;

@@ -12,7 +12,11 @@ import { createRoot } from 'react-dom/client';
 import { loadBook } from './messages/translate.ts';
 import { loadSettings } from './settings/settings.ts';
 import { App } from './shell/app.tsx';
+import { routeFrom } from './shell/router.ts';
 
+// who opens the sheet of choosing at once finds its workers loading beside the page
+if (routeFrom(window.location.pathname).page === 'choose')
+  import('./choose/choose-workers.ts').then(({ readySearchWorkers }) => readySearchWorkers());
 await loadBook(loadSettings().book);
 const root = document.getElementById('root');
 if (!root) throw new Error('index.html has no #root');

@@ -31,6 +31,8 @@ export type ChooseRequest =
   /** To the one that helps, and to the one that leads; each with its end of their channel. */
   | { readonly kind: 'help' }
   | { readonly kind: 'helper' }
+  /** Gets ready by itself until it is asked something. */
+  | { readonly kind: 'ready' }
   | { readonly kind: 'search'; readonly run: number; readonly ask: ChooseAsk }
   /** Looks at the home before anybody asks, up to a first ranking, which is kept to itself. */
   | { readonly kind: 'warm'; readonly run: number; readonly ask: ChooseAsk }

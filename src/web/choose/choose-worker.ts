@@ -1,10 +1,11 @@
 // Searches, rehearses and looks years ahead, away from the page. A search ends when something newer is asked.
 /// <reference lib="webworker" />
+import example from '../../../data/examples/wood-1200.json';
 import priors from '../../../data/priors.json';
 import starter from '../../../data/shelf/starter.json';
 import { careFactsFrom } from '../../animal/care-facts.ts';
 import { climateNeeds } from '../../husbandry/climate-needs.ts';
-import { shopFactsFor } from '../../husbandry/used-shop-values.ts';
+import { shopFactsFor, type UsedShopValues } from '../../husbandry/used-shop-values.ts';
 import { usualHomeStandardId } from '../../husbandry/usual-standard.ts';
 import type { Priors } from '../../planning/ensemble.ts';
 import { rehearseFaults, usualVersions } from '../../planning/faults/rehearse.ts';
@@ -12,7 +13,8 @@ import { settledMembers } from '../../planning/plan.ts';
 import { driveSearch, type SurfaceSolver } from '../../planning/search/drive-search.ts';
 import { otherBoxes } from '../../planning/search/other-boxes.ts';
 import { prepareSearch } from '../../planning/search/prepare-search.ts';
-import type { SearchInput } from '../../planning/search/search-input.ts';
+import { type SearchInput, usualTariff, usualYears } from '../../planning/search/search-input.ts';
+import { searchKits } from '../../planning/search/search-kits.ts';
 import { settingOf, type TaskSolver, taskSolver } from '../../planning/search/solve-task.ts';
 import { surfaceStore } from '../../planning/search/surface-store.ts';
 import { whatHelps } from '../../planning/search/what-helps.ts';
@@ -45,12 +47,26 @@ function careFacts() {
 }
 
 function inputOf(ask: ChooseAsk, run = 0): Result<SearchInput> {
+  const { used, input } = inputAndOwn(ask);
+  tell({ kind: 'own', used }, run);
+  return input;
+}
+
+function inputAndOwn(ask: ChooseAsk): { readonly used: UsedShopValues; readonly input: Result<SearchInput> } {
   const { animal } = ask.enclosure;
-  const { standardId, shopValues } = ask;
   // Any kit of the shelf may come in, so every value about kit counts.
-  const own = shopFactsFor(shipped, shopValues, { use: 'plan', animal, enclosure: null, standardId });
+  const own = shopFactsFor(shipped, ask.shopValues, {
+    use: 'plan',
+    animal,
+    enclosure: null,
+    standardId: ask.standardId,
+  });
+  return { used: own.used, input: inputWith(ask, own) };
+}
+
+function inputWith(ask: ChooseAsk, own: ReturnType<typeof shopFactsFor>): Result<SearchInput> {
+  const { animal } = ask.enclosure;
   const { facts } = own;
-  tell({ kind: 'own', used: own.used }, run);
   const species = animal ? facts.species[animal.speciesId] : undefined;
   if (!animal || !species)
     return bad([
@@ -85,7 +101,40 @@ function inputOf(ask: ChooseAsk, run = 0): Result<SearchInput> {
   });
 }
 
-const rest = () => new Promise<void>((go) => setTimeout(go, 0));
+/** Lets what was said to this worker be heard. A message of its own comes back at once; a timer that is set again and again
+ *  is held back by four milliseconds each time. */
+const rest = () =>
+  new Promise<void>((go) => {
+    const { port1, port2 } = new MessageChannel();
+    port1.onmessage = () => {
+      port1.close();
+      go();
+    };
+    port2.postMessage(null);
+  });
+
+/** Somebody has asked something: no more getting ready. */
+let asked = false;
+/** No worker gets ready for longer than this [ms]; what is compiled by then is most of what is used (our choice). */
+const readyMs = 1200;
+
+/** Searches an example home until somebody asks, so that the engine has compiled by then. Keeps nothing, tells nothing. */
+async function ready(): Promise<void> {
+  const costs = { tariffPerKWh: usualTariff.perKWh, years: usualYears, drawnIsOwned: false };
+  const enclosure = example as ChooseAsk['enclosure'];
+  const { input } = inputAndOwn({
+    enclosure,
+    standardId: undefined,
+    shopValues: [],
+    shelf: null,
+    ownedIds: [],
+    ...costs,
+  });
+  if (!input.ok) throw new Error('data/ is damaged');
+  const from = performance.now();
+  const steps = searchKits({ ...input.value, members: 8 });
+  while (!asked && performance.now() - from < readyMs && !steps.next().done) await rest();
+}
 
 /** The question being worked on; a newer one, or a stop, makes an older one end at its next step. */
 let latest = 0;
@@ -181,6 +230,7 @@ function helperBehind(port: MessagePort): Helper {
 function help(port: MessagePort): void {
   let solver: TaskSolver | null = null;
   port.onmessage = ({ data }: MessageEvent<HelperRequest>) => {
+    asked = true;
     if (data.kind === 'prepare') solver = taskSolver(data.setting);
     else if (solver)
       port.postMessage({ seq: data.seq, surfaces: solver(data.task, data.enclosure) } satisfies HelperReply);
@@ -223,6 +273,7 @@ async function stages(ask: ChooseAsk): Promise<void> {
 }
 
 self.onmessage = ({ data, ports }: MessageEvent<ChooseRequest>) => {
+  asked ||= !['help', 'helper', 'ready'].includes(data.kind);
   const work = async (): Promise<void> => {
     if (data.kind === 'help') {
       const port = ports[0];
@@ -230,7 +281,8 @@ self.onmessage = ({ data, ports }: MessageEvent<ChooseRequest>) => {
     } else if (data.kind === 'helper') {
       const port = ports[0];
       if (port) helper = helperBehind(port);
-    } else if (data.kind === 'stop') latest = 0;
+    } else if (data.kind === 'ready') await ready();
+    else if (data.kind === 'stop') latest = 0;
     else if (data.kind === 'warm') await warm(data.ask, data.run);
     else if (data.kind === 'search') await search(data.ask, data.run);
     else if (data.kind === 'faults') await faults(data.ask);

@@ -22,6 +22,7 @@ function newPair(): SearchPair {
     helper.postMessage({ kind: 'help' } satisfies ChooseRequest, [channel.port1]);
     lead.postMessage({ kind: 'helper' } satisfies ChooseRequest, [channel.port2]);
   }
+  for (const worker of [lead, helper]) worker?.postMessage({ kind: 'ready' } satisfies ChooseRequest);
   return {
     lead,
     close: () => {
@@ -35,7 +36,7 @@ function newPair(): SearchPair {
 const idleMs = 20_000;
 let closing: ReturnType<typeof setTimeout> | undefined;
 
-/** Loads the workers before they are asked. */
+/** Loads the workers before they are asked; they get ready by themselves. */
 export function readySearchWorkers(): void {
   clearTimeout(closing);
   standing ??= newPair();

@@ -14,6 +14,7 @@ import { EnquiryDrawing } from './enquiry-drawing.tsx';
 import { LabelQuestion } from './label-question.tsx';
 import { AnimalQuestion, HouseholdQuestion, SizeQuestion } from './questions.tsx';
 import { BoxQuestion, HumidityQuestion, SeasonQuestion, SunQuestion } from './room-questions.tsx';
+import { useReadySearch } from './use-ready-search.ts';
 
 function bodyOf(id: QuestionId, facts: FactsBrief | null): ReactNode {
   switch (id) {
@@ -61,6 +62,7 @@ const Question = memo(function Question({ id, facts }: QuestionProps) {
 export function EnquiryPage({ onPlan }: { readonly onPlan: () => void }) {
   const { t } = useSheet();
   const { startAfresh } = useDocumentActions();
+  useReadySearch();
   const facts = useFacts();
   const phone = useMedia('(max-width: 599px)');
   const open = useDocumentPart(({ document }) => firstOpenQuestion(document));

@@ -4,12 +4,10 @@ import { useEffect } from 'react';
 import type { Enclosure } from '../../physics/enclosure.ts';
 import { usualTariff, usualYears } from '../../planning/search/search-input.ts';
 import { leaveSearchWorkers, warmSearchWorkers } from '../choose/choose-workers.ts';
+import { saves } from '../choose/saves.ts';
 
 /** The plan has stood still for this long [ms] (our choice). */
 const stillMs = 1500;
-
-const saves = (): boolean =>
-  (navigator as Navigator & { readonly connection?: { readonly saveData?: boolean } }).connection?.saveData === true;
 
 /** @param enclosure of a plan that has settled, else null */
 export function useWarmSearch(enclosure: Enclosure | null, standardId: string | undefined): void {

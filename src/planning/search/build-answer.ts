@@ -49,7 +49,7 @@ export function searchAnswer(input: SearchInput, prepared: PreparedSearch): Sear
     years: input.years,
     members: input.members,
     seed: input.seed,
-    work: { solved: work.solved, skipped: settled ? work.asideUnsolved : 0, all: work.all },
+    work: { ...work, skipped: settled ? work.all - work.solved : 0 },
   };
 }
 

@@ -96,7 +96,19 @@ export interface KitSearch {
   readonly ranking: () => readonly Ranked[];
   /** What is offered once all is done: the first choice and the next best, each tried to the end. */
   readonly offers: () => readonly Ranked[];
-  readonly work: () => { readonly solved: number; readonly asideUnsolved: number; readonly all: number };
+  readonly work: () => SearchWork;
+}
+
+/** Versions of the arrangements looked at, and why some were not solved. */
+export interface SearchWork {
+  readonly all: number;
+  readonly solved: number;
+  /** Every kit of theirs was certain to fail. */
+  readonly lost: number;
+  /** None of their kits could come first or be offered any more. */
+  readonly behind: number;
+  /** Not looked at, and not in `all`: vents where the air is right, other places where the usual one does. */
+  readonly needless: number;
 }
 
 export interface Ranked {
@@ -246,11 +258,17 @@ export function createKitSearch(setting: SearchSetting): KitSearch {
         .map((s) => bestOf(s, 'estimate'))
         .sort((a, b) => compareKeys(a.key, b.key)),
     offers: () => offered().list,
-    work: () => ({
-      solved: states.reduce((sum, s) => sum + s.surfaces.length, 0),
-      asideUnsolved: states.reduce((sum, s) => sum + (s.needless ? 0 : of - s.surfaces.length), 0),
-      all: states.filter((s) => !s.needless).length * of,
-    }),
+    work: () => {
+      const left = (kept: (s: ArrangementState) => boolean) =>
+        states.filter(kept).reduce((sum, s) => sum + of - s.surfaces.length, 0);
+      return {
+        all: looked().length * of,
+        solved: states.reduce((sum, s) => sum + s.surfaces.length, 0),
+        lost: left((s) => !s.needless && certain(s)),
+        behind: left((s) => !s.needless && !certain(s)),
+        needless: left((s) => s.needless),
+      };
+    },
   };
 }
 

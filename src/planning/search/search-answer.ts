@@ -11,6 +11,7 @@ import type { Refusal } from '../kit/kit-candidates.ts';
 import type { KitHeart } from '../kit/kit-enclosure.ts';
 import type { KitPart } from '../kit/kit-part.ts';
 import type { Interval } from '../plan-answer.ts';
+import type { SearchWork } from './kit-search.ts';
 
 export interface WeakestNeed {
   readonly id: string;
@@ -89,7 +90,7 @@ export interface SearchAnswer {
   readonly members: number;
   readonly seed: number;
   /** Versions solved, and those that were not needed because nothing could have changed. */
-  readonly work: { readonly solved: number; readonly skipped: number; readonly all: number };
+  readonly work: SearchWork & { readonly skipped: number };
 }
 
 export interface SearchProgress {

@@ -182,7 +182,9 @@ it('putting arrangements aside never changes the first choice, on 200 random she
         const useful = whole.ranking().filter((r) => r.key.verdict !== 'fails');
         const open = new Set(useful.map((r) => r.state.arrangement.likeId)).size;
         if (open > 0) expect(ids(quick)).toHaveLength(Math.min(wantedChoices, open));
-        skipped += quick.work().asideUnsolved;
+        const work = quick.work();
+        expect(work.solved + work.lost + work.behind).toBe(work.all);
+        skipped += work.lost + work.behind;
         firsts.add(ids(whole)[0] ?? '');
       },
     ),

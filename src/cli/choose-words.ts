@@ -1,10 +1,8 @@
-// The words of `warmstead plan --search`, `--faults` and `--stages` in English and German. Findings come from the planning
-// room in English.
+// The words of `warmstead plan --search`, `--faults` and `--stages` in English and German.
 import type { HarmKind } from '../planning/faults/harm-lines.ts';
-import type { HelpStep } from '../planning/search/help-changes.ts';
 import type { ShelfKind } from '../planning/shelf/shelf.ts';
-import type { Display, Language } from './display.ts';
-import { helpStepDe, helpStepEn } from './help-words.ts';
+import { bookIn, type Language } from '../shared/languages.ts';
+import { helpStepsDe, helpStepsEn } from './help-words.ts';
 
 const en = {
   help: {
@@ -69,7 +67,7 @@ const en = {
   fellOut: (count: number) => `Cheaper, but (${count} in all):`,
   refused: (count: number) => `Not allowed (${count} kits):`,
   helps: 'What would help',
-  helpStep: (step: HelpStep, show: Display): string => helpStepEn(step, show),
+  helpSteps: helpStepsEn,
   and: 'And',
   costs: (price: string) => `to buy: ${price}`,
   noPrice: 'no price for it on the shelf',
@@ -184,7 +182,7 @@ const de: ChooseWords = {
   fellOut: (count) => `Günstiger, aber (${count} insgesamt):`,
   refused: (count) => `Nicht erlaubt (${count} Ausstattungen):`,
   helps: 'Was helfen würde',
-  helpStep: helpStepDe,
+  helpSteps: helpStepsDe,
   and: 'Und',
   costs: (price) => `zu kaufen: ${price}`,
   noPrice: 'dafür hat das Regal keinen Preis',
@@ -232,4 +230,5 @@ const de: ChooseWords = {
   h: (v) => `${v} h`,
 };
 
-export const chooseWords = (language: Language): ChooseWords => (language === 'de' ? de : en);
+export const chooseWords = (language: Language): ChooseWords =>
+  bookIn<ChooseWords>('terminal.choose', language, { en, de });

@@ -1,8 +1,10 @@
 // How is a number written for a person: in which units, with how many digits, in which language?
 // Leaves out: machine output (JSON and CSV stay in SI with a point).
 
+import type { Language } from '../shared/languages.ts';
+
+export type { Language };
 export type UnitSystem = 'metric' | 'us';
-export type Language = 'en' | 'de';
 
 export interface Display {
   readonly units: UnitSystem;

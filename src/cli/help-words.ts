@@ -2,60 +2,51 @@
 import type { HelpStep } from '../planning/search/help-changes.ts';
 import type { Display } from './display.ts';
 
-export function helpStepEn(step: HelpStep, show: Display): string {
-  switch (step.id) {
-    case 'box':
-      return `The same kit in another box: ${step.name}.`;
-    case 'box-and-kit':
-      return `Another box, ${step.name}; a kit that may be used in it: ${step.kit}.`;
-    case 'insulated':
-      return 'Foam outside on back, sides, top and bottom.';
-    case 'mesh-covered':
-      return 'The mesh covered four fifths, open round the lamp.';
-    case 'vents-halved':
-      return 'Vents half shut.';
-    case 'vents-doubled':
-      return 'Vents twice as large.';
-    case 'damp-floor':
-      return `Keep about ${show.percent(step.shareFrac * 100)} of the floor damp, away from the heater.`;
-    case 'dry-floor':
-      return 'Let the floor dry out.';
-    case 'dry-floor-small-bowl':
-      return 'Let the floor dry out, and keep the water in a smaller bowl.';
-    case 'shade':
-      return 'Out of the sun, or the glass shaded from outside.';
-    case 'warmer-winter':
-      return `A room ${show.span(step.byK)} warmer in winter (${show.temp(step.lowC)} to ${show.temp(step.highC)}).`;
-    case 'cooler-summer':
-      return `Another room, or a cooled one: ${show.span(step.byK)} cooler in summer (${show.temp(step.lowC)} to ${show.temp(step.highC)}).`;
-  }
-}
+export const helpStepsEn = {
+  box: (name: string) => `The same kit in another box: ${name}.`,
+  'box-and-kit': (name: string, kit: string) => `Another box, ${name}; a kit that may be used in it: ${kit}.`,
+  insulated: 'Foam outside on back, sides, top and bottom.',
+  'mesh-covered': 'The mesh covered four fifths, open round the lamp.',
+  'vents-halved': 'Vents half shut.',
+  'vents-doubled': 'Vents twice as large.',
+  'damp-floor': (share: string) => `Keep about ${share} of the floor damp, away from the heater.`,
+  'dry-floor': 'Let the floor dry out.',
+  'dry-floor-small-bowl': 'Let the floor dry out, and keep the water in a smaller bowl.',
+  shade: 'Out of the sun, or the glass shaded from outside.',
+  'warmer-winter': (by: string, low: string, high: string) => `A room ${by} warmer in winter (${low} to ${high}).`,
+  'cooler-summer': (by: string, low: string, high: string) =>
+    `Another room, or a cooled one: ${by} cooler in summer (${low} to ${high}).`,
+};
 
-export function helpStepDe(step: HelpStep, show: Display): string {
+export type HelpSteps = typeof helpStepsEn;
+
+export const helpStepsDe: HelpSteps = {
+  box: (name) => `Dieselbe Ausstattung in einem anderen Behälter: ${name}.`,
+  'box-and-kit': (name, kit) => `Ein anderer Behälter, ${name}; eine Ausstattung, die hineindarf: ${kit}.`,
+  insulated: 'Dämmplatten außen an Rückwand, Seiten, Decke und Boden.',
+  'mesh-covered': 'Das Gitter zu vier Fünfteln abgedeckt, um die Lampe offen.',
+  'vents-halved': 'Lüftung halb geschlossen.',
+  'vents-doubled': 'Lüftung doppelt so groß.',
+  'damp-floor': (share) => `Etwa ${share} des Bodens feucht halten, von der Heizung entfernt.`,
+  'dry-floor': 'Den Boden trocknen lassen.',
+  'dry-floor-small-bowl': 'Den Boden trocknen lassen und das Wasser in eine kleinere Schale geben.',
+  shade: 'Aus der Sonne, oder das Glas von außen beschattet.',
+  'warmer-winter': (by, low, high) => `Ein Raum, der im Winter ${by} wärmer ist (${low} bis ${high}).`,
+  'cooler-summer': (by, low, high) => `Ein anderer oder gekühlter Raum: im Sommer ${by} kühler (${low} bis ${high}).`,
+};
+
+export function helpStepSaid(step: HelpStep, steps: HelpSteps, show: Display): string {
   switch (step.id) {
     case 'box':
-      return `Dieselbe Ausstattung in einem anderen Behälter: ${step.name}.`;
+      return steps.box(step.name);
     case 'box-and-kit':
-      return `Ein anderer Behälter, ${step.name}; eine Ausstattung, die hineindarf: ${step.kit}.`;
-    case 'insulated':
-      return 'Dämmplatten außen an Rückwand, Seiten, Decke und Boden.';
-    case 'mesh-covered':
-      return 'Das Gitter zu vier Fünfteln abgedeckt, um die Lampe offen.';
-    case 'vents-halved':
-      return 'Lüftung halb geschlossen.';
-    case 'vents-doubled':
-      return 'Lüftung doppelt so groß.';
+      return steps['box-and-kit'](step.name, step.kit);
     case 'damp-floor':
-      return `Etwa ${show.percent(step.shareFrac * 100)} des Bodens feucht halten, von der Heizung entfernt.`;
-    case 'dry-floor':
-      return 'Den Boden trocknen lassen.';
-    case 'dry-floor-small-bowl':
-      return 'Den Boden trocknen lassen und das Wasser in eine kleinere Schale geben.';
-    case 'shade':
-      return 'Aus der Sonne, oder das Glas von außen beschattet.';
+      return steps['damp-floor'](show.percent(step.shareFrac * 100));
     case 'warmer-winter':
-      return `Ein Raum, der im Winter ${show.span(step.byK)} wärmer ist (${show.temp(step.lowC)} bis ${show.temp(step.highC)}).`;
     case 'cooler-summer':
-      return `Ein anderer oder gekühlter Raum: im Sommer ${show.span(step.byK)} kühler (${show.temp(step.lowC)} bis ${show.temp(step.highC)}).`;
+      return steps[step.id](show.span(step.byK), show.temp(step.lowC), show.temp(step.highC));
+    default:
+      return steps[step.id];
   }
 }

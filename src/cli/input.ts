@@ -50,10 +50,12 @@ export function jsonFrom(text: string, messages: Messages): Result<unknown> {
   if (trouble === null) return good(JSON.parse(text));
   const { line, column } = lineAndColumn(text, trouble.offset);
   const found = trouble.found === '' ? '' : shown(trouble.kind === 'twice' ? JSON.parse(trouble.found) : trouble.found);
-  const { notJson, twice } = messages.faults;
+  const { notJson, notJsonEnd, twice } = messages.faults;
   if (trouble.kind === 'twice')
     return bad([fault('CLI_KEY_TWICE', found, 'each key once', twice(line, column, found))]);
-  return bad([fault('CLI_NOT_JSON', found, 'JSON', notJson(line, column, found))]);
+  return bad([
+    fault('CLI_NOT_JSON', found, 'JSON', found === '' ? notJsonEnd(line, column) : notJson(line, column, found)),
+  ]);
 }
 
 async function readBytes(name: string, terminal: Terminal, messages: Messages): Promise<Result<Uint8Array>> {

@@ -1,5 +1,8 @@
 // Starts the terminal program. Everything it does is in program.ts.
+import { teachLanguages } from '../records/languages.ts';
 import { runProgram } from './program.ts';
 import { ownTerminal } from './terminal.ts';
 
+// A file of a language that cannot be used changes nothing here: `npm run language` says what is wrong with it.
+teachLanguages(process.env.WARMSTEAD_DATA || 'data-local');
 process.exitCode = await runProgram(process.argv.slice(2), ownTerminal());

@@ -1,8 +1,8 @@
 // What a need and an advice say in the language of the terminal; what has no words there stays English.
 import type { Told } from '../husbandry/coded.ts';
 import type { NeedVerdict } from '../husbandry/need.ts';
-import { germanNeedName } from '../planning/words/need-titles-de.ts';
-import { germanOf, withCommas } from '../proving/words/german-saying.ts';
+import { needTitleIn } from '../planning/words/need-titles.ts';
+import { toldIn, withDecimals } from '../proving/words/say-told.ts';
 import { factWords } from '../records/fact-words.ts';
 import type { Display, Language } from './display.ts';
 
@@ -14,14 +14,14 @@ export function saidIn(language: Language, told: Told | null | undefined, englis
 }
 
 function said(language: Language, told: Told | null | undefined, english: string, inUnits: Display['tempsIn']): string {
-  const german = language === 'de' ? germanOf(told, english, factWords(language)) : null;
-  return german === null ? inUnits(english) : withCommas(inUnits(german));
+  const other = language === 'en' ? null : toldIn(told, english, factWords(language), language);
+  return other === null ? inUnits(english) : withDecimals(inUnits(other), language);
 }
 
 export function needSaid(need: NeedVerdict, language: Language, show: Display): Texts {
   const { told } = need;
   return {
-    title: language === 'de' ? (germanNeedName(need.id) ?? need.title) : need.title,
+    title: language === 'en' ? need.title : (needTitleIn(need.id, language) ?? need.title),
     wanted: said(language, told?.wanted, need.wanted, show.tempsIn),
     found: said(language, told?.found, need.found, show.tempsIn),
     reasons: need.reasons.map((one, i) => saidIn(language, told?.reasons[i], one)),

@@ -3,7 +3,8 @@
 import { shown } from '../physics/field-reader.ts';
 import { nearestKey } from '../physics/nearest-key.ts';
 import type { Fault } from '../shared/fault.ts';
-import { celsiusFromF, type Language, type UnitSystem } from './display.ts';
+import { type Language, languageCodes } from '../shared/languages.ts';
+import { celsiusFromF, type UnitSystem } from './display.ts';
 import type { Messages } from './messages/en.ts';
 
 export type RawOptions = Readonly<Record<string, string | boolean | undefined>>;
@@ -96,12 +97,11 @@ export function numberOf(text: string): number {
 }
 
 export const unitSystems: readonly UnitSystem[] = ['metric', 'us'];
-export const languages: readonly Language[] = ['en', 'de'];
 
 /** Language from --lang, else from the environment, else English. */
 export function languageOf(argv: readonly string[], env: Readonly<Record<string, string | undefined>>): Language {
   const place = argv.findIndex((arg) => arg === '--lang' || arg.startsWith('--lang='));
   const option = argv[place]?.split('=')[1] ?? (place < 0 ? undefined : argv[place + 1]);
   const asked = option ?? (env.LC_ALL || env.LC_MESSAGES || env.LANG);
-  return languages.find((language) => asked?.toLowerCase().startsWith(language)) ?? 'en';
+  return languageCodes().find((language) => asked?.toLowerCase().startsWith(language)) ?? 'en';
 }

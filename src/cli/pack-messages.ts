@@ -1,5 +1,5 @@
 // The sentences of `warmstead pack` in English and German. What stands in the pack itself has its own words.
-import type { Language } from './display.ts';
+import { bookIn, type Language } from '../shared/languages.ts';
 
 const en = {
   pack: 'the pack for the keeper of this home as a PDF of 2 to 6 A4 pages',
@@ -29,4 +29,4 @@ const de: typeof en = {
   },
 };
 
-export const packMessages = (language: Language): typeof en => (language === 'de' ? de : en);
+export const packMessages = (language: Language): typeof en => bookIn('terminal.pack', language, { en, de });

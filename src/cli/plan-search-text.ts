@@ -1,4 +1,5 @@
 // A search for kits in words: the choices, why cheaper ones fell out, what is not allowed, what would help.
+
 import type { ClimateNeeds } from '../husbandry/climate.ts';
 import type { Enclosure } from '../physics/enclosure.ts';
 import type { KitChoice, SearchAnswer } from '../planning/search/search-answer.ts';
@@ -6,6 +7,7 @@ import type { HelpingChange } from '../planning/search/what-helps.ts';
 import type { Verdict } from '../shared/verdict.ts';
 import type { ChooseWords } from './choose-words.ts';
 import type { Display } from './display.ts';
+import { helpStepSaid } from './help-words.ts';
 import type { Messages } from './messages/en.ts';
 import type { Terminal } from './terminal.ts';
 import { wrapped } from './wrap.ts';
@@ -92,7 +94,7 @@ export const money = (
 
 /** "Foam outside. And: … (45 GBP)". */
 const helpSaid = (help: HelpingChange, input: SearchText): string =>
-  `${help.steps.map((step) => input.words.helpStep(step, input.show)).join(` ${input.words.and}: `)} (${
+  `${help.steps.map((step) => helpStepSaid(step, input.words.helpSteps, input.show)).join(` ${input.words.and}: `)} (${
     help.cost === null ? input.words.noPrice : input.words.costs(money(help.cost, input))
   })`;
 

@@ -60,7 +60,9 @@ function headlineOf({ answer, show, messages }: PlanTextInput): string {
   if (show.language !== 'en') {
     const first = answer.needs.find((need) => need.verdict === answer.verdict && need.verdict !== 'holds');
     const names = answer.needs.filter((need) => need.verdict === answer.verdict).length - 1;
-    return messages.plan.headline(first === undefined ? null : needSaid(first, show.language, show).title, names);
+    return first === undefined
+      ? messages.plan.headlineHolds
+      : messages.plan.headline(needSaid(first, show.language, show).title, names);
   }
   const rest = answer.headline.replace(/^(Holds|Fails|Not known): /, '');
   return rest.charAt(0).toUpperCase() + rest.slice(1);

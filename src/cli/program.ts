@@ -3,12 +3,12 @@
 // Leaves out: what the commands do (plan-command.ts, simulate-command.ts, check-command.ts).
 import { Command, CommanderError } from 'commander';
 import { versions } from '../records/versions.ts';
+import { type Language, languageCodes } from '../shared/languages.ts';
 import { chooseWords } from './choose-words.ts';
-import type { Language } from './display.ts';
 import { exitCodes } from './exit-codes.ts';
 import type { Messages } from './messages/en.ts';
 import { messagesFor } from './messages/languages.ts';
-import { languageOf, languages, OptionReader, type RawOptions } from './options.ts';
+import { languageOf, OptionReader, type RawOptions } from './options.ts';
 import { addPackCommand } from './pack-register.ts';
 import { addProofCommand } from './proof-register.ts';
 import { addRecordsCommands } from './records-register.ts';
@@ -26,7 +26,7 @@ export async function runProgram(argv: readonly string[], terminal: Terminal): P
   let code: number = exitCodes.holds;
   const doing = (action: Action) => async (file: string, options: RawOptions) => {
     const asked = new OptionReader(options, messages);
-    asked.word('lang', languages, language);
+    asked.word('lang', languageCodes(), language);
     code =
       asked.faults.length > 0
         ? refuse(asked.faults, messages.check.commandLine, false, run)

@@ -1,5 +1,5 @@
 // The sentences of `warmstead proof` in English and German. Reasons come from the proving room in English.
-import type { Language } from './display.ts';
+import { bookIn, type Language, said } from '../shared/languages.ts';
 
 const en = {
   help: {
@@ -23,8 +23,9 @@ const en = {
   },
   verdicts: { proven: '+ PROVEN', failed: 'x FAILED', 'not-proven': '? NOT PROVEN' },
   understood: 'What was understood',
-  file: (name: string, rows: number, of: number, rejected: number) =>
-    `${name}: ${rows} of ${of} rows read${rejected > 0 ? `, ${rejected} set aside` : ''}`,
+  file: said<[name: string, rows: number, of: number, rejected: number]>(
+    '{0}: {1} of {2} rows read{3, plural, =0 {} other {, # set aside}}',
+  ),
   layout: (delimiter: string, dates: string, decimal: string, clock: string) =>
     `cells by ${delimiter}, dates ${dates}, decimal ${decimal}, clock: ${clock}`,
   span: (from: string, to: string, minutes: string) => `${from} to ${to}, every ${minutes} min`,
@@ -87,8 +88,7 @@ const de: ProofMessages = {
   },
   verdicts: { proven: '+ BEWIESEN', failed: 'x DURCHGEFALLEN', 'not-proven': '? NICHT BEWIESEN' },
   understood: 'So verstanden',
-  file: (name, rows, of, rejected) =>
-    `${name}: ${rows} von ${of} Zeilen gelesen${rejected > 0 ? `, ${rejected} beiseite gelegt` : ''}`,
+  file: said('{0}: {1} von {2} Zeilen gelesen{3, plural, =0 {} other {, # beiseite gelegt}}', 'de'),
   layout: (delimiter, dates, decimal, clock) =>
     `Zellen durch ${delimiter}, Datum ${dates}, Komma ${decimal}, Uhr: ${clock}`,
   span: (from, to, minutes) => `${from} bis ${to}, alle ${minutes} min`,
@@ -123,4 +123,5 @@ const de: ProofMessages = {
   model: 'Eine Vorhersage ist ein an diese Messwerte angepasstes Modell, keine Messung.',
 };
 
-export const proofMessages = (language: Language): ProofMessages => (language === 'de' ? de : en);
+export const proofMessages = (language: Language): ProofMessages =>
+  bookIn<ProofMessages>('terminal.proof', language, { en, de });

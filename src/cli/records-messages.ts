@@ -1,6 +1,6 @@
 // The sentences of the commands that keep the records: check, backup, restore, move; English and German.
 import type { BreakKind } from '../records/verify-chain.ts';
-import type { Language } from './display.ts';
+import { bookIn, type Language, said } from '../shared/languages.ts';
 
 const en = {
   help: {
@@ -33,7 +33,7 @@ const en = {
   },
   sound: (links: number, rows: number) =>
     `+ SOUND  ${links} links, ${rows} rows: every one is what was written, in the order in which it was written.`,
-  broken: (count: number) => `x BROKEN  in ${count} ${count === 1 ? 'place' : 'places'}; the first one:`,
+  broken: said<[count: number]>('x BROKEN  in {0, plural, one {# place} other {# places}}; the first one:'),
   others: 'Further places:',
   place: (table: string, row: string, number: number | null) =>
     `${table}${row === '' ? '' : ` ${row}`}${number === null ? '' : ` (link ${number})`}`,
@@ -110,7 +110,7 @@ const de: Words = {
   },
   sound: (links, rows) =>
     `+ UNVERSEHRT  ${links} Glieder, ${rows} Zeilen: jede ist, was geschrieben wurde, und in derselben Reihenfolge.`,
-  broken: (count) => `x GEBROCHEN  an ${count} ${count === 1 ? 'Stelle' : 'Stellen'}; die erste:`,
+  broken: said('x GEBROCHEN  an {0, plural, one {# Stelle} other {# Stellen}}; die erste:', 'de'),
   others: 'Weitere Stellen:',
   place: (table, row, number) => `${table}${row === '' ? '' : ` ${row}`}${number === null ? '' : ` (Glied ${number})`}`,
   written: (at, by) => `geschrieben ${at} von ${by}`,
@@ -155,4 +155,4 @@ const de: Words = {
   },
 };
 
-export const recordsMessages = (language: Language): Words => ({ en, de })[language];
+export const recordsMessages = (language: Language): Words => bookIn<Words>('terminal.records', language, { en, de });

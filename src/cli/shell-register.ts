@@ -2,18 +2,19 @@
 import { Argument, type Command } from 'commander';
 import { dataFile, dataFolder } from '../records/data-files.ts';
 import { versions } from '../records/versions.ts';
+import { languageCodes } from '../shared/languages.ts';
 import { commandTree, type OptionWords } from './command-tree.ts';
 import { completionScript, type Shell, shells } from './completion.ts';
 import type { Language } from './display.ts';
 import { manualPage } from './manual.ts';
 import { shellWords } from './messages/manual-words.ts';
-import { languages, unitSystems } from './options.ts';
+import { unitSystems } from './options.ts';
 import type { RunContext } from './run-context.ts';
 
 /** Words that may follow an option with a fixed choice. */
 function optionWords(): OptionWords {
   return {
-    lang: languages,
+    lang: languageCodes(),
     units: unitSystems,
     map: ['winter', 'summer', 'both', 'none'],
     day: ['winter', 'summer'],

@@ -7,7 +7,10 @@ import type { AnimalLanguage } from '../animal/words/say.ts';
 import { sayDay } from '../animal/words/say.ts';
 import { factWord } from '../husbandry/fact-words.ts';
 import { factWords } from '../records/fact-words.ts';
+import { bookIn, spokenIn } from '../shared/languages.ts';
+import { filledPattern } from '../shared/pattern.ts';
 import type { InspectedAnimal, Inspection } from './inspect-register.ts';
+import { inspectionWords } from './inspection-words.ts';
 import { printedPage } from './print/typst-page.ts';
 
 /** What the line under the title tells: whose register, how much of it. */
@@ -15,85 +18,19 @@ interface Lead extends Pick<Inspection, 'shopName' | 'branchName' | 'years' | 's
   readonly animals: readonly unknown[];
 }
 
-const words = {
-  en: {
-    title: 'Register of animals',
-    lead: (i: Lead) =>
-      `${i.shopName}, ${i.branchName}. ${i.animals.length} ${i.animals.length === 1 ? 'animal' : 'animals'}: ${
-        i.oneOnly
-          ? 'the one that was asked for, not the whole register'
-          : i.search === ''
-            ? `all that are here, and those gone in the last ${i.years} years`
-            : `only those with “${i.search}” in their entry, here or gone in the last ${i.years} years`
-      }. Printed ${sayDay(i.today, 'en')}.`,
-    none: 'none on record',
-    steps: { start: 'started', given: 'given', end: 'ended' },
-    outcomes: { sold: 'sold', rehomed: 'rehomed', returned: 'came back' },
-    missingTitle: 'What is missing',
-    missingNone: 'Nothing is missing under any heading that is asked for.',
-    missingHead: ['Animal', 'Heading', 'Asked for by'],
-    ours: 'our own default',
-    lookedAt: (day: string) => `looked at ${day}`,
-    fieldHead: ['Field', 'Value'],
-    notSaid: 'not entered',
-    treatment: 'Treatments',
-    movement: 'Movements',
-    sale: 'Sale or rehoming',
-    death: 'Death',
-    corrections: 'Corrections',
-    was: (was: string, now: string) => `was “${was}”, now “${now}”`,
-    withdrawn: 'withdrawn',
-    gone: (on: string) => `Gone since ${on}.`,
-    enclosure: (at: string) => `In ${at}.`,
-    notesTitle: 'How to read this',
-    notes: [
-      'A mark beside a field names the sub-paragraph of schedule 3 paragraph 2(1) of the English licensing regulations of 2018 that asks for it.',
-      'Corrections never erase: the old value, who changed it, when and why stay in the register.',
-      'Treatments are written as staff or vet wrote them.',
-    ],
-  },
-  de: {
-    title: 'Tierregister',
-    lead: (i: Lead) =>
-      `${i.shopName}, ${i.branchName}. ${i.animals.length} ${i.animals.length === 1 ? 'Tier' : 'Tiere'}: ${
-        i.oneOnly
-          ? 'das eine, nach dem gefragt war, nicht das ganze Register'
-          : i.search === ''
-            ? `alle, die hier sind, und die in den letzten ${i.years} Jahren abgegangenen`
-            : `nur die mit „${i.search}“ im Eintrag, hier oder in den letzten ${i.years} Jahren abgegangen`
-      }. Gedruckt ${sayDay(i.today, 'de')}.`,
-    none: 'keine eingetragen',
-    steps: { start: 'begonnen', given: 'gegeben', end: 'beendet' },
-    outcomes: { sold: 'verkauft', rehomed: 'vermittelt', returned: 'zurückgekommen' },
-    missingTitle: 'Was fehlt',
-    missingNone: 'Unter keiner verlangten Überschrift fehlt etwas.',
-    missingHead: ['Tier', 'Überschrift', 'Verlangt von'],
-    ours: 'unsere eigene Vorgabe',
-    lookedAt: (day: string) => `nachgesehen ${day}`,
-    fieldHead: ['Feld', 'Wert'],
-    notSaid: 'nicht eingetragen',
-    treatment: 'Behandlungen',
-    movement: 'Ortswechsel',
-    sale: 'Verkauf oder Vermittlung',
-    death: 'Tod',
-    corrections: 'Berichtigungen',
-    was: (was: string, now: string) => `vorher „${was}“, jetzt „${now}“`,
-    withdrawn: 'zurückgenommen',
-    gone: (on: string) => `Abgegangen am ${on}.`,
-    enclosure: (at: string) => `In ${at}.`,
-    notesTitle: 'Lesehilfe',
-    notes: [
-      'Ein Zeichen neben einem Feld nennt den Buchstaben von Anhang 3 Absatz 2(1) der englischen Lizenzverordnung von 2018, der es verlangt.',
-      'Berichtigungen löschen nichts: alter Wert, wer, wann und warum bleiben im Register.',
-      'Behandlungen stehen so da, wie Personal oder Tierarzt sie schrieben.',
-    ],
-  },
-} as const;
+const wordsIn = (language: AnimalLanguage) => bookIn('register', language, inspectionWords);
 
-export const leadOf = (inspection: Lead, language: AnimalLanguage): string => words[language].lead(inspection);
+export function leadOf(inspection: Lead, language: AnimalLanguage): string {
+  const { lead, which } = wordsIn(language);
+  const { shopName: shop, branchName: branch, years, search } = inspection;
+  const told = inspection.oneOnly ? which.one : search === '' ? which.all : which.some;
+  const day = sayDay(inspection.today, language);
+  const blanks = { shop, branch, count: inspection.animals.length, day };
+  return filledPattern(lead, { ...blanks, which: filledPattern(told, { years, search }, language) }, language);
+}
 
 export function inspectionPdf(inspection: Inspection, language: AnimalLanguage, at: Date): Buffer {
-  const w = words[language];
+  const w = wordsIn(language);
   return printedPage(
     'inspection.typ',
     {
@@ -126,27 +63,27 @@ function missingRows(
     .filter((finding) => finding.state === 'missing')
     .map(({ heading, law }) => [
       titleOf(animal),
-      heading.say[language],
+      spokenIn(heading.say, language),
       law
         ? [cited(lawTitles[law.source], law.source, language), law.at].filter((part) => part !== '').join(', ')
-        : words[language].ours,
+        : wordsIn(language).ours,
     ]);
 }
 
 function cited(law: Inspection['lawTitles'][string] | undefined, source: string, language: AnimalLanguage): string {
   if (law === undefined) return source;
   const { title, lookedAtOn } = law;
-  return lookedAtOn === null ? title : `${title}, ${words[language].lookedAt(sayDay(lookedAtOn, language))}`;
+  return lookedAtOn === null ? title : `${title}, ${wordsIn(language).lookedAt(sayDay(lookedAtOn, language))}`;
 }
 
 function block(animal: InspectedAnimal, language: AnimalLanguage) {
-  const w = words[language];
+  const w = wordsIn(language);
   const { record } = animal;
   return {
     title: titleOf(animal),
     state: animal.record.row.gone ? w.gone(sayDay(animal.goneOn ?? '', language)) : w.enclosure(record.row.enclosure),
     fields: registerFields.map((field) => ({
-      name: fieldWords[field][language],
+      name: spokenIn(fieldWords[field], language),
       law: animal.headings.find(({ heading }) => heading.field === field)?.heading.paragraph ?? '',
       value: shownValue(animal, field, language),
     })),
@@ -156,14 +93,15 @@ function block(animal: InspectedAnimal, language: AnimalLanguage) {
 
 export function shownValue({ record }: InspectedAnimal, field: RegisterField, language: AnimalLanguage): string {
   const value = record.entry[field] ?? '';
-  if (value === '') return words[language].notSaid;
+  if (value === '') return wordsIn(language).notSaid;
   if (field === 'speciesId')
     return `${factWord(factWords(language), record.species.commonName)} (${record.species.scientificName})`;
-  return choiceWords[value]?.[language] ?? sayDay(value, language);
+  const chosen = choiceWords[value];
+  return chosen === undefined ? sayDay(value, language) : spokenIn(chosen, language);
 }
 
 function partsOf({ record, corrections }: InspectedAnimal, language: AnimalLanguage) {
-  const w = words[language];
+  const w = wordsIn(language);
   const day = (on: string): string => sayDay(on, language);
   const line = (...parts: readonly string[]): string => parts.filter((part) => part.trim() !== '').join(', ');
   const parts = [

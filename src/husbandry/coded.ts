@@ -35,6 +35,9 @@ export const english = (x: Sayable): string => (typeof x === 'string' ? x : x.en
 /** Every code that a table gave and how many blanks it has, for the test that other languages have them. */
 export const givenCodes = new Map<string, number>();
 
+/** The English of such a code with its blanks open, for whoever makes a further language. */
+export const givenPatterns = new Map<string, () => string>();
+
 function saying(code: string, blanks: readonly (string | Told)[], en: string): Saying {
   return { code, blanks, en, toString: () => en };
 }
@@ -44,9 +47,13 @@ export function coded<const T extends object>(room: string, table: T): Coded<T> 
   const entries = Object.entries(table).map(([key, entry]: [string, unknown]) => {
     const code = `${room}.${key}`;
     if (typeof entry !== 'object') givenCodes.set(code, typeof entry === 'function' ? entry.length : 0);
-    if (typeof entry === 'string') return [key, saying(code, [], entry)];
+    if (typeof entry === 'string') {
+      givenPatterns.set(code, () => entry);
+      return [key, saying(code, [], entry)];
+    }
     if (typeof entry === 'function') {
       const write = entry as (...args: readonly unknown[]) => string;
+      givenPatterns.set(code, () => write(...Array.from({ length: entry.length }, (_, i) => `{${i}}`)));
       return [key, (...args: readonly unknown[]) => saying(code, args.map(blankOf), write(...args))];
     }
     return [key, coded(code, entry as object)];

@@ -2,6 +2,8 @@
 // changes is untranslated at once, never wrongly translated. Leaves out which language somebody reads, and the titles of
 // published sources, which are cited as they are called.
 
+import type { Words } from '../shared/languages.ts';
+
 /** English text of data/ to the same in another language: a file of data/words/. */
 export type FactWords = Readonly<Record<string, string>>;
 
@@ -27,6 +29,19 @@ export const textKeys: ReadonlySet<string> = new Set([
 
 export const factWord = (words: FactWords, english: string): string =>
   Object.hasOwn(words, english) ? (words[english] ?? english) : english;
+
+const taughtKey = 'fact:';
+const ofTaught = new WeakMap<Words, FactWords>();
+
+/** The texts of data/ among the words of a taught language. */
+export function taughtFacts(words: Words): FactWords {
+  const known = ofTaught.get(words);
+  if (known !== undefined) return known;
+  const facts = Object.entries(words).filter(([key]) => key.startsWith(taughtKey));
+  const made = Object.fromEntries(facts.map(([key, said]) => [key.slice(taughtKey.length), said]));
+  ofTaught.set(words, made);
+  return made;
+}
 
 /** A copy of rows of data/ with their texts in the language of the words; what has no word there stays English. */
 export function inWords<T>(rows: T, words: FactWords): T {

@@ -12,7 +12,7 @@ export interface AftercareTables {
     id: Fixed<string>;
     branch_id: Fixed<string>;
     placement_id: Fixed<string | null>;
-    language: Fixed<'en' | 'de'>;
+    language: Fixed<string>;
     secret_sha256: Fixed<string>;
     at: Fixed<Date>;
     by: Fixed<string>;

@@ -7,7 +7,7 @@ export interface CalendarFeed {
   readonly branchId: string;
   /** Null: every placement of the branch. */
   readonly placementId: string | null;
-  readonly language: 'en' | 'de';
+  readonly language: string;
   readonly at: Date;
   readonly by: string;
 }

@@ -1,12 +1,12 @@
 // What goes in and out of the doors onto aftercare, calendars and the list of today.
 import { Type } from 'typebox';
+import { languageCode as language } from './language-code.ts';
 
 const closed = { additionalProperties: false } as const;
 const uuid = Type.String({ pattern: '^[0-9a-f]{8}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{12}$' });
 const day = Type.String({ pattern: '^\\d{4}-\\d{2}-\\d{2}$' });
 const key = Type.String({ minLength: 3, maxLength: 200 });
 const answers = Type.Object({}, { additionalProperties: true, description: 'AftercareAnswers: what was said.' });
-const language = Type.Union([Type.Literal('en'), Type.Literal('de')]);
 
 export const placementParams = Type.Object({ id: uuid });
 export const feedParams = Type.Object({ id: uuid, feedId: uuid });

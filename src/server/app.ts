@@ -23,6 +23,7 @@ import { examinationRoutes } from './routes/examinations.ts';
 import { factRoutes } from './routes/facts.ts';
 import { inspectionRoutes } from './routes/inspection.ts';
 import { keeperRoutes } from './routes/keeper.ts';
+import { languageRoutes } from './routes/languages.ts';
 import { packRoutes } from './routes/pack.ts';
 import { placementRoutes } from './routes/placements.ts';
 import { planRoutes } from './routes/plan.ts';
@@ -77,6 +78,7 @@ export async function buildApp(ground: Ground, choice: AppChoice): Promise<App> 
     accountRoutes(inside, doors);
     peopleRoutes(inside, doors);
     programRoutes(inside, doors);
+    languageRoutes(inside);
     factRoutes(inside);
     animalRoutes(inside, doors);
     examinationRoutes(inside, doors);

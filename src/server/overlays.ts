@@ -1,4 +1,5 @@
 // The HTTP doors onto the reference screens and onto a branch's own values.
+
 import { Type } from 'typebox';
 import { shopValuesFileOf, showLists, standingValues } from '../desk/list-shop-values.ts';
 import { setOverlay } from '../desk/set-overlay.ts';
@@ -7,6 +8,7 @@ import { showFacts } from '../desk/show-facts.ts';
 import { withdrawOverlay } from '../desk/withdraw-overlay.ts';
 import { anyAnswer } from './animal-schemas.ts';
 import { sendFaults } from './errors.ts';
+import { languageCode } from './language-code.ts';
 import type { App, Doors } from './types.ts';
 
 const closed = { additionalProperties: false } as const;
@@ -80,10 +82,7 @@ export function overlayRoutes(app: App, doors: Doors): void {
       schema: {
         tags,
         summary: 'Every value the branch set, with who, when and why, as A4 pages',
-        querystring: Type.Object(
-          { language: Type.Optional(Type.Union([Type.Literal('en'), Type.Literal('de')])) },
-          closed,
-        ),
+        querystring: Type.Object({ language: Type.Optional(languageCode) }, closed),
       },
     },
     async (request, reply) => {

@@ -1,4 +1,5 @@
 // What prey animals are called at the desk, in each language; the sizes stand in data/prey.json.
+import { type Language, spokenIn } from '../../shared/languages.ts';
 import type { Spoken } from '../care-facts.ts';
 
 export const preyWords: Readonly<Record<string, Spoken>> = {
@@ -21,5 +22,5 @@ export const preyWords: Readonly<Record<string, Spoken>> = {
 };
 
 /** The word, or what somebody wrote by hand as it stands. */
-export const sayPrey = (preyId: string, language: 'en' | 'de'): string =>
-  Object.hasOwn(preyWords, preyId) ? (preyWords[preyId]?.[language] ?? preyId) : preyId;
+export const sayPrey = (preyId: string, language: Language): string =>
+  Object.hasOwn(preyWords, preyId) ? spokenIn(preyWords[preyId]!, language) : preyId;

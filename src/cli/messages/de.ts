@@ -1,6 +1,8 @@
 // Every sentence of the terminal program in German; the type demands that none is missing.
+
 import type { PlaceId } from '../../physics/answer.ts';
-import type { Messages, Season } from './en.ts';
+import { said } from '../../shared/languages.ts';
+import type { Messages } from './en.ts';
 
 const places: Readonly<Record<PlaceId, string>> = {
   'basking-surface': 'Sonnenplatz, Fläche',
@@ -20,7 +22,7 @@ const places: Readonly<Record<PlaceId, string>> = {
 export const de: Messages = {
   places,
   verdicts: { holds: 'ERFÜLLT', fails: 'VERFEHLT', 'not-known': 'OFFEN' },
-  season: (season: Season): string => (season === 'winter' ? 'kältester Tag' : 'heißester Tag'),
+  season: said('{0, select, winter {kältester Tag} other {heißester Tag}}', 'de'),
 
   help: {
     usage: 'Aufruf:',
@@ -79,7 +81,7 @@ export const de: Messages = {
 
   check: {
     sound: (file) => `${file} ist eine einwandfreie Terrariendatei.`,
-    faults: (count, file) => (count === 1 ? `1 Fehler in ${file}:` : `${count} Fehler in ${file}:`),
+    faults: (count, file) => `${count} Fehler in ${file}:`,
     standardInput: 'der Standardeingabe',
     commandLine: 'der Befehlszeile',
     allowed: 'erlaubt',
@@ -117,10 +119,8 @@ export const de: Messages = {
     notes: 'Anmerkungen des Modells',
     othersHold: (count) => `${count} weitere sind erfüllt.`,
     memory: '* aus dem Gedächtnis, gängige Praxis oder unsere Wahl; keine Seite wurde dafür gelesen.',
-    headline: (first, more) =>
-      first === null
-        ? 'Jede Anforderung ist im Winter, im Sommer und dazwischen erfüllt.'
-        : `${first}${more > 0 ? ` und ${more} weitere` : ''}.`,
+    headlineHolds: 'Jede Anforderung ist im Winter, im Sommer und dazwischen erfüllt.',
+    headline: said('{0}{1, plural, =0 {} other { und # weitere}}.', 'de'),
     celsiusReasons: 'Gründe in °C.',
     basis: (members, seed) =>
       `Antwort eines Modells über ${members} mögliche Kästen (Startwert ${seed}), keine Messung. Das leere Zuhause mit Messwerten prüfen, bevor das Tier einzieht.`,
@@ -142,10 +142,10 @@ export const de: Messages = {
     },
     fine: 'Der Boden ist überall und den ganzen Tag wie gewünscht.',
     mostly: 'Kein Ende ist länger zu kalt oder zu warm; einzelne Stellen sind es.',
-    trouble: (kind, part, span) => {
-      const where = part === 'middle' ? 'in der Mitte' : part === 'warm' ? 'am warmen Ende' : 'am kühlen Ende';
-      return `${kind === 'cold' ? 'Zu kalt' : 'Zu warm'} ${where} ${span}.`;
-    },
+    trouble: said(
+      'Zu {0, select, cold {kalt} other {warm}} {1, select, middle {in der Mitte} warm {am warmen Ende} other {am kühlen Ende}} {2}.',
+      'de',
+    ),
     allDay: 'den ganzen Tag',
     fromTo: (from, to) => `von ${from} bis ${to}`,
     ownScale: (low, high) => `Skala: ${low} bis ${high}`,
@@ -176,11 +176,12 @@ export const de: Messages = {
       fix: 'Prüfen, ob es die richtige Datei ist.',
     }),
     notText: (name) => ({ say: `${name} ist kein Text in UTF-8.`, fix: 'Als JSON in UTF-8 speichern.' }),
+    notJsonEnd: (line, column) => ({
+      say: `Am Ende, Zeile ${line}, Spalte ${column}, hört es auf, JSON zu sein: etwas ist nicht geschlossen.`,
+      fix: 'Jedes Anführungszeichen und jede Klammer schließen.',
+    }),
     notJson: (line, column, found) => ({
-      say:
-        found === ''
-          ? `Am Ende, Zeile ${line}, Spalte ${column}, hört es auf, JSON zu sein: etwas ist nicht geschlossen.`
-          : `In Zeile ${line}, Spalte ${column}, bei ${found}, hört es auf, JSON zu sein.`,
+      say: `In Zeile ${line}, Spalte ${column}, bei ${found}, hört es auf, JSON zu sein.`,
       fix: 'Kurz davor fehlt ein Komma, ein Anführungszeichen oder eine Klammer, oder eines ist zu viel.',
     }),
     twice: (line, column, key) => ({

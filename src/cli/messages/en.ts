@@ -1,6 +1,7 @@
 // Every sentence of the terminal program in English. The shape of this object is what a language must give.
 // Leaves out: faults and verdicts, which come from the pure rooms with their own words.
 import type { PlaceId } from '../../physics/answer.ts';
+import { said } from '../../shared/languages.ts';
 
 export type Season = 'winter' | 'summer';
 
@@ -22,7 +23,7 @@ const places: Readonly<Record<PlaceId, string>> = {
 export const en = {
   places,
   verdicts: { holds: 'HOLDS', fails: 'FAILS', 'not-known': 'NOT KNOWN' },
-  season: (season: Season): string => (season === 'winter' ? 'coldest day' : 'hottest day'),
+  season: said<[season: Season]>('{0, select, winter {coldest day} other {hottest day}}'),
 
   help: {
     usage: 'Usage:',
@@ -80,8 +81,7 @@ export const en = {
 
   check: {
     sound: (file: string): string => `${file} is a sound enclosure file.`,
-    faults: (count: number, file: string): string =>
-      count === 1 ? `1 thing to mend in ${file}:` : `${count} things to mend in ${file}:`,
+    faults: said<[count: number, file: string]>('{0, plural, one {# thing} other {# things}} to mend in {1}:'),
     standardInput: 'standard input',
     commandLine: 'the command line',
     allowed: 'allowed',
@@ -119,12 +119,10 @@ export const en = {
     map: (season: string, low: string, high: string): string =>
       `Gradient map of the floor, ${season}, room ${low} to ${high}`,
     notes: 'Notes of the model',
-    othersHold: (count: number): string => (count === 1 ? '1 other need holds.' : `${count} other needs hold.`),
+    othersHold: said<[count: number]>('{0, plural, one {# other need holds.} other {# other needs hold.}}'),
     memory: '* from memory, common practice or our choice; no page was read for it.',
-    headline: (first: string | null, more: number) =>
-      first === null
-        ? 'Every need is met in winter, in summer and between.'
-        : `${first}${more > 0 ? ` and ${more} more` : ''}.`,
+    headlineHolds: 'Every need is met in winter, in summer and between.',
+    headline: said<[first: string, more: number]>('{0}{1, plural, =0 {} other { and # more}}.'),
     celsiusReasons: 'Reasons are in °C.',
     basis: (members: number, seed: number): string =>
       `A model's answer over ${members} possible boxes (seed ${seed}), not a measurement. Prove the home empty with readings before the animal moves in.`,
@@ -146,10 +144,9 @@ export const en = {
     },
     fine: 'The floor is as wanted everywhere, all day.',
     mostly: 'No end is too cold or too warm for long; single cells are.',
-    trouble: (kind: 'cold' | 'warm', part: 'warm' | 'middle' | 'cool', span: string): string => {
-      const where = part === 'middle' ? 'in the middle' : part === 'warm' ? 'at the warm end' : 'at the cool end';
-      return `Too ${kind} ${where} ${span}.`;
-    },
+    trouble: said<[kind: 'cold' | 'warm', part: 'warm' | 'middle' | 'cool', span: string]>(
+      'Too {0, select, cold {cold} other {warm}} {1, select, middle {in the middle} warm {at the warm end} other {at the cool end}} {2}.',
+    ),
     allDay: 'all day',
     fromTo: (from: string, to: string): string => `from ${from} to ${to}`,
     ownScale: (low: string, high: string): string => `Scale: ${low} to ${high}`,
@@ -180,11 +177,12 @@ export const en = {
       fix: 'Check that it is the right file.',
     }),
     notText: (name: string) => ({ say: `${name} is not text in UTF-8.`, fix: 'Save it as UTF-8 JSON.' }),
+    notJsonEnd: (line: number, column: number) => ({
+      say: `It stops being JSON at its end, line ${line}, column ${column}: something is not closed.`,
+      fix: 'Close every quote and bracket.',
+    }),
     notJson: (line: number, column: number, found: string) => ({
-      say:
-        found === ''
-          ? `It stops being JSON at its end, line ${line}, column ${column}: something is not closed.`
-          : `It stops being JSON at line ${line}, column ${column}, at ${found}.`,
+      say: `It stops being JSON at line ${line}, column ${column}, at ${found}.`,
       fix: 'Look for a missing or extra comma, quote or bracket just before this place.',
     }),
     twice: (line: number, column: number, key: string) => ({

@@ -1,5 +1,5 @@
 // The sentences of the manual page and of completion, in English and German.
-import type { Language } from '../display.ts';
+import { bookIn, type Language } from '../../shared/languages.ts';
 import type { ManualWords } from '../manual.ts';
 
 interface ShellWords extends ManualWords {
@@ -114,4 +114,5 @@ const de: ShellWords = {
   ],
 };
 
-export const shellWords = (language: Language): ShellWords => (language === 'de' ? de : en);
+export const shellWords = (language: Language): ShellWords =>
+  bookIn<ShellWords>('terminal.manual', language, { en, de });

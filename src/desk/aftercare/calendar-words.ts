@@ -14,4 +14,4 @@ export const calendarWords = {
     done: 'Erledigt',
     'set-aside': 'Nicht nötig',
   },
-} as const;
+};

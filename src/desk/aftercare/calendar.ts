@@ -8,6 +8,7 @@ import type { AnimalLanguage } from '../../animal/words/say.ts';
 import { sayDay } from '../../animal/words/say.ts';
 import { sayTask } from '../../proving/aftercare/words/say.ts';
 import type { DueTaskRow } from '../../records/aftercare.ts';
+import { bookIn } from '../../shared/languages.ts';
 import { calendarWords } from './calendar-words.ts';
 
 export interface CalendarTask {
@@ -32,7 +33,7 @@ export const entryUid = (calendarName: string, key: string): string =>
   `${calendarName}-${createHash('sha256').update(key).digest('hex').slice(0, 16)}@warmstead`;
 
 export function calendarOf(tasks: readonly CalendarTask[], choice: CalendarChoice): string {
-  const words = calendarWords[choice.language];
+  const words = bookIn('calendar', choice.language, calendarWords);
   const kept = numberOf(choice.care.aftercare, 'keptOnTrackDays');
   const calendar = ical({
     name: choice.to === 'desk' ? words.deskName : words.keeperName,
@@ -66,7 +67,7 @@ export function calendarOf(tasks: readonly CalendarTask[], choice: CalendarChoic
 const midnightUtc = (day: string): Date => new Date(dayNumber(day) * 86_400_000);
 
 function wordsOf({ row, title }: CalendarTask, { to, language }: CalendarChoice) {
-  const words = calendarWords[language];
+  const words = bookIn('calendar', language, calendarWords);
   const { blanks, ask } = row.task as { blanks: Record<string, string | number>; ask: never[] };
   const said = sayTask({ kind: row.kind as never, blanks, ask }, language, to);
   const named = to === 'desk' && title !== '' ? `${said.title} · ${title}` : said.title;

@@ -1,9 +1,11 @@
 // Everything a pack tells of, from the thread of its placement: the animal, the home and its proof, what was decided.
 // Leaves out the figures, which a worker computes.
+
 import type { Place } from '../../husbandry/law-rule.ts';
 import { noStandard } from '../../husbandry/usual-standard.ts';
 import { requirementIds } from '../../proving/release/requirement.ts';
 import { sayRequirement } from '../../proving/release/words/say.ts';
+import { languageCodes } from '../../shared/languages.ts';
 import { good, type Result } from '../../shared/result.ts';
 import type { DeskContext } from '../desk-context.ts';
 import { homeOf } from '../home-of-enquiry.ts';
@@ -11,7 +13,6 @@ import { type PlacementThread, placementThread } from '../placement-thread.ts';
 import { usedShopValues } from '../plan-enclosure.ts';
 import type { PlanJob } from '../plan-job.ts';
 import type { PackAnimal, PackOverride, PackSubject } from './pack-subject.ts';
-import { packLanguages } from './words/books.ts';
 
 export interface Gathered {
   readonly subject: PackSubject;
@@ -73,6 +74,6 @@ const overridesOf = ({ said }: PlacementThread): readonly PackOverride[] =>
   requirementIds.flatMap((id) => {
     const one = said.overrides[id];
     if (one === undefined) return [];
-    const what = Object.fromEntries(packLanguages.map((language) => [language, sayRequirement(id, language).title]));
+    const what = Object.fromEntries(languageCodes().map((language) => [language, sayRequirement(id, language).title]));
     return [{ what, why: one.reason, by: one.by, on: one.at.slice(0, 10) }];
   });

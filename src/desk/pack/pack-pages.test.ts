@@ -3,15 +3,16 @@ import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
+import { type Language, ownLanguages } from '../../shared/languages.ts';
 import type { PackFigures } from './pack-job.ts';
 import { mostPages, packPages, packPaper, packPdf } from './pack-pages.ts';
 import type { PackSubject } from './pack-subject.ts';
 import { cautionsFor } from './parts/danger-part.ts';
 import { exampleFigures, exampleJob, exampleSubject } from './testing/pack-subjects.ts';
 import type { PackUnits } from './tongue.ts';
-import { type PackLanguage, packBooks, packLanguages } from './words/books.ts';
+import { packBook } from './words/books.ts';
 
-const metric = (language: PackLanguage): PackUnits => ({ language, temperature: 'C', length: 'cm', mass: 'g' });
+const metric = (language: Language): PackUnits => ({ language, temperature: 'C', length: 'cm', mass: 'g' });
 const us: PackUnits = { language: 'en', temperature: 'F', length: 'in', mass: 'oz' };
 const known = new Map<string, PackFigures>();
 const figuresOf = (example: string): PackFigures => {
@@ -55,7 +56,7 @@ function longWinded(figures: PackFigures, name: string): PackSubject {
 
 describe('2 to 6 pages', () => {
   const examples = ['wood-1200', 'tub-mat-600', 'tall-wood', 'glass-mesh-900'];
-  test.each(examples.flatMap((example) => packLanguages.map((language) => [example, language] as const)))(
+  test.each(examples.flatMap((example) => ownLanguages.map((language) => [example, language] as const)))(
     '%s in %s',
     (example, language) => {
       const figures = figuresOf(example);
@@ -69,7 +70,7 @@ describe('2 to 6 pages', () => {
     60_000,
   );
 
-  test.each(packLanguages)('the usual pack keeps its drawings large and leaves rows to write in, in %s', (language) => {
+  test.each(ownLanguages)('the usual pack keeps its drawings large and leaves rows to write in, in %s', (language) => {
     const figures = figuresOf('wood-1200');
     const { fit, pages } = packPages(exampleSubject(figures), figures, metric(language));
     expect(fit.tight).toBe(false);
@@ -159,17 +160,17 @@ describe('what stands in it', () => {
     );
   });
 
-  test.each(packLanguages)('every caution of the pack stands in it, in %s', (language) => {
+  test.each(ownLanguages)('every caution of the pack stands in it, in %s', (language) => {
     const words = said(plain, figures, metric(language));
     const cautions = cautionsFor(plain);
     expect(cautions.length).toBeGreaterThan(12);
     for (const one of cautions) {
-      const start = (packBooks[language].danger.cautions[one.id] ?? one.say).slice(0, 40);
+      const start = (packBook(language).danger.cautions[one.id] ?? one.say).slice(0, 40);
       expect(words).toContain(start);
     }
     if (language !== 'en') {
       for (const one of plain.facts.cautions.filter((c) => c.shownAt.includes('pack'))) {
-        expect(packBooks[language].danger.cautions[one.id], one.id).toBeDefined();
+        expect(packBook(language).danger.cautions[one.id], one.id).toBeDefined();
         expect(words).not.toContain(one.say.slice(0, 30));
       }
     }

@@ -3,8 +3,9 @@
 import { type IsoDate, isIsoDate } from '../../animal/calendar.ts';
 import type { Place } from '../../husbandry/law-rule.ts';
 import type { Sourced } from '../../husbandry/need.ts';
+import type { Language } from '../../shared/languages.ts';
 import { type Measure, measureFor, type UnitChoice } from '../../shared/measure.ts';
-import { type PackLanguage, packBooks } from './words/books.ts';
+import { packBook } from './words/books.ts';
 import type { PackWords } from './words/en.ts';
 
 export interface Span {
@@ -14,7 +15,7 @@ export interface Span {
 }
 
 export interface Tongue {
-  readonly language: PackLanguage;
+  readonly language: Language;
   readonly w: PackWords;
   readonly m: Measure;
   readonly day: (day: IsoDate) => string;
@@ -33,7 +34,7 @@ export interface Tongue {
 }
 
 export interface PackUnits {
-  readonly language: PackLanguage;
+  readonly language: Language;
   readonly temperature: UnitChoice['temperature'];
   readonly length: UnitChoice['length'];
   readonly mass: UnitChoice['mass'];
@@ -52,7 +53,7 @@ export function packUnits(asked: Partial<PackUnits>, place: Place | undefined): 
 /** @returns the tongue, and the list of what it cited so far */
 export function tongueFor(units: PackUnits): { readonly tongue: Tongue; readonly cited: readonly string[] } {
   const { language } = units;
-  const w = packBooks[language];
+  const w = packBook(language);
   const m = measureFor({ ...units, book: language });
   const cited: string[] = [];
   const digits = units.temperature === 'F' ? 0 : 1;

@@ -1,7 +1,6 @@
-// Deutsche Namen der Anforderungen, die die Fachräume auf Englisch benennen; Schlüssel ist der Anfang ihrer Kennung.
-// Fehlt einer, steht der englische Name da. Gründe und Abhilfen sind noch englisch und als solche ausgezeichnet.
+// German names of needs, by the beginning of their id.
 
-const names: Readonly<Record<string, string>> = {
+export const needTitlesDe: Readonly<Record<string, string>> = {
   'basking-surface': 'Sonnenplatz am kältesten Tag',
   'night-warmth': 'Warmes Ende in der kältesten Nacht',
   'cool-end-winter': 'Kühles Ende am Wintertag',
@@ -39,12 +38,3 @@ const names: Readonly<Record<string, string>> = {
   'too-bare': 'Nicht zu groß und kahl für ein Junges',
   planted: 'Bepflanzte Becken sind für später',
 };
-
-/** The name for an id such as "guard-emitter": the longest known beginning; null when none is known. */
-export function germanNeedName(id: string): string | null {
-  for (let end = id.length; end > 0; end = id.lastIndexOf('-', end - 1)) {
-    const name = names[id.slice(0, end)];
-    if (name) return name;
-  }
-  return null;
-}

@@ -1,16 +1,17 @@
 // The HTTP door to the keeper's pack of one placement, as A4 pages.
+
 import { Type } from 'typebox';
 import type { PackUnits } from '../../desk/pack/tongue.ts';
-import { packLanguages } from '../../desk/pack/words/books.ts';
 import { printPack } from '../../desk/print-pack.ts';
 import { sendFaults } from '../errors.ts';
+import { languageCode } from '../language-code.ts';
 import { placementParams } from '../placement-schemas.ts';
 import type { App, Doors } from '../types.ts';
 
 const one = <T extends string>(...words: readonly T[]) => Type.Optional(Type.Union(words.map((w) => Type.Literal(w))));
 
 const packQuery = Type.Object(
-  { language: one(...packLanguages), temperature: one('C', 'F'), length: one('cm', 'in'), mass: one('g', 'oz') },
+  { language: languageCode, temperature: one('C', 'F'), length: one('cm', 'in'), mass: one('g', 'oz') },
   { additionalProperties: false },
 );
 

@@ -3,6 +3,7 @@ import type { Spoken } from '../../animal/care-facts.ts';
 import type { Reason } from '../../animal/reason.ts';
 import { sayPrey } from '../../animal/words/prey.ts';
 import { sayDay, sayReason } from '../../animal/words/say.ts';
+import { spokenIn } from '../../shared/languages.ts';
 import { useSheet } from '../settings/settings-context.tsx';
 
 export interface Saying {
@@ -17,7 +18,7 @@ export function useSaying(): Saying {
   return {
     reason: (why) => sayReason(why, language),
     day: (on) => (on ? sayDay(on, language) : ''),
-    spoken: (text) => text[language],
+    spoken: (text) => spokenIn(text, language),
     prey: (preyId) => sayPrey(preyId, language),
   };
 }

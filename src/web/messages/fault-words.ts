@@ -1,5 +1,7 @@
 // What a refusal says in this person's language: by its code where the language has it, else as it came, marked English.
 // Figures of what was sent and of what is allowed follow the sentence; the English has them in its own words.
+
+import { withDecimals } from '../../proving/words/say-told.ts';
 import type { Fault } from '../../shared/fault.ts';
 import type { Settings } from '../settings/settings.ts';
 import { wordOf } from './translate.ts';
@@ -14,9 +16,9 @@ export interface FaultSentence {
 const figures =
   /^[\d.,\s–−×%°<>≤≥-]*(?:(?:to|mm|cm|m|g|kg|oz|in|C|F|K|W|h|s|min|MB|kB|days?)(?![\w])[\d.,\s–−×%°-]*)*$/;
 
-const numbersOf = (text: string, decimal: string): string | null => {
+const numbersOf = (text: string, language: string): string | null => {
   if (!/\d/.test(text) || !figures.test(text)) return null;
-  return text.replace(/(\d) to (\d)/g, '$1–$2').replace(/(?<=\d)\.(?=\d)/g, decimal);
+  return withDecimals(text.replace(/(\d) to (\d)/g, '$1–$2'), language);
 };
 
 /** The English of a refusal; figures of what is allowed are named where its sentences leave them out. */
@@ -34,7 +36,7 @@ export function faultSentence(fault: Fault, settings: Pick<Settings, 'book'>): F
   if (say === null) return { text: english, lang: 'en' };
   const of = (key: string, text: string): string | null => {
     const label = wordOf(settings.book, key);
-    const value = numbersOf(text, ',');
+    const value = numbersOf(text, settings.book);
     return label === null || value === null ? null : label.replace('{value}', value);
   };
   const more = [of('fault.gotWord', fault.got), of('fault.allowedWord', fault.allowed)].filter(Boolean);

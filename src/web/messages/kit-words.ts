@@ -3,17 +3,16 @@
 import type { FaultCase } from '../../husbandry/fact-tables.ts';
 import { type RefusalSays, withoutWatts } from '../../planning/kit/refusal.ts';
 import type { FellOut, SearchAnswer, WeakestNeed } from '../../planning/search/search-answer.ts';
-import { germanNeedName } from '../../planning/words/need-titles-de.ts';
+import { needTitleIn } from '../../planning/words/need-titles.ts';
 import type { Measure } from '../settings/measure.ts';
 import { type NeedSentence, needWords, sentence } from './need-words.ts';
 import { factWordsOf, type Translate } from './translate.ts';
 
 const english = (measure: Measure): boolean => measure.settings.book === 'en';
-const inGerman = (measure: Measure): boolean => measure.settings.book === 'de';
 
 export function needTitle(id: string, title: string, measure: Measure): NeedSentence {
   if (english(measure)) return { text: title, lang: undefined };
-  const text = inGerman(measure) ? germanNeedName(id) : null;
+  const text = needTitleIn(id, measure.settings.book);
   return text === null ? { text: title, lang: 'en' } : { text, lang: undefined };
 }
 

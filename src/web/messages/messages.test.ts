@@ -1,12 +1,11 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
+import { blanksOf } from '../../shared/pattern.ts';
 import { de } from './de.ts';
 import { en, type MessageKey } from './en.ts';
-import { bookCodes, bookOf, filled, languageName } from './translate.ts';
+import { languageName, taughtBook } from './translate.ts';
 
-const blanksOf = (message: string): readonly string[] =>
-  [...message.matchAll(/\{(\w+)\}/g)].map((m) => m[1] ?? '').sort();
 const web = join(import.meta.dirname, '..');
 
 describe('message books', () => {
@@ -36,26 +35,15 @@ describe('message books', () => {
   });
 });
 
-describe('filled', () => {
-  it('fills every blank and leaves an unknown one visible', () => {
-    expect(filled('{a} and {b} and {a}', { a: 1, b: 'two' })).toBe('1 and two and 1');
-    expect(filled('{a} and {c}', { a: 1 })).toBe('1 and {c}');
-  });
-});
-
 describe('a further language', () => {
-  it('is one file named by its code', () => {
-    const files = readdirSync(import.meta.dirname).filter((name) => /^[a-z]{2}\.ts$/.test(name));
-    expect(bookCodes).toEqual(files.map((name) => name.slice(0, 2)).sort());
-    expect(bookCodes.map(languageName)).toEqual(['Deutsch', 'English']);
-  });
-
-  it('says in English what it leaves open', async () => {
-    const book = await bookOf('fr', {
-      './en.ts': async () => ({ en }),
-      './fr.ts': async () => ({ fr: { 'tool.undo': 'Annuler' } }),
-    });
+  it('says in English what it leaves open, and refusals by their code', () => {
+    const book = taughtBook(en, { 'web:tool.undo': 'Annuler', 'fault:ENC_RANGE': 'Non.', 'pack:title': 'Dossier' });
     expect(book['tool.undo']).toBe('Annuler');
     expect(book['tool.redo']).toBe(en['tool.redo']);
+    expect(Object.keys(book).filter((key) => !(key in en))).toEqual(['fault.ENC_RANGE']);
+  });
+
+  it('is called what it calls itself', () => {
+    expect(['de', 'en', 'fr'].map(languageName)).toEqual(['Deutsch', 'English', 'Français']);
   });
 });

@@ -1,7 +1,7 @@
 // What a need is called in this language, and which language that is.
 import type { NeedVerdict } from '../../husbandry/need.ts';
-import { germanNeedName } from '../../planning/words/need-titles-de.ts';
-import type { Language } from '../settings/settings.ts';
+import { needTitleIn } from '../../planning/words/need-titles.ts';
+import type { Language } from '../../shared/languages.ts';
 
 export interface NeedName {
   readonly text: string;
@@ -11,6 +11,6 @@ export interface NeedName {
 
 export function needName(need: NeedVerdict, language: Language): NeedName {
   if (language === 'en') return { text: need.title, lang: undefined };
-  const text = germanNeedName(need.id);
+  const text = needTitleIn(need.id, language);
   return text === null ? { text: need.title, lang: 'en' } : { text, lang: undefined };
 }

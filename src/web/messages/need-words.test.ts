@@ -15,7 +15,7 @@ import { powerCutSteps } from '../../planning/faults/power-cut.ts';
 import { rehearsals } from '../../planning/faults/rehearsals.ts';
 import { refusals } from '../../planning/kit/refusal.ts';
 import { planEnclosure } from '../../planning/plan.ts';
-import { germanSaying, germanSayings } from '../../proving/words/german-saying.ts';
+import { germanSayings, sayingIn } from '../../proving/words/say-told.ts';
 import { loadFacts } from '../../records/facts.ts';
 import { measureFor } from '../settings/measure.ts';
 import { needWords } from './need-words.ts';
@@ -51,11 +51,11 @@ describe('what needs say in German', () => {
     for (const { id, played } of rehearsals) {
       const found = facts.faultCases.find((one) => one.id === id)!;
       expect([words[found.title], words[found.guard]], id).not.toContain(undefined);
-      expect(germanSaying(played, {}), played.en).not.toBeNull();
+      expect(sayingIn(played, {}, 'de'), played.en).not.toBeNull();
     }
-    for (const say of Object.values(refusals)) expect(germanSaying(say, {}), say.en).not.toBeNull();
+    for (const say of Object.values(refusals)) expect(sayingIn(say, {}, 'de'), say.en).not.toBeNull();
     for (const say of [guardSayings.cutOut('30.0'), guardSayings.foam('25')])
-      expect(germanSaying(say, {})).not.toBeNull();
+      expect(sayingIn(say, {}, 'de')).not.toBeNull();
     expect(powerCutSteps.length).toBeGreaterThan(5);
   });
 
@@ -72,7 +72,7 @@ describe('what needs say in German', () => {
         for (const standard of [null, ...Object.values(facts.standards)])
           for (const told of judgeEnclosure(enclosure, species, standard, facts).flatMap(toldOf)) {
             said += 1;
-            if (germanSaying(told, {}) === null) open.add(JSON.stringify(told));
+            if (sayingIn(told, {}, 'de') === null) open.add(JSON.stringify(told));
           }
     expect([...open]).toEqual([]);
     expect(said).toBeGreaterThan(1000);

@@ -2,7 +2,7 @@
 // A sentence without a code, or without words for its code, stays English and is marked so.
 import type { Told, ToldNeed } from '../../husbandry/coded.ts';
 import type { NeedVerdict } from '../../husbandry/need.ts';
-import { germanOf, withCommas } from '../../proving/words/german-saying.ts';
+import { toldIn, withDecimals } from '../../proving/words/say-told.ts';
 import type { Measure } from '../settings/measure.ts';
 import { proseInUnits } from '../settings/prose-units.ts';
 import { factWordsOf } from './translate.ts';
@@ -30,10 +30,10 @@ const asSentence = ({ text, lang }: NeedSentence): NeedSentence => ({
 export function sentence(told: Told | null | undefined, english: string, measure: Measure): NeedSentence {
   const { book } = measure.settings;
   if (book === 'en') return { text: proseInUnits(english, measure), lang: undefined };
-  const german = book === 'de' ? germanOf(told, english, factWordsOf(book)) : null;
-  return german === null
+  const other = toldIn(told, english, factWordsOf(book), book);
+  return other === null
     ? { text: proseInUnits(english, measure), lang: 'en' }
-    : { text: withCommas(proseInUnits(german, measure)), lang: undefined };
+    : { text: withDecimals(proseInUnits(other, measure), book), lang: undefined };
 }
 
 export function needWords(need: NeedVerdict, measure: Measure): NeedWords {

@@ -1,53 +1,85 @@
-// Finds the words for a key in the chosen language and fills in its blanks. One file a language, named by its code
-// (en.ts, de.ts): a file put beside them is offered by itself. Only the language in use is fetched.
-// Leaves out numbers and units: they come written already (settings/measure.ts).
-import type { FactWords } from '../../husbandry/fact-words.ts';
+// Finds the words for a key in the chosen language and fills in its blanks. English and German have a book here; any
+// further language is one file that the shop's computer reads (data/languages/xx.json) and hands out. Only the language in
+// use is fetched. Leaves out numbers and units: they come written already (settings/measure.ts).
+import { type FactWords, taughtFacts } from '../../husbandry/fact-words.ts';
+import { ownLanguages, teachLanguage, type Words } from '../../shared/languages.ts';
+import { type Blanks, filledPattern } from '../../shared/pattern.ts';
 import type { MessageBook, MessageKey } from './en.ts';
 
-export type Translate = (key: MessageKey, blanks?: Readonly<Record<string, string | number>>) => string;
+export type Translate = (key: MessageKey, blanks?: Blanks) => string;
 
 type Book = Readonly<Record<string, string>>;
 
 const files = import.meta.glob<Readonly<Record<string, Book>>>('./??.ts');
 const factFiles = import.meta.glob<FactWords>('../../../data/words/??.json', { import: 'default' });
 
-/** Codes of the languages there is a file for, e.g. ["de", "en"]. */
-export const bookCodes: readonly string[] = Object.keys(files).map((path) => path.slice(2, 4));
-
-/** These hold every key, by their type; any other may leave some to English. */
-const complete = ['en', 'de'];
 const loaded = new Map<string, MessageBook>();
 const loadedFacts = new Map<string, FactWords>();
+let known: readonly string[] = [...ownLanguages].sort();
+let asked: Promise<readonly string[]> | null = null;
 
-/** The words of one language; what a third one leaves open is said in English. */
-export async function bookOf(code: string, from: typeof files = files): Promise<MessageBook> {
-  const own = (await from[`./${code}.ts`]?.())?.[code] ?? {};
-  if (complete.includes(code)) return own as MessageBook;
-  return { ...(await bookOf('en', from)), ...own } as MessageBook;
+/** Codes of the languages known so far, e.g. ["de", "en"]. */
+export const knownLanguages = (): readonly string[] => known;
+
+/** Asks the shop's computer which languages files brought; those of the books where it cannot be reached. */
+export function findLanguages(): Promise<readonly string[]> {
+  asked ??= fetched<readonly string[]>('/api/languages')
+    .then((codes) => {
+      known = [...codes].sort();
+      return known;
+    })
+    .catch(() => {
+      asked = null;
+      return known;
+    });
+  return asked;
 }
 
-/** Fetches the words of a language once; an unknown code is English. Must be done before translateFor. */
+async function fetched<T>(path: string): Promise<T> {
+  const response = await fetch(path);
+  if (!response.ok) throw new Error(`${path}: ${response.status}`);
+  return (await response.json()) as T;
+}
+
+const bookOf = async (code: string): Promise<MessageBook> =>
+  ((await files[`./${code}.ts`]?.())?.[code] ?? {}) as MessageBook;
+
+/** The English book with what a file says instead, and its words for refusals as "fault.CODE". */
+export function taughtBook(english: MessageBook, words: Words): MessageBook {
+  const own = Object.entries(words).flatMap(([key, said]) => {
+    if (key.startsWith('web:')) return [[key.slice('web:'.length), said]];
+    return key.startsWith('fault:') ? [[`fault.${key.slice('fault:'.length)}`, said]] : [];
+  });
+  return { ...english, ...Object.fromEntries(own) };
+}
+
+/** Fetches the words of a language once; one that cannot be had is English. Must be done before translateFor. */
 export async function loadBook(code: string): Promise<void> {
   if (loaded.has(code)) return;
-  const [book, facts] = await Promise.all([bookOf(code), factFiles[`../../../data/words/${code}.json`]?.()]);
-  loadedFacts.set(code, { ...book, ...facts });
-  loaded.set(code, book);
+  if (ownLanguages.includes(code)) {
+    const [book, facts] = await Promise.all([bookOf(code), factFiles[`../../../data/words/${code}.json`]?.()]);
+    loadedFacts.set(code, { ...facts });
+    loaded.set(code, book);
+    return;
+  }
+  const [english, words] = await Promise.all([
+    bookOf('en'),
+    fetched<Words>(`/api/languages/${code}`).catch((): Words => ({})),
+  ]);
+  teachLanguage(code, words);
+  loadedFacts.set(code, taughtFacts(words));
+  loaded.set(code, taughtBook(english, words));
 }
 
-/** The texts of data/ in a language: from its file of data/words, or from its book. Empty for English. */
+/** The texts of data/ in a language. Empty for English. */
 export const factWordsOf = (code: string): FactWords => loadedFacts.get(code) ?? {};
 
 export const isLoaded = (code: string): boolean => loaded.has(code);
 
-/** Replaces {name} by its blank; a blank that was not handed stays visible as {name}. */
-export function filled(message: string, blanks: Readonly<Record<string, string | number>>): string {
-  return message.replace(/\{(\w+)\}/g, (all, name: string) => (name in blanks ? String(blanks[name]) : all));
-}
-
 export function translateFor(code: string): Translate {
   const book = loaded.get(code);
   if (book === undefined) throw new Error(`the words of "${code}" were not loaded`);
-  return (key, blanks) => (blanks ? filled(book[key], blanks) : book[key]);
+  return (key, blanks) => (blanks ? filledPattern(book[key], blanks, code) : book[key]);
 }
 
 /** True when the key stands in the books: for keys made from an id that comes from data. */

@@ -1,12 +1,11 @@
 // Fetches the pack of a placement as a file that the browser can open.
 import type { Asked } from '../animal/animal-api.ts';
 import type { Settings } from '../settings/settings.ts';
-import type { PackLanguage } from './pack-languages.ts';
 
 /** @returns the address of the file inside this page; whoever asked lets it go again */
 export async function fetchPack(
   placementId: string,
-  language: PackLanguage,
+  language: string,
   { temperature, length, mass }: Settings,
 ): Promise<Asked<string>> {
   const query = new URLSearchParams({ language, temperature, length, mass });

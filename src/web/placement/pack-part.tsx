@@ -7,15 +7,16 @@ import type { Asked } from '../animal/animal-api.ts';
 import { languageName } from '../messages/translate.ts';
 import { Faults } from '../proof/faults.tsx';
 import { useSheet } from '../settings/settings-context.tsx';
+import { useLanguageCodes } from '../settings/use-language-codes.ts';
 import { fetchPack } from './pack-api.ts';
-import { type PackLanguage, packLanguages } from './pack-languages.ts';
 import type { PlacementSheet } from './placement-api.ts';
 
-type Made = { readonly language: PackLanguage; readonly answer: Asked<string> };
+type Made = { readonly language: string; readonly answer: Asked<string> };
 
 export function PackPart({ sheet }: { readonly sheet: PlacementSheet }) {
   const { t, settings } = useSheet();
-  const [language, setLanguage] = useState<PackLanguage>(settings.language);
+  const [language, setLanguage] = useState(settings.language);
+  const codes = useLanguageCodes();
   const [busySince, setBusySince] = useState<number | null>(null);
   const [made, setMade] = useState<Made | null>(null);
   const seconds = useSecondsSince(busySince);
@@ -42,9 +43,9 @@ export function PackPart({ sheet }: { readonly sheet: PlacementSheet }) {
           id="pack-language"
           className="text-input"
           value={language}
-          onChange={(event) => setLanguage(event.target.value as PackLanguage)}
+          onChange={(event) => setLanguage(event.target.value)}
         >
-          {packLanguages.map((code) => (
+          {codes.map((code) => (
             <option key={code} value={code}>
               {languageName(code)}
             </option>

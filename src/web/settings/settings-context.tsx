@@ -1,9 +1,9 @@
 // Hands every component this person's settings, the way quantities are written and the words.
 import { createContext, type ReactNode, useContext, useEffect, useMemo, useState } from 'react';
 import { factWord, inWords } from '../../husbandry/fact-words.ts';
-import { factWordsOf, isLoaded, loadBook, type Translate, translateFor } from '../messages/translate.ts';
+import { factWordsOf, findLanguages, isLoaded, loadBook, type Translate, translateFor } from '../messages/translate.ts';
 import { type Measure, measureFor } from './measure.ts';
-import { languageOfBook, loadSettings, type Settings, saveSettings } from './settings.ts';
+import { languageToAskFor, loadSettings, type Settings, saveSettings } from './settings.ts';
 
 interface SheetContext {
   readonly settings: Settings;
@@ -20,6 +20,16 @@ const Context = createContext<SheetContext | null>(null);
 
 export function SettingsProvider({ children }: { readonly children: ReactNode }) {
   const [settings, setSettings] = useState(loadSettings);
+  const [wish] = useState(languageToAskFor);
+  useEffect(() => {
+    if (wish === null) return;
+    const read = async () => {
+      if (!(await findLanguages()).includes(wish)) return;
+      await loadBook(wish);
+      setSettings((now) => ({ ...now, book: wish, language: wish }));
+    };
+    void read();
+  }, [wish]);
   useEffect(() => {
     saveSettings(settings);
     document.documentElement.lang = settings.book;
@@ -32,7 +42,7 @@ export function SettingsProvider({ children }: { readonly children: ReactNode })
         const set = () =>
           setSettings((now) => {
             const next = { ...now, ...part };
-            return { ...next, language: languageOfBook(next.book) };
+            return { ...next, language: next.book };
           });
         // The sheet stays in the old language until the words of the new one are here.
         if (part.book === undefined || isLoaded(part.book)) set();

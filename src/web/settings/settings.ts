@@ -1,18 +1,16 @@
 // How this person likes the sheet: language, units, light or dark. Kept on the device, never sent anywhere.
 // Leaves out everything about a placement.
-import { bookCodes } from '../messages/translate.ts';
+import { type Language, ownLanguages } from '../../shared/languages.ts';
 
-/** Languages that the reasons of the pure rooms are written in. */
-export type Language = 'en' | 'de';
+export type { Language };
 export type TemperatureUnit = 'C' | 'F';
 export type LengthUnit = 'cm' | 'in';
 export type MassUnit = 'g' | 'oz';
 export type Sheet = 'auto' | 'light' | 'dark';
 
 export interface Settings {
-  /** Language of the screens, the code of a file of messages/. */
-  readonly book: string;
-  /** Language of the reasons; English where a language of screens has none of its own. */
+  /** Language of the screens, the prints and the reasons. */
+  readonly book: Language;
   readonly language: Language;
   readonly temperature: TemperatureUnit;
   readonly length: LengthUnit;
@@ -22,14 +20,14 @@ export interface Settings {
 
 const storageKey = 'warmstead-settings-1';
 
-/** What a first visitor gets: the browser's language; US English reads °F and inches. */
+/** What a first visitor gets: the browser's language where a book speaks it; US English reads °F and inches. */
 export function firstSettings(browserLanguage: string): Settings {
   const us = browserLanguage === 'en-US';
   const code = browserLanguage.slice(0, 2).toLowerCase();
-  const book = bookCodes.includes(code) ? code : 'en';
+  const book = ownLanguages.includes(code) ? code : 'en';
   return {
     book,
-    language: languageOfBook(book),
+    language: book,
     temperature: us ? 'F' : 'C',
     length: us ? 'in' : 'cm',
     // Snakes are weighed in grams there too: common practice.
@@ -38,11 +36,7 @@ export function firstSettings(browserLanguage: string): Settings {
   };
 }
 
-export const languageOfBook = (book: string): Language => (book === 'de' ? 'de' : 'en');
-
 const allowed = {
-  book: bookCodes,
-  language: ['en', 'de'],
   temperature: ['C', 'F'],
   length: ['cm', 'in'],
   mass: ['g', 'oz'],
@@ -53,13 +47,14 @@ const allowed = {
 export function settingsFrom(raw: unknown, fallback: Settings): Settings {
   if (typeof raw !== 'object' || raw === null) return fallback;
   const row = raw as Record<string, unknown>;
-  const pick = <K extends keyof Settings>(key: K): Settings[K] =>
+  const pick = <K extends keyof typeof allowed>(key: K): Settings[K] =>
     (allowed[key] as readonly unknown[]).includes(row[key]) ? (row[key] as Settings[K]) : fallback[key];
-  // Settings kept before there were books name the language only.
-  const book = typeof row.book === 'string' ? pick('book') : pick('language');
+  // Settings kept before there were books name the language only. A code without words is read in English.
+  const kept = row.book ?? row.language;
+  const book = typeof kept === 'string' && /^[a-z]{2}$/.test(kept) ? kept : fallback.book;
   return {
     book,
-    language: languageOfBook(book),
+    language: book,
     temperature: pick('temperature'),
     length: pick('length'),
     mass: pick('mass'),
@@ -73,6 +68,16 @@ export function loadSettings(): Settings {
     return settingsFrom(JSON.parse(localStorage.getItem(storageKey) ?? 'null'), fallback);
   } catch {
     return fallback;
+  }
+}
+
+/** The browser's language when this is a first visit and no book speaks it: a file may. Else null. */
+export function languageToAskFor(): string | null {
+  const code = navigator.language.slice(0, 2).toLowerCase();
+  try {
+    return localStorage.getItem(storageKey) === null && !ownLanguages.includes(code) ? code : null;
+  } catch {
+    return null;
   }
 }
 

@@ -1,8 +1,9 @@
 // Language, units, light or dark: a small sheet of choices behind one button.
 import { Dialog, Popover } from 'react-aria-components';
 import { Choice } from '../controls/choice.tsx';
-import { bookCodes, languageName } from '../messages/translate.ts';
+import { languageName } from '../messages/translate.ts';
 import { useSheet } from '../settings/settings-context.tsx';
+import { useLanguageCodes } from '../settings/use-language-codes.ts';
 
 interface ViewChoicesProps {
   readonly anchor: React.RefObject<HTMLButtonElement | null>;
@@ -11,6 +12,7 @@ interface ViewChoicesProps {
 
 export function ViewChoices({ anchor, onClose }: ViewChoicesProps) {
   const { t, settings, change } = useSheet();
+  const codes = useLanguageCodes();
   return (
     <Popover
       className="popover view-popover"
@@ -53,7 +55,7 @@ export function ViewChoices({ anchor, onClose }: ViewChoicesProps) {
           label={t('view.language')}
           value={settings.book}
           onChange={(value) => change({ book: value })}
-          options={bookCodes.map((code) => ({ value: code, text: languageName(code) }))}
+          options={codes.map((code) => ({ value: code, text: languageName(code) }))}
         />
         <Choice
           label={t('view.sheet')}

@@ -112,7 +112,7 @@ export interface AftercareSheet extends Named {
 
 export interface FeedShown {
   readonly id: string;
-  readonly language: 'en' | 'de';
+  readonly language: string;
   readonly at: string;
   readonly by: string;
 }
@@ -153,6 +153,6 @@ export const readOwnFigures = () => ask<OwnFigures>('/api/own-figures');
 /** @param id null: the calendar of the whole branch */
 const feeds = (id: string | null): string => (id === null ? '/api/calendar-feeds' : `${placement(id)}/calendar-feeds`);
 export const listFeeds = () => ask<{ readonly feeds: readonly FeedShown[] }>(feeds(null));
-export const giveFeed = (id: string | null, language: 'en' | 'de') =>
+export const giveFeed = (id: string | null, language: string) =>
   ask<{ readonly id: string; readonly secret: string }>(feeds(id), 'POST', { language });
 export const takeBackFeed = (id: string | null, feedId: string) => ask(`${feeds(id)}/${feedId}/withdraw`, 'POST', {});

@@ -1,8 +1,10 @@
 // Part 1: who and what is handed over, as far as the record knows it.
+
 import { eventsOf, lastOf } from '../../../animal/event.ts';
 import { sayPrey } from '../../../animal/words/prey.ts';
 import { choiceWords } from '../../../animal/words/register.ts';
 import { factOf, rangeOf, wordOf } from '../../../husbandry/species-facts.ts';
+import { spokenIn } from '../../../shared/languages.ts';
 import { type Block, text } from '../blocks.ts';
 import type { PackAnimal, PackSubject } from '../pack-subject.ts';
 import { shortened, type Tongue } from '../tongue.ts';
@@ -39,7 +41,8 @@ function factsOf(animal: PackAnimal, tongue: Tongue): (readonly [string, string]
   const { species, entry, events } = animal;
   const entered = (value: string | undefined): string => {
     if (value === undefined || value === '') return w.notSaid;
-    return choiceWords[value]?.[tongue.language] ?? typed(day(value));
+    const chosen = choiceWords[value];
+    return chosen === undefined ? typed(day(value)) : spokenIn(chosen, tongue.language);
   };
   const mark = [entry.chipNumber, entry.otherMark].filter((one) => one !== undefined && one !== '').join(', ');
   const papers = [entry.paperKind, entry.paperNumber].filter((one) => one !== undefined && one !== '').join(', ');
@@ -149,5 +152,5 @@ function signsToTell({ animal, care }: PackSubject, { language }: Tongue): strin
   const told = care.examination.flatMap((step) =>
     step.signs.filter((sign) => sign.disclose === true && (answers[step.id] ?? []).includes(sign.id)),
   );
-  return told.map((sign) => sign.say[language]).join('; ');
+  return told.map((sign) => spokenIn(sign.say, language)).join('; ');
 }

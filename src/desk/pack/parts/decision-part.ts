@@ -1,5 +1,6 @@
 // Part 9: how it came to this: released by whom, what was overridden and why, whose own values were used, and where each
 // heading that the law of the place asks for stands.
+import { spokenIn } from '../../../shared/languages.ts';
 import { type Block, numberOfPart, type PackPart, text } from '../blocks.ts';
 import type { PackSubject } from '../pack-subject.ts';
 import { shortened, type Tongue } from '../tongue.ts';
@@ -62,7 +63,7 @@ function headings(
   const name = w.lawPlaces[place] ?? place;
   const shown = asked.length > 0 ? asked : care.careHeadings;
   const rows = shown.map(
-    (one) => `${one.say[language]}: ${one.parts.map((part) => numberOfPart(part as PackPart)).join(', ')}`,
+    (one) => `${spokenIn(one.say, language)}: ${one.parts.map((part) => numberOfPart(part as PackPart)).join(', ')}`,
   );
   const rule = facts.law.find((one) => one.effect.kind === 'written-information' && one.places.includes(place));
   const checked = rule ? ` (${w.sources.checked(day(rule.dateChecked))})` : '';

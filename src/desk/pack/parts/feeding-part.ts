@@ -10,6 +10,9 @@ import type { Tongue } from '../tongue.ts';
 
 const preyShown = 3;
 
+const everySaid = (low: string, high: string, { w }: Tongue): string =>
+  low === high ? w.feeding.everyOne(low) : w.feeding.everyIs(low, high);
+
 export function feedingPart(subject: PackSubject, tongue: Tongue): readonly Block[] {
   const { w, m, cite } = tongue;
   const { animal, care, facts } = subject;
@@ -26,7 +29,7 @@ export function feedingPart(subject: PackSubject, tongue: Tongue): readonly Bloc
       w.feeding.every,
       interval === null
         ? w.feeding.nextUnknown
-        : `${w.feeding.everyIs(m.number(interval.low, 0), m.number(interval.high, 0))}${cite(interval)}`,
+        : `${everySaid(m.number(interval.low, 0), m.number(interval.high, 0), tongue)}${cite(interval)}`,
     ],
     [w.feeding.meal, meal === null ? w.feeding.mealUnknown : mealInWords(meal, tongue)],
     [w.feeding.prey, `${prey ?? w.feeding.mealUnknown}${widest}${cite(factIn(care.feeding, 'preyWidthShareFrac'))}`],

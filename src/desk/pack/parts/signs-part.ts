@@ -1,4 +1,5 @@
 // Part 8: which signs send it to the vet at once, which soon, and whom to call.
+import { spokenIn } from '../../../shared/languages.ts';
 import { type Block, text } from '../blocks.ts';
 import type { PackSubject } from '../pack-subject.ts';
 import type { Tongue } from '../tongue.ts';
@@ -12,10 +13,13 @@ export function signsPart(subject: PackSubject, tongue: Tongue): readonly Block[
       kind: 'notice',
       title: `${w.signs.now}${cite(...redFlags)}`,
       lines: [],
-      bullets: redFlags.map((flag) => flag.say[language]),
+      bullets: redFlags.map((flag) => spokenIn(flag.say, language)),
     },
     text(`${w.signs.soon}${cite(...complaints)}:`),
-    { kind: 'list', items: complaints.map((one) => ({ lead: one.title[language], text: one.vet[language] })) },
+    {
+      kind: 'list',
+      items: complaints.map((one) => ({ lead: spokenIn(one.title, language), text: spokenIn(one.vet, language) })),
+    },
     text(`${w.signs.order}${order ? cite(order) : ''}`),
     {
       kind: 'hand',

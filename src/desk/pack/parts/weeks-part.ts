@@ -19,7 +19,7 @@ export function weeksPart(subject: PackSubject, tongue: Tongue): readonly Block[
   const restCite = cite(factIn(feeding, 'restAfterMoveDays'), factIn(feeding, 'handlingRestHours'));
   const start = subject.state === 'released' ? (subject.ended?.on ?? null) : null;
   const day = (from: number, to?: number): string => {
-    const plain = w.weeks.day({ from: String(from), ...(to === undefined || to <= from ? {} : { to: String(to) }) });
+    const plain = to === undefined || to <= from ? w.weeks.day(String(from)) : w.weeks.days(String(from), String(to));
     return start === null ? plain : w.weeks.dated(plain, tongue.day(addDays(start, from)));
   };
   const prey = preyInWords(subject, tongue) ?? w.feeding.mealUnknown;

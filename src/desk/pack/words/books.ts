@@ -1,7 +1,6 @@
-// Which languages a pack is written in. A further one is a file beside en.ts and a line here.
+// The words of a pack in a language.
+import { bookIn, type Language } from '../../../shared/languages.ts';
 import { de } from './de.ts';
 import { en, type PackWords } from './en.ts';
 
-export const packBooks = { en, de } as const satisfies Readonly<Record<string, PackWords>>;
-export type PackLanguage = keyof typeof packBooks;
-export const packLanguages = Object.keys(packBooks) as readonly PackLanguage[];
+export const packBook = (language: Language): PackWords => bookIn<PackWords>('pack', language, { en, de });

@@ -1,4 +1,5 @@
 // Die Wörter der Mappe auf Deutsch; dieselben Schlüssel wie en.ts.
+import { said } from '../../../shared/languages.ts';
 import { cautionsDe } from './cautions-de.ts';
 import type { PackWords } from './en.ts';
 
@@ -118,8 +119,10 @@ export const de: PackWords = {
     examined: 'Untersucht',
     fitness: { fit: 'gesund genug zum Umzug', hold: 'bleibt noch', vet: 'zum Tierarzt' },
     life: 'Lebenserwartung',
-    lifeIs: (years, long) =>
-      `längstes bekanntes Leben ${years} Jahre; mit ${long ? 'Jahrzehnten' : 'allen davon'} rechnen`,
+    lifeIs: said(
+      'längstes bekanntes Leben {0} Jahre; mit {1, select, true {Jahrzehnten} other {allen davon}} rechnen',
+      'de',
+    ),
     lifeUnknown: 'für diese Art nicht bekannt; mit vielen Jahren rechnen',
     adult: 'Länge erwachsen',
     told: 'Mitzuteilen',
@@ -191,9 +194,11 @@ export const de: PackWords = {
     },
     verdict: {
       holds: 'Der Plan genügt im Winter und im Sommer.',
-      fails: (n) => `Der Plan verfehlt ${n === 1 ? 'ein Bedürfnis' : `${n} Bedürfnisse`}.`,
-      'not-known': (n) =>
-        `Der Plan lässt ${n === 1 ? 'ein Bedürfnis' : `${n} Bedürfnisse`} offen; Messwerte klären es.`,
+      fails: said('Der Plan verfehlt {0, plural, =1 {ein Bedürfnis} other {# Bedürfnisse}}.', 'de'),
+      'not-known': said(
+        'Der Plan lässt {0, plural, =1 {ein Bedürfnis} other {# Bedürfnisse}} offen; Messwerte klären es.',
+        'de',
+      ),
     },
     box: 'Kiste innen',
     boxIs: (l, d, h) => `${l} lang, ${d} tief, ${h} hoch`,
@@ -214,7 +219,8 @@ export const de: PackWords = {
 
   weeks: {
     head: ['Tag', 'Was zu tun ist'],
-    day: ({ from, to }) => (to === undefined ? `Tag ${from}` : `Tage ${from} bis ${to}`),
+    day: (from) => `Tag ${from}`,
+    days: (from, to) => `Tage ${from} bis ${to}`,
     dated: (day, date) => `${day} (${date})`,
     zero: 'Auf geradem Weg heim in geschlossener, gepolsterter Kiste, weder kalt noch heiß. Das Heim ist schon warm. Selbst hineingehen lassen, Licht dämpfen, Wasser hinein, schließen und verriegeln. Nicht anfassen. Abends die Thermometer ablesen.',
     first: 'Schauen, nicht anfassen. Morgens und abends ablesen. In Teil 10 aufschreiben.',
@@ -236,7 +242,8 @@ export const de: PackWords = {
     nextFrom: (from) => `nicht vor ${from}`,
     nextWait: 'warten: In der Akte des Tieres steht warum; zuerst uns fragen',
     nextUnknown: 'uns fragen; sein Alter ist nicht bekannt',
-    everyIs: (low, high) => (low === high ? `alle ${low} Tage` : `alle ${low} bis ${high} Tage`),
+    everyIs: (low, high) => `alle ${low} bis ${high} Tage`,
+    everyOne: (days) => `alle ${days} Tage`,
     every: 'Wie oft',
     meal: 'Wie viel',
     mealIs: (low, high, share) => `${low} bis ${high} je Mahlzeit, ${share} seiner Masse`,

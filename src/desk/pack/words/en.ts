@@ -2,7 +2,7 @@
 // Figures of data and model come in already written in the reader's units; the few times of day and of rest that stand
 // here are common practice and are marked so where they are printed.
 
-type Days = { readonly from: string; readonly to?: string };
+import { said } from '../../../shared/languages.ts';
 
 export const en = {
   title: 'Pack for the keeper',
@@ -90,8 +90,9 @@ export const en = {
     examined: 'Examined',
     fitness: { fit: 'fit', hold: 'hold', vet: 'to the vet' },
     life: 'Life expectancy',
-    lifeIs: (years: string, long: boolean) =>
-      `longest life on record ${years} years; plan for ${long ? 'decades' : 'all of them'}`,
+    lifeIs: said<[years: string, long: boolean]>(
+      'longest life on record {0} years; plan for {1, select, true {decades} other {all of them}}',
+    ),
     lifeUnknown: 'not known for this species; plan for many years',
     adult: 'Grown length',
     told: 'To be told of it',
@@ -165,9 +166,10 @@ export const en = {
     },
     verdict: {
       holds: 'The plan holds in winter and summer.',
-      fails: (n: number) => `The plan fails ${n === 1 ? 'one need' : `${n} needs`}.`,
-      'not-known': (n: number) =>
-        `The plan leaves ${n === 1 ? 'one need' : `${n} needs`} not known; readings settle it.`,
+      fails: said<[n: number]>('The plan fails {0, plural, =1 {one need} other {# needs}}.'),
+      'not-known': said<[n: number]>(
+        'The plan leaves {0, plural, =1 {one need} other {# needs}} not known; readings settle it.',
+      ),
     },
     box: 'Box inside',
     boxIs: (l: string, d: string, h: string) => `${l} long, ${d} deep, ${h} high`,
@@ -188,7 +190,8 @@ export const en = {
 
   weeks: {
     head: ['Day', 'What to do'],
-    day: ({ from, to }: Days) => (to === undefined ? `Day ${from}` : `Days ${from} to ${to}`),
+    day: (from: string) => `Day ${from}`,
+    days: (from: string, to: string) => `Days ${from} to ${to}`,
     dated: (day: string, date: string) => `${day} (${date})`,
     zero: 'Straight home in a closed, padded box, neither cold nor hot. Box already warm. Let it go in by itself, dim the light, water in, close and lock. No handling. Read the thermometers in the evening.',
     first: 'Look, do not touch. Read morning and evening. Write it down in part 10.',
@@ -209,7 +212,8 @@ export const en = {
     nextFrom: (from: string) => `not before ${from}`,
     nextWait: 'wait: see what is written beside the animal in the record; ask us first',
     nextUnknown: 'ask us; its life stage is not known',
-    everyIs: (low: string, high: string) => (low === high ? `every ${low} days` : `every ${low} to ${high} days`),
+    everyIs: (low: string, high: string) => `every ${low} to ${high} days`,
+    everyOne: (days: string) => `every ${days} days`,
     every: 'How often',
     meal: 'How much',
     mealIs: (low: string, high: string, share: string) => `${low} to ${high} a meal, ${share} of its mass`,

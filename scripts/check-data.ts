@@ -5,6 +5,9 @@ import { fileURLToPath } from 'node:url';
 import { readMarkCounts } from '../src/husbandry/fact-counts.ts';
 import { staleRules } from '../src/husbandry/law-checks.ts';
 import { loadFacts, readRawFacts } from '../src/records/facts.ts';
+import { languageFiles, shippedLanguages } from '../src/records/languages.ts';
+import { countLanguage } from './languages/count-language.ts';
+import { everyText } from './languages/every-text.ts';
 
 const folder = process.argv[2] ?? join(fileURLToPath(new URL('.', import.meta.url)), '..', 'data');
 const { facts, faults } = loadFacts(folder);
@@ -37,5 +40,12 @@ for (const [file, count] of Object.entries(readMarkCounts(readRawFacts(folder).r
   console.log(
     `${file}: ${count.page} read on a page, ${count.memory} from memory or common practice, ${count.measured} measured`,
   );
+const every = everyText();
+for (const { code, pairs } of languageFiles(shippedLanguages()).files) {
+  const { said, open, changed, wrong } = countLanguage(every, pairs);
+  console.log(
+    `languages/${code}.json: ${said} sentences said, ${open.length} open, ${changed.length} of a changed English, ${wrong.length} with wrong blanks`,
+  );
+}
 console.log(faults.length === 0 ? 'data: sound' : `data: ${faults.length} complaints`);
 process.exitCode = faults.length === 0 ? 0 : 1;

@@ -111,6 +111,8 @@ const openDoors = [
   '/api/keeper/:secret/aftercare',
   '/api/keeper/:secret/calendar.ics',
   '/api/keeper/:secret/readings',
+  '/api/languages',
+  '/api/languages/:code',
   '/api/live/:secret',
   '/api/ready',
   '/api/set-up',

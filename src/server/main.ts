@@ -10,6 +10,7 @@ import { startPlanner } from '../desk/planner.ts';
 import { takeProofs } from '../desk/proof-later.ts';
 import { startProver } from '../desk/prover.ts';
 import { allFacts } from '../records/animal-facts.ts';
+import { teachLanguages } from '../records/languages.ts';
 import { openRecords, type Records } from '../records/open.ts';
 import { type Queue, startQueue } from '../records/queue.ts';
 import { programRoot } from '../records/root.ts';
@@ -31,6 +32,8 @@ else fail(settings.faults);
 /** @returns how to stop what was started, or null when it could not start. */
 async function start(chosen: Settings): Promise<Stop | null> {
   const dataFolder = resolve(programRoot(), chosen.dataFolder);
+  for (const file of teachLanguages(dataFolder))
+    process.stderr.write(`${file} is no file of a language and was left out (see CONTRIBUTING.md).\n`);
   const opened = await openRecords({ databaseUrl: chosen.databaseUrl, dataFolder });
   if (!opened.ok) return fail(opened.faults);
   const records = opened.value;

@@ -11,7 +11,7 @@ import type { App, Doors } from '../types.ts';
 const one = <T extends string>(...words: readonly T[]) => Type.Optional(Type.Union(words.map((w) => Type.Literal(w))));
 
 const packQuery = Type.Object(
-  { language: languageCode, temperature: one('C', 'F'), length: one('cm', 'in'), mass: one('g', 'oz') },
+  { language: Type.Optional(languageCode), temperature: one('C', 'F'), length: one('cm', 'in'), mass: one('g', 'oz') },
   { additionalProperties: false },
 );
 

@@ -1,0 +1,109 @@
+// A third language is one file: with it in the folder, no command of the terminal says a word that is not in it.
+import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { warmstead } from '../../src/cli/testing/spawn-cli.ts';
+import { bracketed, unbracketed, writeBracketed } from './bracketed.ts';
+import { everyText } from './every-text.ts';
+
+const folder = mkdtempSync(join(tmpdir(), 'third-language-'));
+const env = { WARMSTEAD_DATA: folder, COLUMNS: '100' };
+const box = 'data/examples/wood-1200.json';
+const tub = 'data/examples/tub-mat-600.json';
+const titleOf = (file: string): string =>
+  (JSON.parse(readFileSync(join(import.meta.dirname, '../..', file), 'utf8')) as { name: string }).name;
+
+/** Options, names of blanks and codes, files, what a file or the shelf calls its things, and the picture of the hours. */
+const may =
+  /--?[a-z][\w-]*|\p{Lu}[\p{Lu}_]+|(?:data\/examples\/)?[\w-]+\.(?:json|csv|pdf|md|typ)|warmstead|data\/[\w/.-]*|o{2,}/gu;
+
+const commands = [
+  'plan',
+  'simulate',
+  'check',
+  'shelf',
+  'pack',
+  'proof',
+  'verify-records',
+  'backup',
+  'restore',
+  'move-records',
+];
+
+/** A list of words to choose from stands as they are typed. */
+const ids = [
+  ...commands,
+  'records',
+  'bash',
+  'zsh',
+  'fish',
+  'pulse',
+  'mat-stat',
+  'emitter',
+  'stat',
+  'mat',
+  'winter',
+  'summer',
+  'both',
+  'none',
+];
+
+async function leftIn(...args: string[]): Promise<{ readonly left: string; readonly signs: number }> {
+  const { out, err } = await warmstead([...args, '--lang', 'pl'], '', env);
+  const typed = [titleOf(box), titleOf(tub)];
+  const text = typed.reduce((rest, one) => rest.replaceAll(one, ' '), `${out}\n${err}`.replace(/\s+/g, ' '));
+  const left = unbracketed(text, may).filter((one) => !ids.includes(one));
+  return { left: [...new Set(left)].join(' '), signs: text.length };
+}
+
+describe('the terminal in a language of one file', () => {
+  beforeAll(() => writeBracketed(folder, everyText()));
+  afterAll(() => rmSync(folder, { recursive: true }));
+
+  it('finds a word outside of brackets', () => {
+    expect(unbracketed('[two] words, 20.5 °C of [heat]', may)).toEqual(['words', 'of']);
+  });
+
+  it.each(commands.filter((one) => one !== 'verify' && one !== 'move'))(
+    '%s --help says nothing else',
+    async (command) => {
+      const { left, signs } = await leftIn(command, '--help');
+      expect(left).toBe('');
+      expect(signs).toBeGreaterThan(200);
+    },
+  );
+
+  it.each([
+    [['plan', box]],
+    [['plan', tub, '--standard', 'home-third', '--map', 'both']],
+    [['plan', tub, '--search', '--map', 'none']],
+    [['plan', tub, '--faults', '--map', 'none']],
+    [['plan', tub, '--stages', '--map', 'none']],
+    [['simulate', box, '--steady', '--room', '17']],
+    [['simulate', box, '--day', 'winter']],
+    [['check', box]],
+    [['shelf']],
+    [['plan', 'nowhere.json']],
+    [['plan', box, '--members', 'x', '--seed', '-3']],
+  ])(
+    '%j says nothing else',
+    async (args) => {
+      const { left, signs } = await leftIn(...args);
+      expect(left).toBe('');
+      expect(signs).toBeGreaterThan(60);
+    },
+    240_000,
+  );
+
+  it('counts by its own rules of plural', async () => {
+    const [count, form] = [2, 'few'];
+    const options = ['--members', '--seed'].slice(0, count);
+    const { err } = await warmstead(['plan', box, ...options.flatMap((one) => [one, '-']), '--lang', 'pl'], '', env);
+    expect(err).toContain(`${count} [things] [${form}] [to] [mend]`);
+  });
+
+  it('leaves units and blanks as they are', () => {
+    expect(bracketed('{0} g on {1}, room {2} °C')).toBe('{0} g [on] {1}, [room] {2} °C');
+  });
+});

@@ -1,6 +1,7 @@
 // Which texts of a sheet are still English: those marked as another language than German, and those with a word that German
 // does not have. Leaves out what is cited as it is called (translate="no"), and what people typed, which is handed in.
 import type { Page } from 'playwright-core';
+import { textsOf } from './texts.ts';
 
 /** Small words of English, and words of this trade, that are no words of German. */
 const english = new Set(
@@ -21,32 +22,6 @@ export function hasEnglish(text: string, typed: readonly string[]): boolean {
     (word) =>
       english.has(word) || (/^\p{Lu}\p{Ll}{2,}/u.test(word) && english.has(word.toLowerCase()) && word !== 'Not'),
   );
-}
-
-interface Seen {
-  readonly text: string;
-  /** What the nearest element says of its language. */
-  readonly lang: string;
-}
-
-/** Everything that is shown or read aloud. */
-async function textsOf(page: Page): Promise<readonly Seen[]> {
-  return await page.evaluate(() => {
-    const seen: { text: string; lang: string }[] = [];
-    const take = (text: string | null, of: Element): void => {
-      const clean = (text ?? '').replace(/\s+/g, ' ').trim();
-      if (!/\p{L}{2}/u.test(clean) || of.closest('[translate="no"]') !== null) return;
-      seen.push({ text: clean, lang: of.closest('[lang]')?.getAttribute('lang') ?? '' });
-    };
-    for (const one of document.body.querySelectorAll('*')) {
-      if (one.matches('script, style, noscript')) continue;
-      const own = [...one.childNodes].filter((child) => child.nodeType === Node.TEXT_NODE);
-      take(own.map((child) => child.textContent).join(' '), one);
-      for (const name of ['aria-label', 'placeholder', 'title', 'alt', 'aria-description', 'aria-valuetext'])
-        take(one.getAttribute(name), one);
-    }
-    return seen;
-  });
 }
 
 export async function englishLeftIn(page: Page, typed: readonly string[]): Promise<string[]> {

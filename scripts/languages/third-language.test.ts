@@ -77,15 +77,9 @@ describe('the terminal in a language of one file', () => {
   it.each([
     [['plan', box]],
     [['plan', tub, '--standard', 'home-third', '--map', 'both']],
-    [['plan', tub, '--search', '--map', 'none']],
-    [['plan', tub, '--faults', '--map', 'none']],
-    [['plan', tub, '--stages', '--map', 'none']],
     [['simulate', box, '--steady', '--room', '17']],
     [['simulate', box, '--day', 'winter']],
     [['check', box]],
-    [['shelf']],
-    [['plan', 'nowhere.json']],
-    [['plan', box, '--members', 'x', '--seed', '-3']],
   ])(
     '%j says nothing else',
     async (args) => {

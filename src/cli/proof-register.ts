@@ -19,8 +19,8 @@ export function addProofCommand(
     .description(help.proof)
     .argument('<FILE...>', help.files)
     .requiredOption('--enclosure <FILE>', help.enclosure)
-    .option('--place <LABEL=PLACE>', help.place, collect, [])
-    .option('--check <LABEL=SHOWN>', help.check, collect, [])
+    .option('--place <LABEL=PLACE>', help.place, collect)
+    .option('--check <LABEL=SHOWN>', help.check, collect)
     .option('--dates <ORDER>', help.dates)
     .option('--temp-unit <UNIT>', help.tempUnit)
     .option('--clock <HOURS>', help.clock)
@@ -42,7 +42,7 @@ export function addProofCommand(
     });
 }
 
-const collect = (value: string, before: string[]): string[] => [...before, value];
+const collect = (value: string, before: string[] = []): string[] => [...before, value];
 
 /** What the shell is told. */
 export const proofExit = {

@@ -26,7 +26,7 @@ export function addRecordsCommands(
         `\n${help.places}\n\n${run.messages.help.examples}\n  ${examples.join('\n  ')}\n\n${run.messages.help.exit}\n  ${exit}`,
       );
   made('verify-records', help.verify, help.examplesVerify, help.exitVerify)
-    .option('--head <BRANCH:NUMBER:HASH>', help.head, (value: string, before: string[]) => [...before, value], [])
+    .option('--head <BRANCH:NUMBER:HASH>', help.head, (value: string, before: string[] = []) => [...before, value])
     .action(async (options: RawOptions) =>
       doing(async () => (await commands()).verifyCommand(options, language, run), options),
     );

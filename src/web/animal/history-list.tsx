@@ -1,12 +1,14 @@
 // All that ever happened, newest first; what was corrected or withdrawn stays readable, struck through.
 import { useState } from 'react';
 import { Button, Input, Label, TextField } from 'react-aria-components';
+import { choiceWords, fieldWords } from '../../animal/words/register.ts';
 import { isMessageKey } from '../messages/translate.ts';
 import { useSheet } from '../settings/settings-context.tsx';
 import { useBegun, useWasBegun } from '../state/begun.ts';
 import { AmendEntry, amendPlace, canAmend } from './amend-entry.tsx';
 import { type AnimalSheet, type HistoryRow, withdrawEntry } from './animal-api.ts';
 import { useSaying } from './say.ts';
+import { useSpecies } from './use-species.ts';
 
 interface HistoryListProps {
   readonly sheet: AnimalSheet;
@@ -17,6 +19,14 @@ export function HistoryList({ sheet, onChanged }: HistoryListProps) {
   const { t } = useSheet();
   const say = useSaying();
   const corrected = new Set(sheet.history.map((row) => row.corrects));
+  const { nameOf } = useSpecies();
+  const fieldSaid = (field: string): string =>
+    field in fieldWords ? say.spoken(fieldWords[field as keyof typeof fieldWords]) : field;
+  const valueSaid = ({ field, value }: AnimalSheet['facts'][number]): string => {
+    if (value === '') return '–';
+    if (field === 'speciesId') return nameOf(value);
+    return choiceWords[value] ? say.spoken(choiceWords[value]) : say.day(value);
+  };
   return (
     <section className="sheet-part">
       <h2>{t('sheet.history')}</h2>
@@ -36,7 +46,7 @@ export function HistoryList({ sheet, onChanged }: HistoryListProps) {
         <ul className="history-list">
           {sheet.facts.map((fact, i) => (
             <li key={`${fact.at}-${fact.field}-${String(i)}`}>
-              {say.day(fact.at.slice(0, 10))} · {fact.by} · {fact.field}: {fact.value || '–'}{' '}
+              {say.day(fact.at.slice(0, 10))} · {fact.by} · {fieldSaid(fact.field)}: {valueSaid(fact)}{' '}
               {fact.reason && `(${fact.reason})`}
             </li>
           ))}

@@ -1,0 +1,29 @@
+// Everything that a sheet shows or has read aloud, with the language that it says it is in. Leaves out what is cited as it is
+// called (translate="no").
+import type { Page } from 'playwright-core';
+
+export interface Seen {
+  readonly text: string;
+  /** What the nearest element says of its language. */
+  readonly lang: string;
+}
+
+/** Everything that is shown or read aloud. */
+export async function textsOf(page: Page): Promise<readonly Seen[]> {
+  return await page.evaluate(() => {
+    const seen: { text: string; lang: string }[] = [];
+    const take = (text: string | null, of: Element): void => {
+      const clean = (text ?? '').replace(/\s+/g, ' ').trim();
+      if (!/\p{L}{2}/u.test(clean) || of.closest('[translate="no"]') !== null) return;
+      seen.push({ text: clean, lang: of.closest('[lang]')?.getAttribute('lang') ?? '' });
+    };
+    for (const one of document.body.querySelectorAll('*')) {
+      if (one.matches('script, style, noscript')) continue;
+      const own = [...one.childNodes].filter((child) => child.nodeType === Node.TEXT_NODE);
+      take(own.map((child) => child.textContent).join(' '), one);
+      for (const name of ['aria-label', 'placeholder', 'title', 'alt', 'aria-description', 'aria-valuetext'])
+        take(one.getAttribute(name), one);
+    }
+    return seen;
+  });
+}

@@ -1,0 +1,166 @@
+// A third language is one file in the shop's folder: with it there, made from the English with every word in brackets, no
+// sheet, name for screen readers, print or calendar says a word that is not in it.
+import { execFileSync } from 'node:child_process';
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, expect, it } from 'vitest';
+import { unbracketed, writeBracketed } from '../scripts/languages/bracketed.ts';
+import { everyText } from '../scripts/languages/every-text.ts';
+import { describeInBrowser, launchBrowser } from './support/browser.ts';
+import { type RunningProgram, startProgram } from './support/program.ts';
+import { textsOf } from './support/texts.ts';
+
+/** What people of the demonstration typed, and names of things of theirs. */
+const typed =
+  /Demo (?:owner|assistant|manager|inspector)|Corn snake, flat above the bakery|Royal python, upstairs study|Hatchling kingsnake, first snake of the house|Hognose, unheated garden room|Boa from the rehoming desk|Thistle Yard \(demonstration shop\)|Invented practice, Mill Street; sees snakes on Tuesdays|Invented Breeder, Thistle Lane|We read it on the spot for four nights; the logger file was lost\.|The photograph is taken when it is handed over\.|pack gone through at the counter|known to us|back room|palm and water|Wound care, as the vet wrote|practice on file|demonstration|arrival|Wooden vivarium 120 × 60 × 60 cm, adult corn snake|Starter tub 60 × 40 × 20 cm with a heat mat, hatchling California kingsnake|Starter shelf|Counter|United Kingdom|emitter/;
+
+/** "28 lis 2026", "28 grudnia": months of the language itself; currencies, initials, keys of sources, names of languages. */
+const months = Array.from({ length: 12 }, (_, i) =>
+  ['short', 'long'].map((month) =>
+    new Intl.DateTimeFormat('pl', { day: 'numeric', month: month as 'short' }).format(new Date(2026, i, 15)).slice(3),
+  ),
+).flat();
+const ownSigns = /p{Lu}[p{Lu}\d-]+|Deutsch|English|Polski/;
+let may: RegExp;
+
+const folder = mkdtempSync(join(tmpdir(), 'third-language-'));
+let program: RunningProgram;
+let browser: Browser;
+let ids: Readonly<Record<'enquiry' | 'animal' | 'placement' | 'released' | 'keeper', string>>;
+
+const read = async (path: string): Promise<Record<string, { id: string }[]>> =>
+  (await (await fetch(`${program.url}${path}`)).json()) as never;
+
+async function findIds(): Promise<typeof ids> {
+  const { enquiries } = await read('/api/enquiries');
+  const { animals } = await read('/api/animals');
+  const { placements } = await read('/api/placements');
+  const enquiry = enquiries!.at(-1)!.id;
+  const link = await fetch(`${program.url}/api/enquiries/${enquiry}/keeper-links`, {
+    method: 'POST',
+    headers: { 'content-type': 'application/json' },
+    body: JSON.stringify({ days: 30 }),
+  });
+  return {
+    enquiry,
+    animal: animals![0]!.id,
+    placement: placements![0]!.id,
+    released: placements!.at(-1)!.id,
+    keeper: ((await link.json()) as { secret: string }).secret,
+  };
+}
+
+async function settled(page: Page): Promise<void> {
+  await page.locator('h1').first().waitFor({ state: 'attached', timeout: 30_000 });
+  await page.waitForFunction(() => document.querySelector('[aria-busy="true"]') === null, null, { timeout: 120_000 });
+  await page.evaluate(() => {
+    for (const fold of document.querySelectorAll('details')) fold.open = true;
+  });
+}
+
+async function leftOn(path: string): Promise<string[]> {
+  const context = await browser.newContext({
+    viewport: { width: 1280, height: 900 },
+    locale: 'pl-PL',
+    reducedMotion: 'reduce',
+  });
+  const page = await context.newPage();
+  await page.goto(`${program.url}${path}`, { waitUntil: 'networkidle' });
+  await page.waitForFunction(() => document.documentElement.lang === 'pl', null, { timeout: 30_000 });
+  await settled(page);
+  const texts = await textsOf(page);
+  await context.close();
+  expect(texts.length, path).toBeGreaterThan(10);
+  return [
+    ...new Set(
+      texts
+        .filter(({ lang }) => lang !== 'la')
+        .flatMap(({ text }) => (unbracketed(text, may).length > 0 ? [text] : [])),
+    ),
+  ];
+}
+
+describeInBrowser('the desk in a language of one file', () => {
+  beforeAll(async () => {
+    writeBracketed(folder, everyText());
+    program = await startProgram({ WARMSTEAD_DEMO: 'yes', WARMSTEAD_DATA: folder });
+    browser = await launchBrowser();
+    ids = await findIds();
+    const { animals } = await read('/api/animals?all=yes');
+    const names = (animals as unknown as { callName: string }[]).map((one) => one.callName);
+    may = new RegExp(
+      [typed.source, ownSigns.source, ...[...names, ...months].map((one) => `\\b${one}(?!\\p{L})`)].join('|'),
+      'gu',
+    );
+  });
+  afterAll(async () => {
+    await browser?.close();
+    await program?.stop();
+    rmSync(folder, { recursive: true, force: true });
+  });
+
+  it('says nothing else on its sheets', async () => {
+    const paths = [
+      '/',
+      `/plan/${ids.enquiry}`,
+      `/proof/${ids.enquiry}`,
+      '/animals',
+      `/animals/${ids.animal}`,
+      `/animals/${ids.animal}/look-over`,
+      '/round',
+      '/register',
+      '/call',
+      '/species',
+      '/species/corn',
+      '/space/corn',
+      '/shelf',
+      '/placements',
+      `/placement/${ids.placement}`,
+      `/placement/${ids.released}`,
+      '/today',
+      `/aftercare/${ids.released}`,
+      '/own-figures',
+      '/instruments',
+      '/lists',
+      `/k/${ids.keeper}`,
+      '/people',
+      '/account',
+    ];
+    const left: Record<string, string[]> = {};
+    for (const path of paths) {
+      const found = await leftOn(path);
+      if (found.length > 0) left[path] = found;
+    }
+    expect(left).toEqual({});
+  }, 600_000);
+
+  it('says nothing else on prints and in calendars', async () => {
+    const left: Record<string, readonly string[]> = {};
+    for (const path of [
+      `/api/placements/${ids.released}/pack.pdf?language=pl`,
+      '/api/inspection.pdf?language=pl',
+      '/api/shop-values.pdf?language=pl',
+    ]) {
+      const pdf = Buffer.from(await (await fetch(`${program.url}${path}`)).arrayBuffer());
+      const text = execFileSync('pdftotext', ['-raw', '-', '-'], { input: pdf, maxBuffer: 10_000_000 }).toString(
+        'utf8',
+      );
+      expect(text.match(/\[/g)?.length, path).toBeGreaterThan(20);
+      left[path] = unbracketed(text.replace(/\s+/g, ' '), may);
+    }
+    const calendar = await (
+      await fetch(`${program.url}/api/placements/${ids.released}/calendar.ics?language=pl`)
+    ).text();
+    const unfolded = calendar.replace(/\r\n /g, '');
+    left.calendar = unfolded
+      .split(/\r\n/)
+      .flatMap((line) =>
+        /^(?:SUMMARY|DESCRIPTION)/.test(line)
+          ? unbracketed(line.slice(line.indexOf(':') + 1).replaceAll('\\n', ' '), may)
+          : [],
+      );
+    console.log(JSON.stringify(left));
+  }, 120_000);
+});

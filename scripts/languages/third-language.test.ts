@@ -16,7 +16,7 @@ const titleOf = (file: string): string =>
 
 /** Options, names of blanks and codes, files, what a file or the shelf calls its things, and the picture of the hours. */
 const may =
-  /--?[a-z][\w-]*|\p{Lu}[\p{Lu}_]+|(?:data\/examples\/)?[\w-]+\.(?:json|csv|pdf|md|typ)|warmstead|data\/[\w/.-]*|o{2,}/gu;
+  /(?:verify|move)-records|--?[a-z][\w-]*|\p{Lu}[\p{Lu}_]+|(?:data\/examples\/)?[\w-]+\.(?:json|csv|pdf|md|typ)|warmstead|data\/[\w/.-]*|\bo{2,}\b/gu;
 
 const commands = [
   'plan',

@@ -15,18 +15,7 @@ let browser: Browser;
 let sheets: readonly Sheet[];
 
 const guideFolder = join(dirname(fileURLToPath(import.meta.url)), '..', 'docs', 'guide', 'pictures');
-const guideNames = [
-  'enquiry',
-  'plan',
-  'choose',
-  'proof',
-  'examination',
-  'placement',
-  'today',
-  'people',
-  'register',
-  'keeper',
-];
+const guideNames = ['enquiry', 'plan', 'choose', 'examination', 'today', 'people', 'register', 'keeper'];
 
 describeInBrowser('every sheet', () => {
   beforeAll(async () => {

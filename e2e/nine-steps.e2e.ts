@@ -18,6 +18,11 @@ let browser: Browser;
 const folder =
   process.env.WARMSTEAD_SHOTS ?? join(dirname(fileURLToPath(import.meta.url)), '..', 'artefacts', 'nine-steps');
 
+/** Steps whose picture stands in the guide too when it is made anew (npm run guide). */
+const inGuide: Readonly<Record<string, string>> =
+  process.env.WARMSTEAD_GUIDE === 'yes' ? { '4-proof': 'proof-1280.png', '7-release': 'placement-1280.png' } : {};
+const guideFolder = join(dirname(fileURLToPath(import.meta.url)), '..', 'docs', 'guide', 'pictures');
+
 const sizes = [
   { size: 'desk', width: 1280, height: 900, touch: false, callName: 'Juniper', home: 'Flat above the bakery' },
   { size: 'tablet', width: 820, height: 1180, touch: true, callName: 'Sorrel', home: 'Upstairs study' },
@@ -65,7 +70,10 @@ describeInBrowser('nine steps from a first word to the first nights', () => {
       await field.blur();
     };
     const looked = async (step: string): Promise<void> => {
+      // A picture of the whole sheet has the lines on top where the window stands.
+      await page.evaluate(() => scrollTo(0, 0));
       await page.screenshot({ path: join(folder, `${step}-${size}.png`), fullPage: true });
+      if (size === 'desk' && inGuide[step]) await page.screenshot({ path: join(guideFolder, inGuide[step]) });
       expect(await sideways(page), 'nothing runs off the side').toBe(0);
       if (touch) expect(await smallTargets(page)).toEqual([]);
     };

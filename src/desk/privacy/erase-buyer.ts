@@ -6,6 +6,7 @@ import { ownWordsIn } from '../../records/own-words.ts';
 import { placementById, placementEvents, placementState } from '../../records/placements.ts';
 import { enquiryKeptDays } from '../../records/privacy-facts.ts';
 import type { Db } from '../../records/schema.ts';
+import { erasedNote } from '../../shared/erased-note.ts';
 import type { Fault } from '../../shared/fault.ts';
 import { bad, good, type Result } from '../../shared/result.ts';
 import type { DeskContext } from '../desk-context.ts';
@@ -72,7 +73,7 @@ async function eraseIn(tx: Db, desk: DeskContext, enquiryId: string, reason: str
   if (faults.length > 0) return bad(faults);
   const at = desk.clock.now();
   const { name: by, branchId } = desk.actor;
-  const note = `erased on ${at.toISOString().slice(0, 10)} by ${by} because ${words}`;
+  const note = erasedNote(at.toISOString().slice(0, 10), by, words);
   return good(await eraseOwnWords(tx, enquiryId, { branchId, reason: words, note, at, by }));
 }
 

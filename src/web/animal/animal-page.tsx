@@ -31,21 +31,21 @@ function Sheet({ sheet, again }: { readonly sheet: AnimalSheet; readonly again: 
   const [boxCm, setBoxCm] = useState(120);
   const name = sheet.entry.callName || sheet.id.slice(0, 8);
   return (
-    <main className="board">
+    <main className="board board-headed">
+      <div className="sheet-head board-head">
+        <Button className="quiet-button" onPress={() => go('/animals')}>
+          {t('sheet.back')}
+        </Button>
+        <h1>{name}</h1>
+        <p className="lead">
+          {nameOf(sheet.speciesId)} · {t('animals.enclosure')} {sheet.enclosure}
+        </p>
+      </div>
       <div className="board-drawing">
         <GrowthDrawing sheet={sheet} boxCm={boxCm} onBox={setBoxCm} />
         <MassDrawing sheet={sheet} />
       </div>
       <div className="board-sheet">
-        <div className="sheet-head">
-          <Button className="quiet-button" onPress={() => go('/animals')}>
-            {t('sheet.back')}
-          </Button>
-          <h1>{name}</h1>
-          <p className="lead">
-            {nameOf(sheet.speciesId)} · {t('animals.enclosure')} {sheet.enclosure}
-          </p>
-        </div>
         <FitnessPart sheet={sheet} />
         {!sheet.gone && (
           <div className="sheet-next">

@@ -25,17 +25,19 @@ export function ExaminationResult({ id, steps, finished, tookMs }: ExaminationRe
   const list = (flats: readonly string[]): string => flats.map(signOf).join('; ');
   const seconds = Math.round(tookMs / 1000);
   return (
-    <main className="look-sheet">
+    <main className="look-sheet look-done">
       <h1>{t(`look.result.${verdict.result}`)}</h1>
       <p className="field-hint">{t('look.took', { minutes: Math.floor(seconds / 60), seconds: seconds % 60 })}</p>
-      <ul className="finding-list">
-        {verdict.seen.map((seen: SeenSign) => (
-          <li key={`${seen.stepId}.${seen.sign.id}`} className={`finding sign-${seen.sign.urgency}`}>
-            <span className="finding-name">{t(`urgency.${seen.sign.urgency}`)}</span>
-            <span className="finding-why">{say.spoken(seen.sign.say)}</span>
-          </li>
-        ))}
-      </ul>
+      {verdict.seen.length > 0 && (
+        <ul className="finding-list">
+          {verdict.seen.map((seen: SeenSign) => (
+            <li key={`${seen.stepId}.${seen.sign.id}`} className={`finding sign-${seen.sign.urgency}`}>
+              <span className="finding-name">{t(`urgency.${seen.sign.urgency}`)}</span>
+              <span className="finding-why">{say.spoken(seen.sign.say)}</span>
+            </li>
+          ))}
+        </ul>
+      )}
       {verdict.isolate && <p className="look-vet">{t('look.isolate')}</p>}
       {verdict.disclose.length > 0 && (
         <p>{t('look.disclose', { what: verdict.disclose.map(({ sign }) => say.spoken(sign.say)).join('; ') })}</p>

@@ -8,6 +8,15 @@ const shapes: Readonly<Record<Verdict, string>> = {
   'not-known': 'M10 1.2L18.8 10 10 18.8 1.2 10zM10 6v5M10 13.4v.6',
 };
 
+/** The shape alone, for a word of its own beside it. */
+export function VerdictShape({ verdict }: { readonly verdict: Verdict }) {
+  return (
+    <svg viewBox="0 0 20 20" aria-hidden="true" className={`verdict-shape verdict-${verdict}`}>
+      <path d={shapes[verdict]} />
+    </svg>
+  );
+}
+
 export function VerdictMark({ verdict, large = false }: { readonly verdict: Verdict; readonly large?: boolean }) {
   const { t } = useSheet();
   return (

@@ -1,6 +1,8 @@
 // Enquiries put down before, to go on with one after an interruption.
+
 import { memo, useEffect, useState } from 'react';
 import { type EnquiryStamp, listEnquiries } from '../api/client.ts';
+import { useHomeTitle } from '../controls/home-title.ts';
 import { useSheet } from '../settings/settings-context.tsx';
 import { go } from '../shell/router.ts';
 import { useDocumentPart } from '../state/document-context.tsx';
@@ -18,6 +20,7 @@ export const EarlierEnquiries = memo(function EarlierEnquiries() {
       wanted = false;
     };
   }, []);
+  const homeTitle = useHomeTitle();
   const earlier = rows.filter((row) => row.id !== savedId).slice(0, 8);
   if (earlier.length === 0) return null;
   const date = new Intl.DateTimeFormat(measure.locale, { dateStyle: 'medium', timeStyle: 'short' });
@@ -34,7 +37,7 @@ export const EarlierEnquiries = memo(function EarlierEnquiries() {
                 go(`/plan/${row.id}`);
               }}
             >
-              {row.title || t('earlier.untitled')}
+              {homeTitle(row.title) || t('earlier.untitled')}
             </a>
             <time dateTime={row.updatedAt}>{date.format(new Date(row.updatedAt))}</time>
           </li>

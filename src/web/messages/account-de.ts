@@ -52,7 +52,7 @@ export const accountDe: Readonly<Record<keyof typeof accountEn, string>> = {
   'acc.toolLock': 'Das Blatt sperren',
   'acc.role.assistant': 'Mitarbeit',
   'acc.role.manager': 'Leitung',
-  'acc.role.inspector': 'Prüfung, sieht nur',
+  'acc.role.inspector': 'Prüfung, nur Einsicht',
   'acc.role.owner': 'Inhaber',
 
   'acc.own': 'Ihr Konto',

@@ -158,6 +158,7 @@ export const de: MessageBook = {
   'sun.hint': 'Die Watt sind unsere Wahl; eine Messung wäre besser.',
   'box.label': 'Terrarium für den Anfang',
   'box.hint': 'Alle im selben Maßstab, mit Heizung und Verstecken, wie sie üblich sind.',
+  'title.erased': 'Gelöscht am {date}',
   'label.label': 'Ein Wort zum Wiederfinden',
   'label.hint': 'Freiwillig. Bitte kein Kundenname.',
   'example.wood-1200': 'Holzterrarium',
@@ -305,6 +306,7 @@ export const de: MessageBook = {
   'verdict.not-known': 'Nicht bekannt',
 
   'plan.what': '{animal}, {stage}, in: {box}.',
+  'plan.allHeld': 'Jeder Bedarf ist gedeckt: im Winter, im Sommer und dazwischen.',
   'plan.changeAnswers': 'Antworten ändern',
   'plan.working': 'Das Urteil wird berechnet …',
   'plan.workingNote': 'Wird neu berechnet …',

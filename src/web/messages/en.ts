@@ -158,6 +158,7 @@ export const en = {
   'sun.hint': 'The watts are our choice; a reading would be better.',
   'box.label': 'Box to start from',
   'box.hint': 'All drawn to one scale, with heater and hides as they usually come.',
+  'title.erased': 'Erased on {date}',
   'label.label': 'A word to find it again',
   'label.hint': 'Optional. No customer’s name, please.',
   'example.wood-1200': 'Wooden vivarium',
@@ -305,6 +306,7 @@ export const en = {
   'verdict.not-known': 'Not known',
 
   'plan.what': '{animal}, {stage}, in: {box}.',
+  'plan.allHeld': 'Every need is met in winter, in summer and between.',
   'plan.changeAnswers': 'Change the answers',
   'plan.working': 'Working out the verdict …',
   'plan.workingNote': 'Working it out again …',

@@ -15,7 +15,7 @@ export const ownDe: Readonly<Record<keyof typeof ownEn, string>> = {
   'lists.choose': 'Liste',
   'lists.file': 'Eigene Werte als Datei',
   'lists.paper': 'Eigene Werte auf Papier',
-  'lists.stale': 'Gelb: die Quelle neu ansehen; fällig war es am {date}.',
+  'lists.stale': 'Überfällig: die Quelle neu ansehen; fällig war es am {date}.',
   'lists.staleCount': '{count} Regeln sind über ihr Prüfdatum hinaus und sagen „fragen“ statt „erlaubt“.',
   'lists.leftOut':
     '{count} Stellen der mitgelieferten Daten sind nicht in Ordnung. Sie bleiben weg, und nichts wird nach ihnen beurteilt:',

@@ -13,7 +13,7 @@ export const ownEn = {
   'lists.choose': 'List',
   'lists.file': 'Own values as a file',
   'lists.paper': 'Own values on paper',
-  'lists.stale': 'Amber: look at the source again; its review was due on {date}.',
+  'lists.stale': 'Past its review: look at the source again; it was due on {date}.',
   'lists.staleCount': '{count} rules are past their review date and say “ask” instead of “allowed”.',
   'lists.leftOut':
     '{count} places in the shipped data are not sound. They are left out, and nothing is judged by them:',

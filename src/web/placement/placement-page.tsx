@@ -1,6 +1,8 @@
 // One placement on one sheet: what is missing next, the home drawn, the thread, the decision, every requirement.
+
 import { NotReached } from '../animal/not-reached.tsx';
 import { useSpecies } from '../animal/use-species.ts';
+import { useHomeTitle } from '../controls/home-title.ts';
 import { DrawingPatterns } from '../pictures/drawing-patterns.tsx';
 import { SectionDrawing } from '../pictures/section-drawing.tsx';
 import { useSheet } from '../settings/settings-context.tsx';
@@ -33,12 +35,20 @@ function Sheet({ sheet, on }: PartProps) {
   const { nameOf } = useSpecies();
   const [ref, width] = useWidth<HTMLDivElement>(700);
   const name = sheet.animal.callName || sheet.animal.id.slice(0, 8);
+  const homeTitle = useHomeTitle();
   const title = t('placement.title', { name });
   return (
     <>
       <NextLine sheet={sheet} on={on} />
-      <main className="board placement">
+      <main className="board board-headed placement">
         <DrawingPatterns />
+        <div className="sheet-head board-head">
+          <StateMark state={sheet.state} />
+          <h1>{title}</h1>
+          <p className="lead">
+            {nameOf(sheet.animal.speciesId)} · {homeTitle(sheet.enquiry.title)}
+          </p>
+        </div>
         <div className="board-drawing" ref={ref}>
           {sheet.enclosure && (
             <>
@@ -59,13 +69,6 @@ function Sheet({ sheet, on }: PartProps) {
           <ThreadPart sheet={sheet} />
         </div>
         <div className="board-sheet">
-          <div className="sheet-head">
-            <StateMark state={sheet.state} />
-            <h1>{title}</h1>
-            <p className="lead">
-              {nameOf(sheet.animal.speciesId)} · {sheet.enquiry.title}
-            </p>
-          </div>
           {sheet.state === 'released' && <AftercareNote id={sheet.id} />}
           <DecisionPart sheet={sheet} on={on} />
           <RequirementsPart sheet={sheet} on={on} />

@@ -1,4 +1,5 @@
 // All placements of the branch, open ones first; and the way to open one for an animal and an enquiry.
+
 import { useCallback, useState } from 'react';
 import { Button } from 'react-aria-components';
 import { type AnimalLine, type Asked, listAnimals } from '../animal/animal-api.ts';
@@ -6,6 +7,7 @@ import { NotReached } from '../animal/not-reached.tsx';
 import { useAsked } from '../animal/use-asked.ts';
 import { useSpecies } from '../animal/use-species.ts';
 import { type EnquiryStamp, listEnquiries } from '../api/client.ts';
+import { useHomeTitle } from '../controls/home-title.ts';
 import { Faults } from '../proof/faults.tsx';
 import { useKept } from '../proof/use-kept.ts';
 import { useSheet } from '../settings/settings-context.tsx';
@@ -46,6 +48,7 @@ interface ListProps {
 function PlacementList({ title, lines, none }: ListProps) {
   const { measure } = useSheet();
   const { nameOf } = useSpecies();
+  const homeTitle = useHomeTitle();
   const date = new Intl.DateTimeFormat(measure.locale, { dateStyle: 'medium' });
   return (
     <section className="sheet-part">
@@ -66,7 +69,7 @@ function PlacementList({ title, lines, none }: ListProps) {
                 {one.callName || one.animalId.slice(0, 8)}
                 <i>{nameOf(one.speciesId)}</i>
               </span>
-              <span>{one.title || one.enquiryId.slice(0, 8)}</span>
+              <span>{homeTitle(one.title) || one.enquiryId.slice(0, 8)}</span>
               <StateMark state={one.state} />
               <time dateTime={one.changedAt}>{date.format(new Date(one.changedAt))}</time>
             </a>

@@ -8,8 +8,10 @@ import type { PlanRun } from '../worker/use-plan.ts';
 /** The sentence without the verdict's own word in front, which stands above it in large letters. */
 export function withoutVerdictWord(headline: string): string {
   const rest = headline.replace(/^(?:Holds|Fails|Not known)[:.]\s*/, '');
-  return rest.charAt(0).toUpperCase() + rest.slice(1);
+  return capitalised(rest);
 }
+
+const capitalised = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
 interface HeadlineProps {
   readonly run: PlanRun;
@@ -21,6 +23,7 @@ interface HeadlineProps {
 export function Headline({ run, stale, next }: HeadlineProps) {
   const { t, measure, settings } = useSheet();
   const { plan } = run;
+  const shortly = () => (plan?.verdict === 'holds' ? t('plan.allHeld') : `${capitalised(next ?? '')}.`);
   const troubled = run.failed !== null || run.faults.length > 0;
   return (
     <div aria-live="polite" aria-busy={run.working} className={stale ? 'headline headline-stale' : 'headline'}>
@@ -30,7 +33,7 @@ export function Headline({ run, stale, next }: HeadlineProps) {
             <VerdictMark verdict={plan.verdict} large />
           </h1>
           <p className="headline-say">
-            {settings.language === 'en' ? proseInUnits(withoutVerdictWord(plan.headline), measure) : `${next}.`}
+            {settings.language === 'en' ? proseInUnits(withoutVerdictWord(plan.headline), measure) : shortly()}
           </p>
         </>
       ) : (

@@ -111,11 +111,13 @@ export function PlanPage() {
       {!wide && <KeyNumbers readings={readings} climate={climate} />}
       <div className="board-sheet">
         <p className="plan-what">
-          {t('plan.what', {
-            animal: species?.commonName ?? enclosure.animal?.speciesId ?? '',
-            stage: stage ? t(`stage.${stage}`) : '',
-            box: document.answers.startFrom ? boxName(document.answers.startFrom, t) : enclosure.name,
-          })}{' '}
+          <span>
+            {t('plan.what', {
+              animal: species?.commonName ?? enclosure.animal?.speciesId ?? '',
+              stage: stage ? t(`stage.${stage}`) : '',
+              box: document.answers.startFrom ? boxName(document.answers.startFrom, t) : enclosure.name,
+            })}
+          </span>
           <a
             href="/"
             onClick={(event) => {
@@ -124,7 +126,7 @@ export function PlanPage() {
             }}
           >
             {t('plan.changeAnswers')}
-          </a>{' '}
+          </a>
           <a
             href={chooseAt}
             onClick={(event) => {

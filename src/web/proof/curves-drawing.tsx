@@ -18,6 +18,8 @@ interface CurvesDrawingProps {
 
 const height = 300;
 const frame = { left: 44, top: 14, bottom: 30, names: 120 };
+/** Room for "28 Nov" and what parts it from the next. */
+const widestDayPx = 58;
 /** Line shapes tell the places apart without colour. */
 const dashes = ['', '7 3', '2 3', '10 3 2 3', '4 4', '1 4'];
 
@@ -38,10 +40,13 @@ export function CurvesDrawing({ curves, day, evidence, width }: CurvesDrawingPro
     { length: Math.floor((high - low) / step) + 1 },
     (_, i) => Math.ceil(low / step) * step + i * step,
   ).filter((v) => v <= high);
+  const dayS = 86400;
+  const dayPx = ((right - frame.left) * dayS) / Math.max(1, toS - fromS);
+  const daysApart = Math.max(1, Math.ceil(widestDayPx / dayPx));
   const midnights = Array.from(
-    { length: Math.ceil((toS - fromS) / 86400) + 1 },
-    (_, i) => Math.ceil(fromS / 86400) * 86400 + i * 86400,
-  ).filter((s) => s < toS);
+    { length: Math.ceil((toS - fromS) / dayS) + 1 },
+    (_, i) => Math.ceil(fromS / dayS) * dayS + i * dayS,
+  ).filter((s, i) => s < toS && i % daysApart === 0);
   const names = spreadNames(shown.map((c) => y([...c.points].reverse().find(([, v]) => v !== null)?.[1] ?? low)));
   return (
     <figure className="figure">

@@ -10,7 +10,7 @@ export function ProofLink() {
   if (!savedAs) return <p className="field-hint">{t('proof.saveFirst')}</p>;
   const path = `/proof/${savedAs.id}`;
   return (
-    <p>
+    <p className="plan-ways">
       <a
         className="button button-quiet"
         href={path}
@@ -20,7 +20,7 @@ export function ProofLink() {
         }}
       >
         {t('proof.open')}
-      </a>{' '}
+      </a>
       <PlacementLink of="enquiry" id={savedAs.id} />
     </p>
   );

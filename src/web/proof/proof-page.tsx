@@ -76,7 +76,7 @@ export function ProofPage({ id }: { readonly id: string }) {
       </div>
       <div className="board-sheet">
         <p className="plan-what">
-          {home.drawn.name}{' '}
+          <span>{home.drawn.name}</span>
           <a
             href={`/plan/${id}`}
             onClick={(event) => {

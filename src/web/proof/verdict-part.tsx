@@ -1,12 +1,12 @@
 // The verdict first, then what to do, then why; needs by the readings and by the forecast; the dial.
 import type { ProofAnswer } from '../../proving/verdict/proof-answer.ts';
+import { VerdictShape } from '../controls/verdict-mark.tsx';
 import { useSheet } from '../settings/settings-context.tsx';
 import { nextWords, reasonWords, wantedWords } from './proof-words.ts';
 import { RuleWords } from './rule-part.tsx';
 
-const shapes = { proven: '●', 'not-proven': '◐', failed: '✕' } as const;
-const stateShapes = { held: '●', open: '◐', failed: '✕', 'not-read': '○' } as const;
-const verdictShapes = { holds: '●', 'not-known': '◐', fails: '✕' } as const;
+const verdictOf = { proven: 'holds', 'not-proven': 'not-known', failed: 'fails' } as const;
+const verdictOfState = { held: 'holds', open: 'not-known', failed: 'fails', 'not-read': 'not-known' } as const;
 
 export function VerdictPart({ answer, old }: { readonly answer: ProofAnswer; readonly old: boolean }) {
   const { t, measure } = useSheet();
@@ -16,7 +16,7 @@ export function VerdictPart({ answer, old }: { readonly answer: ProofAnswer; rea
   return (
     <section className="sheet-part headline proof-verdict" aria-live="polite">
       <h1>
-        <span aria-hidden="true">{shapes[answer.verdict]}</span> {t(`proof.verdict.${answer.verdict}`)}
+        <VerdictShape verdict={verdictOf[answer.verdict]} /> {t(`proof.verdict.${answer.verdict}`)}
       </h1>
       {old && <p className="field-fault">{t('proof.old')}</p>}
       <p className="headline-say" lang={reason.lang}>
@@ -68,7 +68,7 @@ export function NeedsPart({ answer }: { readonly answer: ProofAnswer }) {
         {answer.needs.map((n) => (
           <li key={n.id}>
             <strong>
-              <span aria-hidden="true">{stateShapes[n.state]}</span> {t(`proof.need.${n.id}`)}:{' '}
+              <VerdictShape verdict={verdictOfState[n.state]} /> {t(`proof.need.${n.id}`)}:{' '}
               {t(`proof.state.${n.state}`)}
             </strong>
             <span>
@@ -91,8 +91,7 @@ export function NeedsPart({ answer }: { readonly answer: ProofAnswer }) {
             {answer.forecastNeeds.map((n) => (
               <li key={n.id}>
                 <strong>
-                  <span aria-hidden="true">{verdictShapes[n.verdict]}</span> {t(`proof.coming.${n.id}`)}:{' '}
-                  {t(`verdict.${n.verdict}`)}
+                  <VerdictShape verdict={n.verdict} /> {t(`proof.coming.${n.id}`)}: {t(`verdict.${n.verdict}`)}
                 </strong>
                 <span>
                   {t('proof.found', {

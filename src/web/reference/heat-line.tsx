@@ -91,7 +91,7 @@ export function HeatLine({ all, species }: { readonly all: Reference; readonly s
         <h2>{title}</h2>
         <p>{t('ref.heatLead')}</p>
       </figcaption>
-      <div ref={ref as React.RefObject<HTMLDivElement>}>
+      <div ref={ref}>
         <svg
           viewBox={`0 0 ${width} ${height}`}
           className="ref-drawing"

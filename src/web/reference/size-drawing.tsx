@@ -36,7 +36,7 @@ export function SizeDrawing({ all, species }: { readonly all: Reference; readonl
         <h2>{title}</h2>
         <p>{t('ref.sizesLead', { standard: standard.name })}</p>
       </figcaption>
-      <div ref={ref as React.RefObject<HTMLDivElement>}>
+      <div ref={ref}>
         <svg
           viewBox={`${-2 * unit} ${-2 * unit} ${longCm + 4 * unit} ${deepCm + 4 * unit}`}
           className="ref-drawing"

@@ -24,7 +24,7 @@ export function SpaceLines({ lines, box, all }: SpaceLinesProps) {
   const widestM = Math.max(boxLong, ...lines.map(({ floor }) => floor.lengthM), 0.1);
   const pxPerM = (drawingPx - 4) / widestM;
   return (
-    <ul className="space-lines" ref={ref as React.RefObject<HTMLUListElement>}>
+    <ul className="space-lines" ref={ref}>
       {lines.map((line) => {
         const { standard, floor, short } = line;
         const heightPx = Math.max(floor.depthM, boxDeep) * pxPerM + 4;

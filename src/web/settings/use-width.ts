@@ -1,11 +1,11 @@
 // How wide an element is right now, so that drawings keep their lettering at one size on every screen.
-import { type RefObject, useLayoutEffect, useRef, useState } from 'react';
+import { type RefCallback, useLayoutEffect, useState } from 'react';
 
-export function useWidth<E extends Element>(first: number): readonly [RefObject<E | null>, number] {
-  const ref = useRef<E>(null);
+/** The element may come later than what asks for its width: a sheet that waits for its numbers has no drawing yet. */
+export function useWidth<E extends Element>(first: number): readonly [RefCallback<E>, number] {
+  const [element, ref] = useState<E | null>(null);
   const [widthPx, setWidthPx] = useState(first);
   useLayoutEffect(() => {
-    const element = ref.current;
     if (!element) return;
     const read = () => {
       const width = Math.round(element.getBoundingClientRect().width);
@@ -15,7 +15,7 @@ export function useWidth<E extends Element>(first: number): readonly [RefObject<
     const observer = new ResizeObserver(read);
     observer.observe(element);
     return () => observer.disconnect();
-  }, []);
+  }, [element]);
   return [ref, widthPx];
 }
 

@@ -1,4 +1,5 @@
 // What follows one placement: its tasks by day, what was told, an answer entered while one speaks with the keeper.
+
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import { sayTask } from '../../proving/aftercare/words/say.ts';
@@ -7,6 +8,7 @@ import { NotReached } from '../animal/not-reached.tsx';
 import { useSaying } from '../animal/say.ts';
 import { useAsked } from '../animal/use-asked.ts';
 import { useSpecies } from '../animal/use-species.ts';
+import { useHomeTitle } from '../controls/home-title.ts';
 import { proseInUnits } from '../settings/prose-units.ts';
 import { useSheet } from '../settings/settings-context.tsx';
 import { go } from '../shell/router.ts';
@@ -37,13 +39,14 @@ function Sheet({ sheet, again }: { readonly sheet: AftercareSheet; readonly agai
   const shown = (['overdue', 'due', 'later'] as const).flatMap((state) =>
     sheet.tasks.filter((task) => task.state === state),
   );
+  const homeTitle = useHomeTitle();
   const lead = released === null ? t('aftercare.notReleased') : t('aftercare.since', { day: say.day(released.on) });
   return (
     <main className="today aftercare">
       <div className="sheet-head">
         <h1>{t('aftercare.title', { name: sheet.callName || sheet.placementId.slice(0, 8) })}</h1>
         <p className="lead">
-          {nameOf(sheet.speciesId)} · {sheet.title}. {lead}
+          {nameOf(sheet.speciesId)} · {homeTitle(sheet.title)}. {lead}
         </p>
         {released?.diedOn && <p>{t('aftercare.died', { day: say.day(released.diedOn) })}</p>}
         {released?.returnedOn && <p>{t('aftercare.returned', { day: say.day(released.returnedOn) })}</p>}

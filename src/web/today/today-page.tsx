@@ -1,4 +1,5 @@
 // What is to be done at this desk today: one list by urgency, each row the way to where it is done.
+
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import { sayTask } from '../../proving/aftercare/words/say.ts';
@@ -6,6 +7,7 @@ import { NotReached } from '../animal/not-reached.tsx';
 import { useSaying } from '../animal/say.ts';
 import { useAsked } from '../animal/use-asked.ts';
 import { useSpecies } from '../animal/use-species.ts';
+import { useHomeTitle } from '../controls/home-title.ts';
 import { useSheet } from '../settings/settings-context.tsx';
 import { go } from '../shell/router.ts';
 import { BranchCalendar } from './calendar-part.tsx';
@@ -68,6 +70,8 @@ function Part({ title, rows, empty, children }: PartProps) {
 
 /** What cannot wait: told by a keeper, overdue by the vet's word, a home whose readings stopped. */
 function useNow(answer: TodayAnswer, again: () => void): readonly React.ReactNode[] {
+  const nameOf = useNameOf();
+  const homeTitle = useHomeTitle();
   const { t } = useSheet();
   const say = useSaying();
   const words = useConcernWords();
@@ -110,7 +114,7 @@ function useNow(answer: TodayAnswer, again: () => void): readonly React.ReactNod
         word={t('today.word.silent')}
         path={`/proof/${one.enquiryId}`}
         what={one.lastAt === null ? t('today.neverSpoke', { name: one.label }) : t('today.silent', { name: one.label })}
-        who={one.title}
+        who={homeTitle(one.title)}
         when={one.lastAt === null ? '' : t('today.lastSpoke', { day: say.day(one.lastAt.slice(0, 10)) })}
       />
     )),
@@ -158,6 +162,7 @@ function useToday(answer: TodayAnswer): readonly React.ReactNode[] {
 }
 
 function AftercareRow({ task }: { readonly task: TaskRow }) {
+  const nameOf = useNameOf();
   const { t, settings } = useSheet();
   const say = useSaying();
   const { nameOf: speciesOf } = useSpecies();
@@ -176,6 +181,7 @@ function AftercareRow({ task }: { readonly task: TaskRow }) {
 
 /** Half-done work: placements by what is missing next, then enquiries. */
 function useGoOn(answer: TodayAnswer): readonly React.ReactNode[] {
+  const nameOf = useNameOf();
   const { t } = useSheet();
   return [
     ...answer.placements.map((one) => (
@@ -242,6 +248,7 @@ function More({ answer }: { readonly answer: TodayAnswer }) {
 }
 
 function Done({ answer, again }: { readonly answer: TodayAnswer; readonly again: () => void }) {
+  const nameOf = useNameOf();
   const { t, settings } = useSheet();
   if (answer.done.length === 0) return null;
   const undo = async (row: TaskRow) => {
@@ -312,5 +319,7 @@ function Way({ path, children }: { readonly path: string; readonly children: Rea
   );
 }
 
-const nameOf = (one: { readonly callName: string; readonly title: string }): string =>
-  [...new Set([one.callName, one.title])].filter((part) => part !== '').join(', ');
+function useNameOf(): (one: { readonly callName: string; readonly title: string }) => string {
+  const homeTitle = useHomeTitle();
+  return (one) => [...new Set([one.callName, homeTitle(one.title)])].filter((part) => part !== '').join(', ');
+}

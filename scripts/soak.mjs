@@ -6,5 +6,5 @@ import { fileURLToPath } from 'node:url';
 const times = process.argv[2] ?? '10';
 const vitest = fileURLToPath(new URL('../node_modules/vitest/vitest.mjs', import.meta.url));
 const env = { ...process.env, WARMSTEAD_SOAK: times };
-const args = [vitest, 'run', '--project', 'unit', 'src/physics/box-laws.test.ts'];
+const args = [vitest, 'run', '--project', 'unit', 'src/physics/box-laws'];
 process.exitCode = spawnSync(process.execPath, args, { env, stdio: 'inherit' }).status ?? 1;

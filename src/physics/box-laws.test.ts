@@ -1,35 +1,11 @@
 // Laws that every box must obey, over random enclosures. WARMSTEAD_SOAK multiplies the number of boxes.
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { day, dried, runs, soak } from '../../checks/box/law-runs.ts';
 import { anyEnclosure, mirrored, testMaterials } from '../../checks/box/random-enclosure.ts';
 import { type PlaceId, placeIds, type SteadyAnswer } from './answer.ts';
-import type { Enclosure } from './enclosure.ts';
-import {
-  boxGeometry,
-  buildModel,
-  modelFrom,
-  type SteadyConditions,
-  settleBox,
-  simulateDay,
-  solveSteady,
-} from './simulate.ts';
+import { buildModel, settleBox, simulateDay, solveSteady } from './simulate.ts';
 
-const soak = Number(process.env.WARMSTEAD_SOAK ?? 1);
-const runs = (n: number) => ({ numRuns: Math.round(n * soak), seed: 20, endOnFailure: true });
-const day = (e: Enclosure, extra: Partial<SteadyConditions> = {}): SteadyConditions => ({
-  roomC: e.room.winter.lowC,
-  roomRhPct: e.room.winter.rhPct,
-  sunWPerM2: e.room.winter.sunPeakWPerM2,
-  isDay: true,
-  ...extra,
-});
-/** The same box without water: evaporation adds its own states to choose from. */
-const dried = (e: Enclosure): Enclosure => ({
-  ...e,
-  bowl: null,
-  misting: null,
-  substrate: e.substrate ? { ...e.substrate, wetFrac: 0 } : null,
-});
 const temperatures = (a: SteadyAnswer): [PlaceId, number][] =>
   placeIds.flatMap((p): [PlaceId, number][] => (a.places[p] === null ? [] : [[p, a.places[p]]]));
 
@@ -57,10 +33,7 @@ describe('every box at rest', { timeout: 120_000 * soak }, () => {
   test('nothing is colder than the coldest surroundings allow or hotter than the hottest source', () => {
     fc.assert(
       fc.property(anyEnclosure, (e) => {
-        const model = buildModel(
-          { ...e, bowl: null, misting: null, substrate: e.substrate ? { ...e.substrate, wetFrac: 0 } : null },
-          testMaterials,
-        );
+        const model = buildModel(dried(e), testMaterials);
         const box = settleBox(model, day(e));
         const sources = box.now.map((n) => n.bodyC).filter((_, h) => model.heaters[h]!.body.form === 'body');
         const below = e.box.base.belowC ?? Number.NaN;
@@ -86,34 +59,6 @@ describe('every box at rest', { timeout: 120_000 * soak }, () => {
         });
       }),
       runs(100),
-    );
-  });
-
-  test('more watts never cool and a warmer room never cools', () => {
-    fc.assert(
-      fc.property(anyEnclosure, fc.double({ min: 0.05, max: 0.9, noNaN: true }), (e, share) => {
-        const dry: Enclosure = {
-          ...e,
-          bowl: null,
-          misting: null,
-          substrate: e.substrate ? { ...e.substrate, wetFrac: 0 } : null,
-        };
-        const geometry = boxGeometry(dry, testMaterials);
-        const model = modelFrom(geometry);
-        // up to a basking surface 20 K above the room, as far as any thermostat lets a box go
-        const full = solveSteady(model, day(dry, { fixedW: dry.heaters.map((h) => h.powerW) }));
-        const rise = full.places['basking-surface']! - dry.room.winter.lowC;
-        const watts = dry.heaters.map((h) => (h.powerW * share * 20) / Math.max(20, rise));
-        const less = solveSteady(model, day(dry, { fixedW: watts }));
-        const more = solveSteady(model, day(dry, { fixedW: watts.map((w) => w * 1.3) }));
-        const warmer = solveSteady(model, day(dry, { fixedW: watts, roomC: dry.room.winter.lowC + 2 }));
-        for (const [place, t] of temperatures(less)) {
-          if (place === 'heater-surface' || place === 'hottest-reachable') continue;
-          expect(more.places[place]!, `${place} with more watts`).toBeGreaterThan(t - 0.02);
-          expect(warmer.places[place]!, `${place} in a warmer room`).toBeGreaterThan(t - 0.02);
-        }
-      }),
-      runs(60),
     );
   });
 

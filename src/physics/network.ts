@@ -8,7 +8,7 @@ import {
   filmVerticalAlamdariHammond,
 } from './formulas/convection-alamdari-hammond.ts';
 import { type Layout, layoutOf } from './kernel/layout.ts';
-import { mixingOf } from './mixing.ts';
+import { type Mixing, mixingOf } from './mixing.ts';
 import type { BoxModel } from './model.ts';
 import { type Ventilation, ventilationOf } from './ventilation.ts';
 
@@ -54,8 +54,12 @@ export interface Network {
   readonly outsideC: Float64Array;
   /** Inside film of each patch [W/m2K]. */
   readonly film: Float64Array;
+  readonly mixing: Mixing;
   readonly ventilation: Ventilation;
 }
+
+/** How much air goes which way: stirring within the box and draught through it. */
+export type AirWays = Pick<Network, 'mixing' | 'ventilation'>;
 
 export function startState(model: BoxModel, tempC: number): BoxState {
   const layout = layoutOf(model);
@@ -87,8 +91,15 @@ function behindOn({ airNodes, patches, first }: Layout, row: Float64Array): Floa
 }
 
 /** Conductances at the present temperatures.
- *  @param convectedW heat that heaters give to the air now, for the mixing strength [W] */
-export function networkAt(model: BoxModel, state: BoxState, roomC: number, convectedW: number): Network {
+ *  @param convectedW heat that heaters give to the air now, for the mixing strength [W]
+ *  @param heldAir    ways of the air instead of those that these temperatures drive */
+export function networkAt(
+  model: BoxModel,
+  state: BoxState,
+  roomC: number,
+  convectedW: number,
+  heldAir?: AirWays,
+): Network {
   const { grid, enclosure, parameters } = model;
   const { depthM, heightM, lengthM } = enclosure.box;
   const layout = layoutOf(model);
@@ -123,14 +134,15 @@ export function networkAt(model: BoxModel, state: BoxState, roomC: number, conve
     air[i * wide + halfBand + j - i] = air[i * wide + halfBand + j - i]! - g;
     air[j * wide + halfBand + i - j] = air[j * wide + halfBand + i - j]! - g;
   };
-  const mixing = mixingOf(grid, depthM, heightM, parameters, state.airC, drivenW);
+  const mixing = heldAir?.mixing ?? mixingOf(grid, depthM, heightM, parameters, state.airC, drivenW);
   for (let k = 0; k < grid.layers; k++)
     for (let i = 0; i < grid.columns - 1; i++)
       link(k * grid.columns + i, k * grid.columns + i + 1, mixing.along[k * (grid.columns - 1) + i]!);
   for (let k = 0; k < grid.layers - 1; k++)
     for (let i = 0; i < grid.columns; i++)
       link(k * grid.columns + i, (k + 1) * grid.columns + i, mixing.up[k * grid.columns + i]!);
-  const ventilation = ventilationOf(grid, model.openings, heightM, parameters, state.airC, roomC);
+  const ventilation =
+    heldAir?.ventilation ?? ventilationOf(grid, model.openings, heightM, parameters, state.airC, roomC);
   const airToRoom = new Float64Array(airNodes);
   const airToOut = new Float64Array(airNodes);
   for (const { from, to, kgPerS } of ventilation.streams) {
@@ -157,7 +169,7 @@ export function networkAt(model: BoxModel, state: BoxState, roomC: number, conve
   const { outerLink, outsideC } = outerLinks(model, state, roomC);
   return {
     ...{ airNodes, air, toAir, own, radiant, radiantSum, beyondMean },
-    ...{ airToRoom, airToOut, outerLink, outsideC, film, ventilation },
+    ...{ airToRoom, airToOut, outerLink, outsideC, film, mixing, ventilation },
   };
 }
 

@@ -6,7 +6,15 @@ import { mainHeater } from './grid.ts';
 import { bodyOutput, bodyTemperature, surroundOf } from './heater-body.ts';
 import type { BoxModel } from './model.ts';
 import { addLatentSlopes, dryStart, type Moisture, moistureStep, partWay, saturatedRatio } from './moisture.ts';
-import { type BoxState, copyState, factorNetwork, type Network, networkAt, startState } from './network.ts';
+import {
+  type AirWays,
+  type BoxState,
+  copyState,
+  factorNetwork,
+  type Network,
+  networkAt,
+  startState,
+} from './network.ts';
 import { type HeaterNow, probeReading } from './places.ts';
 import { readingValue } from './reading.ts';
 import { noSources, type Sources, solveNetwork } from './solve-network.ts';
@@ -28,6 +36,8 @@ export interface SteadyConditions {
   readonly holdBaskingC?: number;
   /** Set point of each thermostat instead of the enclosure's own [degC]. */
   readonly setC?: readonly number[];
+  /** Air that goes its ways as in another state, to tell what warmth does from what its draught does. */
+  readonly heldAir?: AirWays;
 }
 
 export interface SettledBox {
@@ -79,7 +89,7 @@ export function settleBox(
   for (; rounds < mostRounds; rounds++) {
     const calm = calmAt(rounds);
     const convected = now.reduce((s, n, h) => s + (model.heaters[h]!.outside ? 0 : n.convectedW), 0) || 20;
-    const net = networkAt(model, state, roomC, convected);
+    const net = networkAt(model, state, roomC, convected, conditions.heldAir);
     settledNet = net;
     if (rounds > 0 || warm) {
       const wetter = moistureStep(model, net, state, moisture, room, 0, sprayKgPerS);
@@ -87,21 +97,21 @@ export function settleBox(
     }
     addLatentSlopes(net, moisture);
     const factored = factorNetwork(model, net, 0);
-    const still = ambientSources(model, sunW, moisture);
-    solveNetwork(model, net, factored, still, null, roomC, base, scratch);
     const ratings = model.heaters.map((_, h) => ratedW(model, h, conditions));
-    const splits = model.heaters.map((path, h) =>
+    const splits = model.heaters.map((_, h) =>
       splitAt(
         model,
         h,
         state,
         roomC,
         bodyC[h]!,
-        ratings[h]! * Math.max(0.02, heaterDuty(model, h, duty, conditions)),
-        path.outside,
+        ratings[h]! * Math.max(leastShare, heaterDuty(model, h, duty, conditions)),
       ),
     );
     bodyC = splits.map((s) => s.bodyC);
+    const still = ambientSources(model, sunW, moisture);
+    for (const [h, { idleW }] of splits.entries()) addHeater(model, h, still, idleW, -idleW, 0, 0);
+    solveNetwork(model, net, factored, still, null, roomC, base, scratch);
     model.heaters.forEach((_, h) => {
       const sources = noSources(model);
       addHeater(model, h, sources, splits[h]!.convected, splits[h]!.radiated, splits[h]!.shortWave, splits[h]!.sheet);
@@ -119,9 +129,9 @@ export function settleBox(
       const s = splits[h]!;
       return {
         powerW: w,
-        bodyC: s.bodyC,
-        convectedW: w * s.convected,
-        radiatedW: w * s.radiated,
+        bodyC: w >= s.atW ? s.bodyC : s.idleC + ((s.bodyC - s.idleC) * w) / s.atW,
+        convectedW: s.idleW + w * s.convected,
+        radiatedW: w * s.radiated - s.idleW,
         shortWaveW: w * s.shortWave,
       };
     });
@@ -165,40 +175,38 @@ function heaterDuty(model: BoxModel, h: number, duty: readonly number[], conditi
   return conditions.stuckDuty ?? duty[t]!;
 }
 
+/** Least share of its power at which a heater's split is worked out; our choice. */
+const leastShare = 0.02;
+
+/** What leaves a heater: `idleW` goes from what it sees through its body into the air even without current, the rest is
+ *  for each watt of current. */
 interface Split {
+  readonly idleW: number;
   readonly convected: number;
   readonly radiated: number;
   readonly shortWave: number;
   readonly sheet: number;
+  /** The body's temperature at the power that the split was worked out for, and without current. */
   readonly bodyC: number;
+  readonly atW: number;
+  readonly idleC: number;
 }
 
-/** How one watt of heater h leaves it at its present load. */
-function splitAt(
-  model: BoxModel,
-  h: number,
-  state: BoxState,
-  roomC: number,
-  guessC: number,
-  powerW: number,
-  _outside: boolean,
-): Split {
+const sheetSplit = { idleW: 0, convected: 0, radiated: 0, shortWave: 0, sheet: 1, atW: 0 };
+
+/** How heat leaves heater h at its present load. */
+function splitAt(model: BoxModel, h: number, state: BoxState, roomC: number, guessC: number, powerW: number): Split {
   const path = model.heaters[h]!;
-  if (path.body.form === 'area') return { convected: 0, radiated: 0, shortWave: 0, sheet: 1, bodyC: guessC };
+  if (path.body.form === 'area') return { ...sheetSplit, bodyC: guessC, idleC: guessC };
   const around = surroundOf(path, state, roomC);
-  const bodyW = powerW * (1 - path.shortWaveFrac);
-  if (powerW <= 0) return { convected: 0, radiated: 0, shortWave: 0, sheet: 0, bodyC: around.airC };
-  const bodyC = bodyTemperature(path, bodyW, around, Math.max(guessC, around.airC + 5));
-  const o = bodyOutput(path, bodyC, around);
-  const total = o.convectedW + o.radiatedW;
+  const idleC = bodyTemperature(path, 0, around, around.airC + 1);
+  const idleW = bodyOutput(path, idleC, around).convectedW;
+  if (powerW <= 0) return { idleW, convected: 0, radiated: 0, shortWave: 0, sheet: 0, bodyC: idleC, atW: 0, idleC };
   const left = 1 - path.shortWaveFrac;
-  return {
-    convected: (left * o.convectedW) / total,
-    radiated: (left * o.radiatedW) / total,
-    shortWave: path.shortWaveFrac,
-    sheet: 0,
-    bodyC,
-  };
+  const bodyC = bodyTemperature(path, powerW * left, around, Math.max(guessC, around.airC + 5));
+  const convected = (bodyOutput(path, bodyC, around).convectedW - idleW) / powerW;
+  const shortWave = path.shortWaveFrac;
+  return { idleW, convected, radiated: left - convected, shortWave, sheet: 0, bodyC, atW: powerW, idleC };
 }
 
 /** Add heat of heater h to the sources. */
@@ -259,7 +267,8 @@ function settleDuty(
         none.map((n, k) => (k === h ? { radiatedW: s.radiated, shortWaveW: s.shortWave } : n)),
       ),
     );
-    return { still: readingValue(reading, base, none) + (t === trimmed ? 0 : model.parameters.probeErrorK), perW };
+    const idle = splits.map((s) => ({ radiatedW: -s.idleW, shortWaveW: 0 }));
+    return { still: readingValue(reading, base, idle) + (t === trimmed ? 0 : model.parameters.probeErrorK), perW };
   });
   const passes = thermostats.length > 1 ? 12 : 1;
   for (let pass = 0; pass < passes; pass++) {

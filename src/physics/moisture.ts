@@ -90,18 +90,38 @@ export function moistureStep(
   dtS: number,
   sprayKg: number,
 ): Moisture {
-  const nodes = net.airNodes;
   const filmBefore = before.filmKg + (dtS > 0 ? sprayKg : 0);
   const candidates = exchanges(model, net, state, before, dtS, dtS > 0 ? filmBefore : sprayKg);
-  // Which walls are wet is found by trying: a wall counts once the air beside it is above its saturation.
-  let wet = candidates.filter((e) => e.kind !== 'wall' || before.ratio[e.node]! > e.saturated);
+  const paths = airPaths(model, net, before, roomRatio, dtS);
+  const free = settledWater(model, net, paths, candidates, before.ratio);
+  const wantedKg = filmKgPerS(free) * dtS;
+  if (dtS === 0 || wantedKg <= filmBefore)
+    return tally(model, net, state, before, free, roomRatio, dtS, dtS > 0 ? filmBefore - wantedKg : 0);
+  const last = settledWater(model, net, paths, lastOfFilm(candidates, free, filmBefore / dtS), before.ratio);
+  return tally(model, net, state, before, last, roomRatio, dtS, 0);
+}
+
+/** The air's water in balance with what is wet. */
+interface SettledWater {
+  readonly wet: readonly Exchange[];
+  readonly ratio: Float64Array;
+}
+
+/** Which walls are wet is found by trying: a wall counts once the air beside it is above its saturation. */
+function settledWater(
+  model: BoxModel,
+  { airNodes: nodes }: Network,
+  paths: { readonly matrix: Float64Array; readonly right: Float64Array },
+  candidates: readonly Exchange[],
+  ratioBefore: Float64Array,
+): SettledWater {
   const { order, halfBand } = layoutOf(model);
   const wide = 2 * halfBand + 1;
-  const still = airPaths(model, net, before, roomRatio, dtS);
   const ratio = new Float64Array(nodes);
+  let wet = candidates.filter((e) => e.kind !== 'wall' || ratioBefore[e.node]! > e.saturated);
   for (let pass = 0; pass < mostPasses; pass++) {
-    const matrix = still.matrix.slice();
-    const right = still.right.slice();
+    const matrix = paths.matrix.slice();
+    const right = paths.right.slice();
     for (const e of wet) {
       const at = order[e.node]!;
       matrix[at * wide + halfBand] = matrix[at * wide + halfBand]! + e.g;
@@ -114,7 +134,20 @@ export function moistureStep(
     if (next.length === wet.length || pass === mostPasses - 1) break;
     wet = next;
   }
-  return tally(model, net, state, before, wet, ratio, roomRatio, dtS, filmBefore);
+  return { wet, ratio };
+}
+
+const givenKgPerS = (e: Exchange, ratio: Float64Array): number => e.fixedKgPerS + e.g * (e.saturated - ratio[e.node]!);
+
+/** What the spray on the floor gives, less what settles on it. */
+const filmKgPerS = ({ wet, ratio }: SettledWater): number =>
+  wet.reduce((sum, e) => (e.kind === 'film' ? sum + givenKgPerS(e, ratio) : sum), 0);
+
+/** A film that would give more than lies there is used up within the step: each part of it gives its share of the whole. */
+function lastOfFilm(candidates: readonly Exchange[], { ratio }: SettledWater, kgPerS: number): Exchange[] {
+  const wants = (e: Exchange) => (e.kind === 'film' ? Math.max(0, givenKgPerS(e, ratio)) : 0);
+  const all = candidates.reduce((sum, e) => sum + wants(e), 0);
+  return candidates.map((e) => (e.kind === 'film' ? { ...e, g: 0, fixedKgPerS: (kgPerS * wants(e)) / all } : e));
 }
 
 /** Water that the air carries from node to node and holds, as a band column by column, and what drives it [kg/s]. */
@@ -209,15 +242,7 @@ function exchanges(
       else list.push({ node, patch: s, kind: 'film', g: k, saturated, fixedKgPerS: 0, heatJPerKg: heat });
     } else list.push({ node, patch: s, kind: 'wall', g: k, saturated, fixedKgPerS: 0, heatJPerKg: heat });
   });
-  return dtS > 0 ? withinFilm(list, before, water, dtS) : list;
-}
-
-/** A film cannot give more in one step than lies there. */
-function withinFilm(list: readonly Exchange[], before: Moisture, filmKg: number, dtS: number): Exchange[] {
-  let wanted = 0;
-  for (const e of list) if (e.kind === 'film') wanted += e.g * Math.max(0, e.saturated - before.ratio[e.node]!) * dtS;
-  const part = wanted > filmKg ? filmKg / wanted : 1;
-  return list.map((e) => (e.kind === 'film' ? { ...e, g: e.g * part } : e));
+  return list;
 }
 
 function meanSurface(model: BoxModel, state: BoxState): number {
@@ -283,18 +308,17 @@ function tally(
   net: Network,
   state: BoxState,
   before: Moisture,
-  wet: readonly Exchange[],
-  ratio: Float64Array,
+  { wet, ratio }: SettledWater,
   roomRatio: number,
   dtS: number,
-  filmBefore: number,
+  filmKg: number,
 ): Moisture {
   const airW = new Float64Array(net.airNodes);
   const surfaceW = new Float64Array(model.areas.length);
   const surfaceSlope = new Float64Array(model.areas.length);
   const sums = { bowl: 0, substrate: 0, film: 0, wall: 0 };
   for (const e of wet) {
-    const kgPerS = e.fixedKgPerS + e.g * (e.saturated - ratio[e.node]!);
+    const kgPerS = givenKgPerS(e, ratio);
     sums[e.kind] += kgPerS;
     const w = -kgPerS * e.heatJPerKg;
     if (e.patch < 0) airW[e.node] = airW[e.node]! + w;
@@ -319,7 +343,7 @@ function tally(
   const miss = sources + sums.wall - out - change;
   return {
     ratio,
-    filmKg: dtS > 0 ? filmBefore - sums.film * dtS : 0,
+    filmKg,
     bowlKgPerS: sums.bowl,
     substrateKgPerS: sums.substrate,
     sprayKgPerS: sums.film,

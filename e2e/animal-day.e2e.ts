@@ -21,7 +21,10 @@ const seriousFindings = async (): Promise<readonly string[]> => {
     .map((one) => `${one.id}: ${one.nodes[0]?.html ?? ''}`);
 };
 const roundOnServer = async () =>
-  (await (await fetch(`${program.url}/api/round`)).json()) as { sum: { done: number; enclosures: number } };
+  (await (await fetch(`${program.url}/api/round`)).json()) as {
+    sum: { done: number; enclosures: number };
+    lines: { place: string; state: string; animals: { animalId: string }[] }[];
+  };
 
 /** More invented animals, each in an enclosure of its own, until there are so many. */
 const fillUpTo = async (enclosures: number) => {
@@ -124,9 +127,32 @@ describeInBrowser('a day with the animals', () => {
     await page.getByText('40 of 40 done').waitFor();
     await shot('round-offline');
     expect((await roundOnServer()).sum.done).toBe(0);
+
+    // A second phone in the same rack room, without a connection as well, looks at the same enclosure a little later.
+    const other = await browser.newContext({ viewport: { width: 412, height: 860 }, locale: 'en-GB' });
+    const second = await other.newPage();
+    await second.goto(`${program.url}/round`);
+    await second.locator('.round-row').first().waitFor();
+    await other.setOffline(true);
+    await second.getByRole('button', { name: 'A1: Something' }).click();
+    await second.getByText('Seen, but odd').click();
+    await second.locator('#round-note-A1').fill('lies in the bowl');
+    await second.getByRole('button', { name: 'Keep' }).click();
+    await second.getByText('1 checks wait on this device').waitFor();
+    await other.setOffline(false);
+    await second.getByText('All checks are with the shop computer.').waitFor({ timeout: 30_000 });
     await context.setOffline(false);
     await page.getByText('All checks are with the shop computer.').waitFor({ timeout: 30_000 });
-    expect((await roundOnServer()).sum).toMatchObject({ done: 40, enclosures: 40 });
+    const { sum, lines } = await roundOnServer();
+    expect(sum).toMatchObject({ done: 40, enclosures: 40 });
+    const first = lines.find((line) => line.place === 'A1');
+    expect(first?.state, 'the later look stands, though it came in first').toBe('stands-out');
+    const { history } = (await (await fetch(`${program.url}/api/animals/${first?.animals[0]?.animalId}`)).json()) as {
+      history: { kind: string; body: { state?: string; note?: string } }[];
+    };
+    const looks = history.filter((one) => one.kind === 'round').slice(-2);
+    expect(looks.map((one) => one.body.state).sort(), 'both stay to be read').toEqual(['look', 'well']);
+    await other.close();
   });
 
   test('the inspector finds one animal, what is missing, and prints it', async () => {

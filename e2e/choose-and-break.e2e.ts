@@ -4,6 +4,7 @@ import { afterAll, beforeAll, expect, test } from 'vitest';
 import { describeInBrowser, launchBrowser } from './support/browser.ts';
 import { checker } from './support/checker.ts';
 import { enquiryDraft } from './support/draft.ts';
+import { unreadPictures } from './support/pictures.ts';
 import { type RunningProgram, startProgram } from './support/program.ts';
 
 let program: RunningProgram;
@@ -28,6 +29,7 @@ const look = async (name: string) => {
     expect(await findings(), `${name} ${width}`).toEqual([]);
   }
   await page.setViewportSize({ width: 1200, height: 900 });
+  expect(await unreadPictures(page), name).toEqual([]);
 };
 
 describeInBrowser('choosing, costing and breaking a home', () => {

@@ -1,20 +1,23 @@
 // Every sheet of the program with the demonstration shop in it: no finding of the accessibility checker on light and dark
 // sheets, nothing sideways at 320 px or at twice the size, targets for a thumb. With WARMSTEAD_SHOTS its pictures at the
 // desk's, a tablet's and a phone's width; with WARMSTEAD_GUIDE those of docs/guide (npm run guide).
-import { mkdirSync } from 'node:fs';
-import { dirname, join } from 'node:path';
+import { mkdirSync, readdirSync, readFileSync } from 'node:fs';
+import { basename, dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, expect, it } from 'vitest';
+import { routeFrom } from '../src/web/shell/router.ts';
 import { describeInBrowser, launchBrowser } from './support/browser.ts';
+import { unreadPictures } from './support/pictures.ts';
 import { type RunningProgram, startProgram } from './support/program.ts';
-import { findings, findSheets, openSheet, type Sheet, sideways, smallTargets } from './support/sheets.ts';
+import { type FoundSheet, findings, findSheets, openSheet, sideways, smallTargets } from './support/sheets.ts';
 
 let program: RunningProgram;
 let browser: Browser;
-let sheets: readonly Sheet[];
+let sheets: readonly FoundSheet[];
 
-const guideFolder = join(dirname(fileURLToPath(import.meta.url)), '..', 'docs', 'guide', 'pictures');
+const root = join(dirname(fileURLToPath(import.meta.url)), '..');
+const guideFolder = join(root, 'docs', 'guide', 'pictures');
 const guideNames = ['enquiry', 'plan', 'choose', 'examination', 'today', 'people', 'register', 'keeper'];
 
 describeInBrowser('every sheet', () => {
@@ -28,18 +31,30 @@ describeInBrowser('every sheet', () => {
     await program?.stop();
   });
 
-  it('has no finding of the checker, on the light sheet and on the dark one', async () => {
+  it('has no finding of the checker, light or dark, and no picture whose figures can only be seen', async () => {
     const wrong: Record<string, string[]> = {};
     for (const sheet of sheets) {
       const page = await openSheet(browser, program, sheet, 1280, { colorScheme: 'light' });
       const light = await findings(page);
       await page.emulateMedia({ colorScheme: 'dark' });
       const dark = await findings(page);
-      if (light.length + dark.length > 0) wrong[sheet.name] = [...light, ...dark.map((one) => `dark ${one}`)];
+      if (sheet.name === 'choose') await page.locator('.kit-detail').waitFor({ timeout: 60_000 });
+      const unread = await unreadPictures(page);
+      const all = [...light, ...dark.map((one) => `dark ${one}`), ...unread];
+      if (all.length > 0) wrong[sheet.name] = all;
       await page.close();
     }
     expect(wrong).toEqual({});
   }, 300_000);
+
+  it('is every page and every address that the program has', () => {
+    const files = readdirSync(join(root, 'src/web'), { recursive: true, encoding: 'utf8' });
+    const pages = files.filter((file) => file.endsWith('-page.tsx')).map((file) => basename(file, '-page.tsx'));
+    expect(sheets.map(({ page }) => page).sort()).toEqual(pages.sort());
+    const router = readFileSync(join(root, 'src/web/shell/router.ts'), 'utf8');
+    const kinds = new Set([...router.matchAll(/readonly page: '(\w+)'/g)].map((row) => row[1]));
+    expect(new Set(sheets.map(({ path }) => routeFrom(path).page))).toEqual(kinds);
+  });
 
   it('fits a small phone and twice the size of letters, with targets for a thumb', async () => {
     const wrong: Record<string, unknown> = {};

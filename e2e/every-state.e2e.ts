@@ -172,6 +172,61 @@ describeInBrowser('every state', () => {
     expect(found).toEqual([]);
   }, 120_000);
 
+  it('has no finding where a step can be taken back', async () => {
+    const found = [
+      ...(await inState(sheet('placement'), 'refused, to be taken up again', async (page) => {
+        await page.getByRole('button', { name: 'Home is not ready' }).click();
+        await page.getByRole('button', { name: 'Take it up again' }).waitFor();
+      })),
+      ...(await inState(sheet('placement'), 'taken up again', async (page) => {
+        await page.getByRole('button', { name: 'Take it up again' }).click();
+        await page.getByRole('button', { name: 'Home is not ready' }).waitFor();
+      })),
+      ...(await inState(sheet('aftercare'), 'set aside, to be taken back', async (page) => {
+        await page.getByRole('button', { name: 'Enter what was said' }).first().click();
+        await page.getByText('Not needed any more').first().click();
+        await page.getByLabel('Why not?').fill('told in the shop');
+        await page.getByRole('button', { name: 'Set aside' }).click();
+        await page.getByRole('button', { name: 'Take back' }).first().waitFor();
+      })),
+      ...(await inState(sheet('today'), 'done, to be taken back', async (page) => {
+        await page
+          .getByRole('button', { name: /^Take back/ })
+          .first()
+          .waitFor();
+      })),
+      ...(await inState(sheet('shelf'), 'changed, to be undone', async (page) => {
+        await page.getByRole('button', { name: 'in stock', exact: true }).first().click();
+        await page.getByText(/^Kept\./).waitFor();
+        await page.getByRole('button', { name: 'Undo the last change' }).waitFor();
+      })),
+      ...(await inState(sheet('animal'), 'withdrawing', async (page) => {
+        await page.getByRole('button', { name: 'Withdraw' }).first().click();
+        await page.getByLabel('Why is it withdrawn?').fill('another animal');
+      })),
+    ];
+    expect(found).toEqual([]);
+  }, 300_000);
+
+  it('has no finding where the session ran out under a half filled form, which is still there', async () => {
+    const page = await openSheetApart(browser, full, sheet('animal'), 1280);
+    await page.getByRole('spinbutton', { name: /^Mass/ }).fill('571');
+    await page.context().clearCookies();
+    await page.getByRole('button', { name: 'Write it down' }).first().click();
+    const password = page.getByLabel('Password', { exact: true });
+    await password.waitFor();
+    const light = await findings(page);
+    await page.emulateMedia({ colorScheme: 'dark' });
+    expect([...light, ...(await findings(page))]).toEqual([]);
+    const name = page.getByLabel('Name', { exact: true });
+    if ((await name.inputValue()) === '') await name.fill(full.owner?.name ?? '');
+    await password.fill(full.owner?.password ?? '');
+    await page.getByRole('button', { name: 'Sign in', exact: true }).click();
+    await page.getByText('Written down.').waitFor();
+    await page.locator('.history-list li', { hasText: '571' }).first().waitFor();
+    await page.context().close();
+  }, 120_000);
+
   it('has no finding while locked, or signed out; what was typed comes back', async () => {
     const page = await openSheetApart(browser, full, sheet('enquiry'), 1280);
     await page.getByRole('textbox', { name: /Whole length/ }).fill('115');

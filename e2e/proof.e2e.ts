@@ -9,6 +9,7 @@ import { madeLog } from '../src/proving/testing/made-log.ts';
 import { exampleDocument } from '../src/server/testing/example-document.ts';
 import { describeInBrowser, launchBrowser } from './support/browser.ts';
 import { checker } from './support/checker.ts';
+import { unreadPictures } from './support/pictures.ts';
 import { type RunningProgram, startProgram } from './support/program.ts';
 
 let program: RunningProgram;
@@ -120,10 +121,18 @@ describeInBrowser('the proof', () => {
         document.querySelectorAll('.curve-name').length === 3 &&
         ![...document.querySelectorAll('.curve-name')].some((n) => n.textContent?.startsWith('Kanal')),
     );
-    await page.getByRole('button', { name: 'Judge the home by these readings' }).click();
+    // It is stopped in the middle, and nothing of it is kept; then it is asked for again.
+    const judge = page.getByRole('button', { name: 'Judge the home by these readings' });
+    await judge.click();
+    await page.getByRole('button', { name: 'Stop', exact: true }).click();
+    await page.getByText('Stopped. Nothing of it was kept.').waitFor();
+    expect(await findings(page)).toEqual([]);
+    expect(await (await fetch(`${program.url}/api/enquiries/${id}/proof`)).json()).toMatchObject({ proof: null });
+    await judge.click();
     await page.getByRole('heading', { name: 'Failed' }).waitFor({ timeout: 90_000 });
     await page.getByText(/Turn the dial/).waitFor();
     expect(await page.locator('.curve-line').count()).toBe(3);
+    expect(await unreadPictures(page)).toEqual([]);
     for (const width of [1280, 820, 390]) {
       await page.setViewportSize({ width, height: 900 });
       await shot(`proof-${width}`);

@@ -8,6 +8,11 @@ export interface Sheet {
   readonly path: string;
 }
 
+export interface FoundSheet extends Sheet {
+  /** File that draws it, src/web/…/NAME-page.tsx. */
+  readonly page: string;
+}
+
 const read = async (program: RunningProgram, path: string): Promise<Record<string, { id: string; title?: string }[]>> =>
   (await (await fetch(`${program.url}${path}`)).json()) as never;
 
@@ -21,37 +26,37 @@ async function keeperPath(program: RunningProgram, enquiryId: string): Promise<s
 }
 
 /** Of a program with something in every list (the demonstration). */
-export async function findSheets(program: RunningProgram): Promise<Sheet[]> {
+export async function findSheets(program: RunningProgram): Promise<FoundSheet[]> {
   const { enquiries } = await read(program, '/api/enquiries');
   const { animals } = await read(program, '/api/animals');
   const { placements } = await read(program, '/api/placements');
   const enquiry = enquiries!.at(-1)!.id;
   const animal = animals![0]!.id;
   return [
-    { name: 'enquiry', path: '/' },
-    { name: 'plan', path: `/plan/${enquiry}` },
-    { name: 'choose', path: `/choose/${enquiry}` },
-    { name: 'proof', path: `/proof/${enquiry}` },
-    { name: 'animals', path: '/animals' },
-    { name: 'animal', path: `/animals/${animal}` },
-    { name: 'examination', path: `/animals/${animal}/look-over` },
-    { name: 'round', path: '/round' },
-    { name: 'register', path: '/register' },
-    { name: 'call', path: '/call' },
-    { name: 'species', path: '/species' },
-    { name: 'one-species', path: '/species/royal' },
-    { name: 'space', path: '/space/corn' },
-    { name: 'shelf', path: '/shelf' },
-    { name: 'placements', path: '/placements' },
-    { name: 'placement', path: `/placement/${placements![0]!.id}` },
-    { name: 'today', path: '/today' },
-    { name: 'aftercare', path: `/aftercare/${placements!.at(-1)!.id}` },
-    { name: 'own-figures', path: '/own-figures' },
-    { name: 'instruments', path: '/instruments' },
-    { name: 'lists', path: '/lists' },
-    { name: 'keeper', path: await keeperPath(program, enquiry) },
-    { name: 'people', path: '/people' },
-    { name: 'account', path: '/account' },
+    { name: 'enquiry', path: '/', page: 'enquiry' },
+    { name: 'plan', path: `/plan/${enquiry}`, page: 'plan' },
+    { name: 'choose', path: `/choose/${enquiry}`, page: 'choose' },
+    { name: 'proof', path: `/proof/${enquiry}`, page: 'proof' },
+    { name: 'animals', path: '/animals', page: 'animals' },
+    { name: 'animal', path: `/animals/${animal}`, page: 'animal' },
+    { name: 'examination', path: `/animals/${animal}/look-over`, page: 'examination' },
+    { name: 'round', path: '/round', page: 'round' },
+    { name: 'register', path: '/register', page: 'register' },
+    { name: 'call', path: '/call', page: 'call' },
+    { name: 'species', path: '/species', page: 'species-list' },
+    { name: 'one-species', path: '/species/royal', page: 'species' },
+    { name: 'space', path: '/space/corn', page: 'space' },
+    { name: 'shelf', path: '/shelf', page: 'shelf' },
+    { name: 'placements', path: '/placements', page: 'placements' },
+    { name: 'placement', path: `/placement/${placements![0]!.id}`, page: 'placement' },
+    { name: 'today', path: '/today', page: 'today' },
+    { name: 'aftercare', path: `/aftercare/${placements!.at(-1)!.id}`, page: 'aftercare' },
+    { name: 'own-figures', path: '/own-figures', page: 'own-figures' },
+    { name: 'instruments', path: '/instruments', page: 'instruments' },
+    { name: 'lists', path: '/lists', page: 'lists' },
+    { name: 'keeper', path: await keeperPath(program, enquiry), page: 'keeper' },
+    { name: 'people', path: '/people', page: 'people' },
+    { name: 'account', path: '/account', page: 'own-account' },
   ];
 }
 

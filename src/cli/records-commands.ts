@@ -49,12 +49,39 @@ export async function backupCommand(
 ): Promise<number> {
   return await withRecords(run.terminal.env, raw, run, language, async (pool) => {
     if (!(await hasTable(pool, 'migration'))) return refused([restoreFaults.none()], raw, run);
-    const done = await writeBackup(pool, file, new Date());
     const words = recordsMessages(language);
+    const done = await writeWatched(pool, file, run, words.savedSoFar);
+    if (done === null) {
+      run.terminal.err(`${words.savingStopped}\n`);
+      return exitCodes.stopped;
+    }
     if (raw.json === true) writeJson(run.terminal, { ok: true, file, ...done });
     else writeLines(run.terminal, [words.saved(done.rows, done.tables.length, file)]);
     return exitCodes.holds;
   });
+}
+
+/** Says how far it is where somebody watches; Ctrl-C stops it. @returns null when it was stopped */
+async function writeWatched(
+  pool: pg.Pool,
+  file: string,
+  { terminal }: RunContext,
+  soFar: (done: number, of: number) => string,
+) {
+  const stop = new AbortController();
+  const onInterrupt = (): void => stop.abort();
+  process.once('SIGINT', onInterrupt);
+  const onTable = (done: number, of: number): void => {
+    if (terminal.isWatched) terminal.err(`\r${soFar(done, of)}${done === of ? '\n' : ''}`);
+  };
+  try {
+    return await writeBackup(pool, file, new Date(), { onTable, signal: stop.signal });
+  } catch (error) {
+    if (stop.signal.aborted) return null;
+    throw error;
+  } finally {
+    process.off('SIGINT', onInterrupt);
+  }
 }
 
 export async function restoreCommand(

@@ -29,7 +29,8 @@ const en = {
     exitLoad: '0 loaded   1 loaded, wrong rows were left out   64 refused, nothing was kept',
     exitOwner: '0 the code was printed   64 refused',
     exitVerify: '0 nothing was tampered with   1 something was   64 there are no records here',
-    exitOther: '0 done   1 done, but the chain of the records is broken   64 refused   70 failed on our side',
+    exitOther:
+      '0 done   1 done, but the chain of the records is broken   64 refused   70 failed on our side   130 stopped',
   },
   sound: (links: number, rows: number) =>
     `+ SOUND  ${links} links, ${rows} rows: every one is what was written, in the order in which it was written.`,
@@ -54,6 +55,8 @@ const en = {
   branch: 'branch',
   erased: (count: number) => `Personal data were taken out of ${count} rows, as the chain itself says:`,
   heads: 'Ends of the chains. Write them down elsewhere: only they show later that nothing was cut off.',
+  savedSoFar: (done: number, of: number) => `Saving: ${done} of ${of} tables. Ctrl-C stops it.`,
+  savingStopped: 'Stopped. No file was written.',
   saved: (rows: number, tables: number, file: string) => `Saved ${rows} rows of ${tables} tables to ${file}.`,
   back: (rows: number, tables: number) =>
     `Put back ${rows} rows of ${tables} tables; every count and hash is the same.`,
@@ -106,7 +109,7 @@ const de: Words = {
     exitLoad: '0 geladen   1 geladen, falsche Zeilen weggelassen   64 abgelehnt, nichts behalten',
     exitOwner: '0 der Code wurde ausgegeben   64 abgelehnt',
     exitVerify: '0 nichts wurde verändert   1 etwas wurde verändert   64 hier sind keine Aufzeichnungen',
-    exitOther: '0 getan   1 getan, doch die Kette ist gebrochen   64 abgelehnt   70 Fehler bei uns',
+    exitOther: '0 getan   1 getan, doch die Kette ist gebrochen   64 abgelehnt   70 Fehler bei uns   130 angehalten',
   },
   sound: (links, rows) =>
     `+ UNVERSEHRT  ${links} Glieder, ${rows} Zeilen: jede ist, was geschrieben wurde, und in derselben Reihenfolge.`,
@@ -130,6 +133,8 @@ const de: Words = {
   branch: 'Filiale',
   erased: (count) => `Aus ${count} Zeilen wurden persönliche Angaben entfernt, wie die Kette selbst sagt:`,
   heads: 'Enden der Ketten. Anderswo notieren: nur sie zeigen später, dass nichts abgeschnitten wurde.',
+  savedSoFar: (done, of) => `Sicherung: ${done} von ${of} Tabellen. Strg-C hält sie an.`,
+  savingStopped: 'Angehalten. Es wurde keine Datei geschrieben.',
   saved: (rows, tables, file) => `${rows} Zeilen aus ${tables} Tabellen gesichert in ${file}.`,
   back: (rows, tables) => `${rows} Zeilen in ${tables} Tabellen zurückgespielt; jede Zahl und Prüfsumme ist gleich.`,
   raised: (steps) => `Mit ${steps} Schritten auf den Stand gebracht.`,

@@ -13,6 +13,8 @@ export interface Terminal {
   readonly paint: Paint;
   readonly env: Readonly<Record<string, string | undefined>>;
   readonly stdin: AsyncIterable<Uint8Array>;
+  /** Somebody watches standard error: how far long work is may be written over itself there. */
+  readonly isWatched?: boolean;
 }
 
 const narrowest = 48;
@@ -45,5 +47,6 @@ export function ownTerminal(): Terminal {
     paint: createColors(colour),
     env: process.env,
     stdin: process.stdin,
+    isWatched: process.stderr.isTTY === true,
   };
 }

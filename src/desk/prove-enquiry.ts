@@ -32,9 +32,11 @@ export interface ProofAsked {
   readonly rule?: Partial<ProofRule>;
   /** The home with room and animal filled in; else the one that stands in the enquiry. */
   readonly enclosure?: object;
+  /** Stops the computing; nothing is kept then. */
+  readonly signal?: AbortSignal;
 }
 
-/** Faults: "ENQUIRY_UNKNOWN", "PROOF_NO_HOME", those of readings and enclosure, "PROOF_BUSY". */
+/** Faults: "ENQUIRY_UNKNOWN", "PROOF_NO_HOME", those of readings and enclosure, "PROOF_BUSY", "PROOF_STOPPED". */
 export async function proveEnquiry(
   desk: DeskContext,
   prover: Prover,
@@ -56,15 +58,18 @@ export async function proveEnquiry(
   const given = asked.rule ?? {};
   const { animal = null } = enclosure as { readonly animal?: AskedFor['animal'] };
   const { used } = shopFactsFor(allFacts().facts, values, { use: 'proof', animal, enclosure });
-  const proof = await prover.prove({
-    enclosure,
-    log,
-    questions,
-    instruments: await instrumentsOf(desk.db, desk.actor.branchId),
-    rule: { ...rule, ...given },
-    ruleSettings: settings.filter((s) => given[s.key] === undefined),
-    shopValues: used.shopValues,
-  });
+  const proof = await prover.prove(
+    {
+      enclosure,
+      log,
+      questions,
+      instruments: await instrumentsOf(desk.db, desk.actor.branchId),
+      rule: { ...rule, ...given },
+      ruleSettings: settings.filter((s) => given[s.key] === undefined),
+      shopValues: used.shopValues,
+    },
+    asked.signal,
+  );
   if (!proof.ok) return proof;
   const { model, data } = versions();
   const inputs = { ...read.value.inputs, enclosure, readingsState: state, ...used };

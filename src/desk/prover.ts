@@ -11,7 +11,8 @@ import type { ProofJob } from './proof-job.ts';
 import { readingFaults } from './reading-faults.ts';
 
 export interface Prover {
-  readonly prove: (job: ProofJob) => Promise<Result<ProofAnswer>>;
+  /** @param signal  whoever waits may stop it; Fault "PROOF_STOPPED" */
+  readonly prove: (job: ProofJob, signal?: AbortSignal) => Promise<Result<ProofAnswer>>;
   readonly close: () => Promise<void>;
 }
 
@@ -33,8 +34,9 @@ export function startProver(): Prover {
     worker = null;
     await old?.terminate();
   };
-  const one = (job: ProofJob): Promise<Result<ProofAnswer>> =>
+  const one = (job: ProofJob, signal?: AbortSignal): Promise<Result<ProofAnswer>> =>
     new Promise((done, fail) => {
+      if (signal?.aborted) return done(bad([readingFaults.stopped()]));
       worker ??= newWorker();
       const mine = worker;
       mine.unref();
@@ -50,8 +52,16 @@ export function startProver(): Prover {
         else done(reply.result);
       };
       const onExit = (code: number): void => end(new Error(`the proving worker ended with ${code}`));
+      // A worker cannot be asked to leave off; the next proof gets a new one.
+      const onAbort = (): void => {
+        clear();
+        void stop();
+        done(bad([readingFaults.stopped()]));
+      };
+      signal?.addEventListener('abort', onAbort);
       const clear = (): void => {
         clearTimeout(timer);
+        signal?.removeEventListener('abort', onAbort);
         mine.off('message', onMessage).off('error', end).off('exit', onExit);
       };
       mine.on('message', onMessage).on('error', end).on('exit', onExit);
@@ -59,10 +69,10 @@ export function startProver(): Prover {
     });
 
   return {
-    prove: async (job) => {
+    prove: async (job, signal) => {
       if (waiting >= longestQueue) return bad([readingFaults.busy(waiting)]);
       waiting++;
-      const mine = turn.then(() => one(job));
+      const mine = turn.then(() => one(job, signal));
       turn = mine.catch(() => undefined);
       try {
         return await mine;

@@ -45,6 +45,15 @@ export const readingFaults = {
       'Too many proofs are being computed at this moment.',
       'Try again in a few seconds.',
     ),
+  stopped: () =>
+    fault(
+      'PROOF_STOPPED',
+      '',
+      'stopped by whoever waited for it',
+      '',
+      'The proof was stopped before it came to an answer.',
+      'Ask for it again; the readings are all still there.',
+    ),
   instrumentUnknown: (id: string) =>
     fault(
       'INSTRUMENT_UNKNOWN',

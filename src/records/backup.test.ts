@@ -47,6 +47,19 @@ async function emptyPool(): Promise<pg.Pool> {
   return pool;
 }
 
+test('it tells how far it is, and stopped in the middle it leaves no file', async () => {
+  const stop = new AbortController();
+  const told: string[] = [];
+  const stopped = join(folder, 'stopped.sql.gz');
+  const onTable = (done: number, of: number): void => {
+    told.push(`${done} of ${of}`);
+    if (done === 3) stop.abort();
+  };
+  await expect(writeBackup(records.pool, stopped, at, { onTable, signal: stop.signal })).rejects.toThrow(/abort/i);
+  expect(told.map((one) => one.split(' ')[0])).toEqual(['1', '2', '3']);
+  expect(readdirSync(folder).filter((name) => name.startsWith('stopped'))).toEqual([]);
+});
+
 test('everything comes back: each row counted and hashed, the chain unbroken, and the next row goes on', async () => {
   const pool = await emptyPool();
   const restored = await restoreBackup(pool, file);

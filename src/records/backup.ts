@@ -22,10 +22,17 @@ export interface BackupDone {
 const gzipLevel = 3;
 
 /** Only the account that makes it may read the file: it holds names and addresses. */
-export async function writeBackup(pool: pg.Pool, file: string, at: Date): Promise<BackupDone> {
+export interface BackupWatch {
+  /** After each table: how many are written, of how many. */
+  readonly onTable?: (done: number, of: number) => void;
+  /** Stops it; no file is left then, and it throws what the signal says. */
+  readonly signal?: AbortSignal;
+}
+
+export async function writeBackup(pool: pg.Pool, file: string, at: Date, watch: BackupWatch = {}): Promise<BackupDone> {
   const making = `${file}.part`;
   try {
-    const done = await writeTo(pool, making, at);
+    const done = await writeTo(pool, making, at, watch);
     await settle(making);
     await rename(making, file);
     await settle(dirname(file));
@@ -36,7 +43,7 @@ export async function writeBackup(pool: pg.Pool, file: string, at: Date): Promis
   }
 }
 
-async function writeTo(pool: pg.Pool, file: string, at: Date): Promise<BackupDone> {
+async function writeTo(pool: pg.Pool, file: string, at: Date, { onTable, signal }: BackupWatch): Promise<BackupDone> {
   const disk = (await open(file, 'w', 0o600)).createWriteStream();
   const gzip = createGzip({ level: gzipLevel });
   const written = pipeline(gzip, disk);
@@ -49,11 +56,17 @@ async function writeTo(pool: pg.Pool, file: string, at: Date): Promise<BackupDon
     const head = await headOf(client, at);
     await put(gzip, commentLine(head));
     const tables: TableEnd[] = [];
-    for (const table of await backupTables(client)) {
+    const all = await backupTables(client);
+    for (const table of all) {
       await put(gzip, `${copyIn(table)};\n`);
-      const end = await copyTable(client, table, async (bytes) => await put(gzip, bytes));
+      const end = await copyTable(client, table, async (bytes) => {
+        signal?.throwIfAborted();
+        await put(gzip, bytes);
+      });
+      signal?.throwIfAborted();
       await put(gzip, endOfRows + commentLine(end));
       tables.push(end);
+      onTable?.(tables.length, all.length);
     }
     const rows = tables.reduce((sum, table) => sum + table.rows, 0);
     await put(gzip, commentLine({ end: true, tables: tables.length, rows } satisfies BackupEnd));

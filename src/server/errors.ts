@@ -65,6 +65,7 @@ const statusByCode: Readonly<Record<string, number>> = {
   RECORDS_FULL: 507,
   PLAN_BUSY: 503,
   PROOF_BUSY: 503,
+  PROOF_STOPPED: 409,
 };
 
 export function statusOf(faults: readonly Fault[]): number {

@@ -24,6 +24,7 @@ import type { Queue } from '../../records/queue.ts';
 import { anyAnswer } from '../animal-schemas.ts';
 import { sendFaults } from '../errors.ts';
 import { requestFaults } from '../faults.ts';
+import { gone } from '../gone.ts';
 import {
   asideBody,
   checkBody,
@@ -130,7 +131,8 @@ export function readingRoutes(app: App, doors: Doors): void {
     },
     async (request, reply) => {
       const { enclosure, ...rule } = request.body;
-      const asked = { rule: rule as Partial<ProofRule>, ...(enclosure === undefined ? {} : { enclosure }) };
+      const signal = gone(reply);
+      const asked = { rule: rule as Partial<ProofRule>, signal, ...(enclosure === undefined ? {} : { enclosure }) };
       const proven = await proveEnquiry(doors.desk(request), prover, request.params.id, asked);
       return proven.ok ? reply.send(proven.value) : await sendFaults(reply, proven.faults);
     },

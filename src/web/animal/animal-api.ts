@@ -20,11 +20,16 @@ export type Asked<T> =
   | { readonly ok: false; readonly status: number; readonly faults: readonly Fault[] };
 
 /** status 0: no answer came at all. */
-export async function ask<T>(path: string, method: 'GET' | 'POST' | 'PUT' = 'GET', body?: object): Promise<Asked<T>> {
+export async function ask<T>(
+  path: string,
+  method: 'GET' | 'POST' | 'PUT' = 'GET',
+  body?: object,
+  signal: AbortSignal | null = null,
+): Promise<Asked<T>> {
   try {
     const init = body
-      ? { method, headers: { 'content-type': 'application/json' }, body: JSON.stringify(body) }
-      : { method };
+      ? { method, headers: { 'content-type': 'application/json' }, body: JSON.stringify(body), signal }
+      : { method, signal };
     const response = await send(path, init);
     const json: unknown = await response.json().catch(() => null);
     if (response.ok) return { ok: true, value: json as T };

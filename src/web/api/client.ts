@@ -58,9 +58,15 @@ export interface KeptVerdict {
 }
 
 /** Has the server work the plan out itself and keep the answer with the enquiry. */
-export const keepVerdict = (enquiryId: string, enclosure: Enclosure, standardId: string | undefined) =>
+export const keepVerdict = (
+  enquiryId: string,
+  enclosure: Enclosure,
+  standardId: string | undefined,
+  signal: AbortSignal,
+) =>
   call<KeptVerdict>('/api/plan', {
     method: 'POST',
     headers: { 'content-type': 'application/json' },
     body: JSON.stringify({ enclosure, enquiryId, standardId }),
+    signal,
   });

@@ -314,6 +314,9 @@ export const de: MessageBook = {
   'plan.members':
     'Aus {members} möglichen Kästen: die Unbekannten des Modells gemeinsam verändert. Ein Modellurteil; den Nachweis bringen Messungen.',
   'plan.keepVerdict': 'Dieses Urteil mit der Anfrage ablegen',
+  'work.stop': 'Anhalten',
+  'work.stopped': 'Angehalten. Nichts davon wurde behalten.',
+  'work.seconds': '{n} s',
   'plan.keeping': 'Der Ladenrechner rechnet …',
   'plan.verdictKept': 'Abgelegt: {verdict}, berechnet vom Ladenrechner mit Modell {model}.',
   'plan.verdictNotKept': 'Der Ladenrechner hat es nicht abgelegt. Bitte noch einmal.',

@@ -314,6 +314,9 @@ export const en = {
   'plan.members':
     'From {members} likely boxes: the model’s unknowns varied together. A model’s verdict; the proof is in readings.',
   'plan.keepVerdict': 'Keep this verdict with the enquiry',
+  'work.stop': 'Stop',
+  'work.stopped': 'Stopped. Nothing of it was kept.',
+  'work.seconds': '{n} s',
   'plan.keeping': 'The shop computer is working it out …',
   'plan.verdictKept': 'Kept: {verdict}, worked out by the shop computer with model {model}.',
   'plan.verdictNotKept': 'The shop computer did not keep it. Try again.',

@@ -120,6 +120,7 @@ export const faultsDe: Readonly<Record<`fault.${string}`, string>> = {
   'fault.LIVE_VALUE': 'Einen solchen Wert kann dieser Fühler nicht geben.',
   'fault.LIVE_TIME': 'Zu dieser Zeit kann nicht gemessen worden sein.',
   'fault.PROOF_BUSY': 'Gerade werden zu viele Nachweise gerechnet. In einer Minute noch einmal versuchen.',
+  'fault.PROOF_STOPPED': 'Der Nachweis wurde angehalten. Noch einmal verlangen; alle Messwerte sind noch da.',
   'fault.PROOF_NO_HOME': 'Zu dieser Anfrage gehört noch kein Terrarium. Erst den Plan machen.',
   'fault.PROOF_NOTHING_READ': 'In diesem Terrarium wurde noch nichts gemessen. Eine Datei oder Werte geben.',
   'fault.PROOF_NO_ANIMAL': 'Für welches Tier soll nachgewiesen werden? Erst die Art angeben.',

@@ -8,7 +8,7 @@ export const packDe: Readonly<Record<keyof typeof packEn, string>> = {
     'A4-Seiten für den Halter: dieses Tier, diese Kiste, dieser Regler. Bis zur Abgabe steht darauf, dass sie ein Entwurf ist.',
   'pack.language': 'Sprache der Mappe',
   'pack.make': 'Mappe erstellen',
-  'pack.busy': 'Wärme, Stromausfall und Hitzewelle werden für genau diese Kiste gerechnet … {seconds} s',
+  'pack.busy': 'Wärme, Stromausfall und Hitzewelle werden für genau diese Kiste gerechnet …',
   'pack.ready': 'Die Mappe ist fertig.',
   'pack.open': 'Mappe öffnen',
   'pack.save': 'Speichern',

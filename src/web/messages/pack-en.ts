@@ -6,7 +6,7 @@ export const packEn = {
     'A4 pages for the keeper: this animal, this box, this dial. Until the release it says that it is a draft.',
   'pack.language': 'Language of the pack',
   'pack.make': 'Make the pack',
-  'pack.busy': 'Working out heat, power cut and heat wave for this very box … {seconds} s',
+  'pack.busy': 'Working out heat, power cut and heat wave for this very box …',
   'pack.ready': 'The pack is ready.',
   'pack.open': 'Open the pack',
   'pack.save': 'Save it',

@@ -7,10 +7,11 @@ export async function fetchPack(
   placementId: string,
   language: string,
   { temperature, length, mass }: Settings,
+  signal: AbortSignal,
 ): Promise<Asked<string>> {
   const query = new URLSearchParams({ language, temperature, length, mass });
   try {
-    const response = await fetch(`/api/placements/${encodeURIComponent(placementId)}/pack.pdf?${query}`);
+    const response = await fetch(`/api/placements/${encodeURIComponent(placementId)}/pack.pdf?${query}`, { signal });
     if (response.ok) return { ok: true, value: URL.createObjectURL(await response.blob()) };
     const body = (await response.json().catch(() => null)) as { faults?: [] } | null;
     return { ok: false, status: response.status, faults: body?.faults ?? [] };

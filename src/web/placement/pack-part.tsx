@@ -4,6 +4,7 @@ import './pack-part.css';
 import { useEffect, useState } from 'react';
 import { Button } from 'react-aria-components';
 import type { Asked } from '../animal/animal-api.ts';
+import { LongWork, useLongWork } from '../controls/long-work.tsx';
 import { languageName } from '../messages/translate.ts';
 import { Faults } from '../proof/faults.tsx';
 import { useSheet } from '../settings/settings-context.tsx';
@@ -17,18 +18,15 @@ export function PackPart({ sheet }: { readonly sheet: PlacementSheet }) {
   const { t, settings } = useSheet();
   const [language, setLanguage] = useState(settings.language);
   const codes = useLanguageCodes();
-  const [busySince, setBusySince] = useState<number | null>(null);
+  const work = useLongWork<Asked<string>>();
   const [made, setMade] = useState<Made | null>(null);
-  const seconds = useSecondsSince(busySince);
   const address = made?.answer.ok ? made.answer.value : null;
   useEffect(() => (address === null ? undefined : () => URL.revokeObjectURL(address)), [address]);
 
   const make = async () => {
-    setBusySince(Date.now());
     setMade(null);
-    const answer = await fetchPack(sheet.id, language, settings);
-    setBusySince(null);
-    setMade({ language, answer });
+    const answer = await work.run((signal) => fetchPack(sheet.id, language, settings, signal));
+    if (answer !== null) setMade({ language, answer });
   };
 
   return (
@@ -51,12 +49,12 @@ export function PackPart({ sheet }: { readonly sheet: PlacementSheet }) {
             </option>
           ))}
         </select>
-        <Button className="button" isDisabled={busySince !== null} onPress={() => void make()}>
+        <Button className="button" isDisabled={work.sinceMs !== null} onPress={() => void make()}>
           {t('pack.make')}
         </Button>
       </div>
+      <LongWork work={work} words={t('pack.busy')} />
       <p className="pack-progress" role="status">
-        {busySince !== null && t('pack.busy', { seconds })}
         {address !== null && t('pack.ready')}
       </p>
       {address !== null && made && (
@@ -77,16 +75,4 @@ export function PackPart({ sheet }: { readonly sheet: PlacementSheet }) {
       <Faults answer={made?.answer ?? null} />
     </section>
   );
-}
-
-/** Whole seconds, counted while something is waited for. */
-function useSecondsSince(since: number | null): number {
-  const [now, setNow] = useState(0);
-  useEffect(() => {
-    if (since === null) return;
-    setNow(Date.now());
-    const timer = setInterval(() => setNow(Date.now()), 1000);
-    return () => clearInterval(timer);
-  }, [since]);
-  return since === null ? 0 : Math.max(0, Math.round((now - since) / 1000));
 }

@@ -3,6 +3,7 @@ import { useEffect, useState } from 'react';
 import { Button } from 'react-aria-components';
 import type { Enclosure } from '../../physics/enclosure.ts';
 import { type Answered, type KeptVerdict, keepVerdict } from '../api/client.ts';
+import { LongWork, useLongWork } from '../controls/long-work.tsx';
 import { useSheet } from '../settings/settings-context.tsx';
 import { useDocument } from '../state/document-context.tsx';
 import { namedStandard } from '../state/standard.ts';
@@ -11,18 +12,18 @@ export function KeepVerdict({ enclosure }: { readonly enclosure: Enclosure }) {
   const { t } = useSheet();
   const { savedAs, document } = useDocument();
   const standardId = namedStandard(document.answers);
-  const [working, setWorking] = useState(false);
+  const work = useLongWork<Answered<KeptVerdict>>();
+  const working = work.sinceMs !== null;
   const [answer, setAnswer] = useState<Answered<KeptVerdict> | null>(null);
   useEffect(() => setAnswer(null), [enclosure, standardId]);
   if (!savedAs) return null;
   const keep = async () => {
-    setWorking(true);
-    setAnswer(await keepVerdict(savedAs.id, enclosure, standardId));
-    setWorking(false);
+    setAnswer(null);
+    setAnswer(await work.run((signal) => keepVerdict(savedAs.id, enclosure, standardId, signal)));
   };
   return (
     <div className="keep-verdict" role="status">
-      {working && <p>{t('plan.keeping')}</p>}
+      <LongWork work={work} words={t('plan.keeping')} />
       {!working && answer?.ok && (
         <p data-kept={answer.value.answer.verdict}>
           {t('plan.verdictKept', {

@@ -88,7 +88,7 @@ export function CurvesDrawing({ curves, day, evidence, width }: CurvesDrawingPro
         {ticks.map((v) => (
           <g key={v}>
             <path className="curve-grid" d={`M${frame.left} ${y(v)}H${right}`} />
-            <text className="curve-word" x={frame.left - 6} y={y(v) + 4} textAnchor="end">
+            <text className="curve-word curve-scale" x={frame.left - 6} y={y(v) + 4} textAnchor="end">
               {measure.number(shownFromStored('temperature', v, settings), 0)}
             </text>
           </g>

@@ -5,6 +5,7 @@ import type { DateOrder } from '../../proving/files/stamp.ts';
 import type { LogHints } from '../../proving/files/understood.ts';
 import { type LogPlace, logPlaces } from '../../proving/reading-log.ts';
 import type { Asked } from '../animal/animal-api.ts';
+import { LongWork, useLongWork } from '../controls/long-work.tsx';
 import { sentence } from '../messages/need-words.ts';
 import { useSheet } from '../settings/settings-context.tsx';
 import { Faults } from './faults.tsx';
@@ -29,18 +30,24 @@ interface FilePartProps {
 
 export function FilePart({ enquiryId, files, aside, instruments, onChange }: FilePartProps) {
   const { t } = useSheet();
-  const [working, setWorking] = useState(false);
+  const work = useLongWork<void>();
+  const working = work.sinceMs !== null;
+  const [doneFrac, setDone] = useState(0);
   const [answer, setAnswer] = useState<Asked<ShownFile> | null>(null);
   const [over, setOver] = useState(false);
   const input = useRef<HTMLInputElement>(null);
   const send = async (list: FileList | null) => {
-    setWorking(true);
-    for (const file of list ?? []) {
-      const sent = await sendFile(enquiryId, file);
-      setAnswer(sent);
-      if (!sent.ok) break;
-    }
-    setWorking(false);
+    const files = [...(list ?? [])];
+    setAnswer(null);
+    await work.run(async (signal) => {
+      for (const [i, file] of files.entries()) {
+        setDone(i / files.length);
+        const sent = await sendFile(enquiryId, file, signal);
+        if (signal.aborted) break;
+        setAnswer(sent);
+        if (!sent.ok) break;
+      }
+    });
     onChange();
   };
   return (
@@ -80,7 +87,7 @@ export function FilePart({ enquiryId, files, aside, instruments, onChange }: Fil
           }}
         />
       </fieldset>
-      <p role="status">{working && t('proof.reading')}</p>
+      <LongWork work={work} words={t('proof.reading')} {...(doneFrac > 0 ? { doneFrac } : {})} />
       <Faults answer={answer} />
       {files.map((file) => (
         <Understood key={file.id} enquiryId={enquiryId} file={file} instruments={instruments} onChange={onChange} />

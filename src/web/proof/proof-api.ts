@@ -91,8 +91,8 @@ export const readLive = (id: string) => ask<{ readonly sources: readonly LiveSta
 export const readLinks = (id: string) => ask<{ readonly links: readonly KeeperLink[] }>(at(id, 'keeper-links'));
 export const readInstruments = () => ask<ShownInstruments>('/api/instruments');
 
-export const judge = (id: string, enclosure: object | null) =>
-  ask<{ readonly answer: ProofAnswer }>(at(id, 'proof'), 'POST', enclosure === null ? {} : { enclosure });
+export const judge = (id: string, enclosure: object | null, signal: AbortSignal) =>
+  ask<{ readonly answer: ProofAnswer }>(at(id, 'proof'), 'POST', enclosure === null ? {} : { enclosure }, signal);
 export const answerFile = (id: string, fileId: string, hints: LogHints) =>
   ask<ShownFile>(at(id, `reading-files/${fileId}/answers`), 'PUT', hints);
 export const setFileAside = (id: string, fileId: string, why: string) =>
@@ -113,12 +113,13 @@ export const checkInstrument = (id: string, check: object) =>
   ask<object>(`/api/instruments/${id}/checks`, 'POST', check);
 
 /** The file goes as it is; the server reads it as a stream. */
-export async function sendFile(id: string, file: File): Promise<Asked<ShownFile>> {
+export async function sendFile(id: string, file: File, signal: AbortSignal): Promise<Asked<ShownFile>> {
   try {
     const response = await send(`${at(id, 'reading-files')}?name=${encodeURIComponent(file.name.slice(0, 200))}`, {
       method: 'POST',
       headers: { 'content-type': 'application/octet-stream' },
       body: file,
+      signal,
     });
     const body = await response.json().catch(() => null);
     return response.ok

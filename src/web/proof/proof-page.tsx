@@ -6,6 +6,7 @@ import type { UsedShopValues } from '../../husbandry/used-shop-values.ts';
 import type { Enclosure } from '../../physics/enclosure.ts';
 import type { Asked } from '../animal/animal-api.ts';
 import { readEnquiry } from '../api/client.ts';
+import { LongWork, useLongWork } from '../controls/long-work.tsx';
 import { OwnValuesUsed } from '../controls/own-values-used.tsx';
 import { DrawingPatterns } from '../pictures/drawing-patterns.tsx';
 import { SectionDrawing } from '../pictures/section-drawing.tsx';
@@ -33,7 +34,8 @@ export function ProofPage({ id }: { readonly id: string }) {
   const curves = useKept(useCallback(() => readCurves(id), [id]));
   const proof = useKept(useCallback(() => readProof(id), [id]));
   const instruments = useKept(readInstruments);
-  const [working, setWorking] = useState(false);
+  const work = useLongWork<Asked<unknown>>();
+  const working = work.sinceMs !== null;
   const [judged, setJudged] = useState<Asked<unknown> | null>(null);
   const [ref, width] = useWidth<HTMLDivElement>(700);
   if (enquiry.answer === null) return <main className="notice">{t('proof.waiting')}</main>;
@@ -46,9 +48,8 @@ export function ProofPage({ id }: { readonly id: string }) {
     proof.again();
   };
   const ask = async () => {
-    setWorking(true);
-    setJudged(await judge(id, home.whole));
-    setWorking(false);
+    setJudged(null);
+    setJudged(await work.run((signal) => judge(id, home.whole, signal)));
     proof.again();
   };
   const kept = proof.answer?.ok ? proof.answer.value : null;
@@ -95,9 +96,10 @@ export function ProofPage({ id }: { readonly id: string }) {
         {read !== null && drawn === null && <p>{t('proof.nothingRead')}</p>}
         {drawn && (
           <Button className="button button-large" isDisabled={working} onPress={() => void ask()}>
-            {working ? t('proof.judging') : t(answer ? 'proof.again' : 'proof.judge')}
+            {t(answer ? 'proof.again' : 'proof.judge')}
           </Button>
         )}
+        <LongWork work={work} words={t('proof.judging')} />
         <Faults answer={judged} />
         {answer && <NeedsPart answer={answer} />}
         {kept?.proof && <OwnValuesUsed used={ownValuesOf(kept.proof.inputs)} />}

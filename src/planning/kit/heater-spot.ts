@@ -7,7 +7,7 @@ export const heaterSpots = ['usual', 'other-end', 'further-in', 'lower', 'to-the
 export type HeaterSpot = (typeof heaterSpots)[number];
 
 /** How far each place lies from the usual one; our choice: enough to change the answer, little enough to stay at its end. */
-const further = { inShare: 0.1, lowerM: 0.1, backShare: 0.72 } as const;
+export const further = { inShare: 0.1, lowerM: 0.1, backShare: 0.72 } as const;
 /** A basking site keeps this share of the length on its own half of the box; else there is no cool end (our choice). */
 const mostInShare = 0.35;
 

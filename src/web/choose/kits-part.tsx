@@ -1,6 +1,7 @@
 // Kits in order: the picture and its table, the chosen one in full, its cost over the years, and why others fell out.
 import { useState } from 'react';
 import type { ClimateNeeds } from '../../husbandry/climate.ts';
+import { further } from '../../planning/kit/heater-spot.ts';
 import type { KitChoice, SearchAnswer } from '../../planning/search/search-answer.ts';
 import { VerdictMark } from '../controls/verdict-mark.tsx';
 import { fellOutText, noneTexts, refusalText, weakestTitle } from '../messages/kit-words.ts';
@@ -126,9 +127,11 @@ function titleOf(
 }
 
 export function KitName({ choice }: { readonly choice: Pick<KitChoice, 'heart' | 'changes' | 'spot'> }) {
-  const { t, fromFacts } = useSheet();
+  const { t, fromFacts, measure } = useSheet();
   const beside = [
-    ...(choice.spot === 'usual' ? [] : [t(`kits.spot.${choice.spot}`)]),
+    ...(choice.spot === 'usual'
+      ? []
+      : [t(`kits.spot.${choice.spot}`, { by: measure.text('length', further.lowerM, 0) })]),
     ...choice.changes.map((c) => t(`kits.change.${c}`)),
   ];
   return (

@@ -39,6 +39,8 @@ interface LineChartProps {
 }
 
 const height = 300;
+/** Room that the name of a level takes up [px]. */
+const nameHeight = 18;
 const edge = { left: 52, right: 12, top: 14, bottom: 36 } as const;
 
 /** Round steps that fit about five into a span. */
@@ -72,6 +74,10 @@ export function LineChart(props: LineChartProps) {
     edge.left + ((x - x0) / Math.max(1e-9, x1 - x0)) * (width - edge.left - edge.right),
     height - edge.bottom - ((y - y0) / Math.max(1e-9, y1 - y0)) * (height - edge.top - edge.bottom),
   ];
+  // a level close below another is named below its own line
+  const under = levels.map(({ at: y }) =>
+    levels.some((other) => other.at > y && at(x0, y)[1] - at(x0, other.at)[1] < nameHeight),
+  );
   const path = (points: readonly (readonly [number, number])[]) =>
     points
       .map(
@@ -124,7 +130,7 @@ export function LineChart(props: LineChartProps) {
         {lines.map(
           (line) => line.band && <path key={line.id} className={`chart-band chart-${line.tone}`} d={band(line)} />,
         )}
-        {levels.map((level) => (
+        {levels.map((level, i) => (
           <g key={level.label} className={`chart-level chart-${level.tone}`}>
             <path
               d={path([
@@ -132,7 +138,7 @@ export function LineChart(props: LineChartProps) {
                 [x1, level.at],
               ])}
             />
-            <text x={width - edge.right - 2} y={at(x1, level.at)[1] - 4} textAnchor="end">
+            <text x={width - edge.right - 2} y={at(x1, level.at)[1] + (under[i] ? 14 : -4)} textAnchor="end">
               {level.label}
             </text>
           </g>

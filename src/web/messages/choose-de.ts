@@ -118,7 +118,7 @@ export const chooseDe: Readonly<Record<keyof typeof chooseEn, string>> = {
     '{kits} Ausstattungen geprüft. {solved} von {all} Varianten gerechnet; die übrigen konnten nichts ändern.',
   'kits.spot.other-end': 'Heizung am anderen Ende',
   'kits.spot.further-in': 'Heizung weiter innen',
-  'kits.spot.lower': 'Heizung 10 cm tiefer',
+  'kits.spot.lower': 'Heizung {by} tiefer',
   'kits.spot.to-the-back': 'Heizung weiter hinten',
   'kits.change.insulated': 'außen gedämmt',
   'kits.change.mesh-covered': 'Gitter zu vier Fünfteln abgedeckt',

@@ -114,7 +114,7 @@ export const chooseEn = {
   'kits.work': '{kits} kits tried. {solved} of {all} versions solved; the others could change nothing.',
   'kits.spot.other-end': 'heater at the other end',
   'kits.spot.further-in': 'heater further in',
-  'kits.spot.lower': 'heater 10 cm lower',
+  'kits.spot.lower': 'heater {by} lower',
   'kits.spot.to-the-back': 'heater towards the back',
   'kits.change.insulated': 'foam outside',
   'kits.change.mesh-covered': 'mesh covered four fifths',

@@ -74,7 +74,7 @@ it('a box of the shelf is named and priced', () => {
   for (const h of boxes) expect(h.parts.find((p) => p.role === 'box')?.price).toBeGreaterThan(0);
   expect(boxes.some((h) => h.steps.length === 1 && h.cost === h.parts[0]?.price)).toBe(true);
   expect(helps[0]?.verdict).toBe('holds');
-});
+}, 120_000);
 
 describe('where no kit may be used at all', () => {
   const low = searchInputOf('wood-1200', { members: 4 });

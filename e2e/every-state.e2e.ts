@@ -63,6 +63,20 @@ const cutOff = (page: Page): Promise<string[]> =>
       .map((one) => `${one.tagName} "${(one.textContent ?? '').slice(0, 40)}"`),
   );
 
+/** Whether the program's name on top runs under what stands beside it. */
+const nameUnderTools = (page: Page): Promise<boolean> =>
+  page.evaluate(() => {
+    const name = document.querySelector('.wordmark');
+    if (name === null) return false;
+    const words = document.createRange();
+    words.selectNodeContents(name);
+    const mine = words.getBoundingClientRect();
+    return [...document.querySelectorAll('.top-line button')].some((tool) => {
+      const its = tool.getBoundingClientRect();
+      return its.left < mine.right && its.right > mine.left && its.top < mine.bottom && its.bottom > mine.top;
+    });
+  });
+
 describeInBrowser('every state', () => {
   beforeAll(async () => {
     full = await startProgram({ WARMSTEAD_DEMO: 'yes' });
@@ -110,8 +124,9 @@ describeInBrowser('every state', () => {
       if (one.name === 'choose') await page.locator('.kit-detail').waitFor({ timeout: 60_000 });
       await page.setViewportSize({ width: 320, height: 700 });
       const overSmall = await sideways(page);
-      if (over > 0 || overTwice > 0 || overSmall > 0 || cut.length > 0)
-        wrong[one.name] = { over, overTwice, overSmall, cut };
+      const overLaid = await nameUnderTools(page);
+      if (over > 0 || overTwice > 0 || overSmall > 0 || overLaid || cut.length > 0)
+        wrong[one.name] = { over, overTwice, overSmall, overLaid, cut };
       await page.close();
     }
     expect(wrong).toEqual({});

@@ -14,6 +14,9 @@ import { steadyAnswer } from './steady-answer.ts';
 /** What the last round of a settled box may still move [K]; see steady.ts. */
 const settledK = 1e-3;
 
+/** What the joints of a sealed box pass; see moisture.ts. */
+const jointsKgPerS = 1e-9;
+
 const share = fc.double({ min: 0.05, max: 0.9, noNaN: true });
 
 /** Watts up to a basking surface 20 K above the room, as far as any thermostat lets a box go. */
@@ -27,11 +30,12 @@ function modestWatts(model: BoxModel, e: Enclosure, part: number): number[] {
 const furthestFall = (from: SettledBox, to: SettledBox): number =>
   from.state.row.reduce((most, t, k) => Math.max(most, t - to.state.row[k]!), Number.NEGATIVE_INFINITY);
 
-/** Each named place that is a mean of the box, before and after. */
+/** Each named place that is a mean of the box. Left out: extremes, and hides, whose reading is a first-order estimate
+ *  (what shines on the floor beside is taken off at a usual film) and may fall by a few hundredths while its nodes rise. */
 function places(model: BoxModel, conditions: SteadyConditions, box: SettledBox): Map<PlaceId, number> {
   const { places } = steadyAnswer(model, conditions, box);
-  const isExtreme = (p: PlaceId) => p === 'heater-surface' || p === 'hottest-reachable';
-  return new Map(placeIds.flatMap((p) => (places[p] === null || isExtreme(p) ? [] : [[p, places[p]]])));
+  const isLeftOut = (p: PlaceId) => ['heater-surface', 'hottest-reachable', 'warm-hide', 'cool-hide'].includes(p);
+  return new Map(placeIds.flatMap((p) => (places[p] === null || isLeftOut(p) ? [] : [[p, places[p]]])));
 }
 
 function placesNeverCooler(before: Map<PlaceId, number>, after: Map<PlaceId, number>): void {
@@ -82,7 +86,8 @@ describe('more heat in any dry box at rest', { timeout: 120_000 * soak }, () => 
         const nearestK = Math.min(...less.state.airC.map((t) => Math.abs(t - e.room.winter.lowC)));
         const known = 1 - Math.min(1, settledK / nearestK);
         const fresh = less.net.ventilation.freshKgPerS;
-        expect(more.net.ventilation.freshKgPerS).toBeGreaterThanOrEqual(fresh * known);
+        // and less than the joints of any box let through counts as none
+        expect(more.net.ventilation.freshKgPerS).toBeGreaterThanOrEqual(fresh * known - jointsKgPerS);
       }),
       runs(60),
     );
@@ -126,7 +131,12 @@ describe('a heater without current', () => {
         fc.pre(e.heaters.some((h) => h.mount === 'inside'));
         const model = buildModel(e, testMaterials);
         const { lowC, rhPct } = e.room.winter;
-        const box = settleBox(model, day(e, { fixedW: e.heaters.map(() => 0), sunWPerM2: 0 }));
+        const box = settleBox(
+          model,
+          day(e, { fixedW: e.heaters.map(() => 0), sunWPerM2: 0 }),
+          undefined,
+          settledK / 1000,
+        );
         box.now.forEach((n, h) => {
           if (model.heaters[h]!.body.form === 'body') expect(n.convectedW).toBeCloseTo(-n.radiatedW, 9);
         });

@@ -13,9 +13,12 @@ const english = new Set(
   ).split(' '),
 );
 
+/** An id is no word, though "be" may stand in one; on paper a line may break behind its hyphens. */
+const id = /[0-9a-f]{8}(?:-\s?[0-9a-f]{4}){3}-\s?[0-9a-f]{12}/g;
+
 /** @param typed texts of people, in whatever language they write */
 export function hasEnglish(text: string, typed: readonly string[]): boolean {
-  const rest = typed.reduce((left, one) => left.replaceAll(one, ' '), text);
+  const rest = typed.reduce((left, one) => left.replaceAll(one, ' '), text.replace(id, ' '));
   const words = rest.match(/[\p{L}][\p{L}’'-]*/gu) ?? [];
   // All in capitals is a sign (a currency, a standard); "Not" and "Do" are nouns and names in German.
   return words.some(

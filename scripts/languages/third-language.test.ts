@@ -40,6 +40,8 @@ const ids = [
   'fish',
   'pulse',
   'mat-stat',
+  'Starter',
+  'shelf',
   'emitter',
   'stat',
   'mat',
@@ -77,9 +79,14 @@ describe('the terminal in a language of one file', () => {
   it.each([
     [['plan', box]],
     [['plan', tub, '--standard', 'home-third', '--map', 'both']],
+    [['plan', tub, '--faults', '--map', 'none']],
+    [['plan', tub, '--stages', '--map', 'none']],
     [['simulate', box, '--steady', '--room', '17']],
     [['simulate', box, '--day', 'winter']],
     [['check', box]],
+    [['shelf']],
+    [['plan', 'nowhere.json']],
+    [['plan', box, '--members', 'x', '--seed', '-3']],
   ])(
     '%j says nothing else',
     async (args) => {

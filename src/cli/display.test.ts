@@ -7,14 +7,15 @@ const us = displayFor('us', 'en');
 
 it.each([
   ['30 to 32 °C', '86 to 90 °F'],
-  ['31.0 °C (29.9 to 32.1)', '88 °F (86 to 90)'],
-  ['at most 38 °C, better 35', 'at most 100 °F, better 95'],
-  ['at most 27 °C (25 °C and 2 K for a hot day)', 'at most 81 °F (77 °F and 2 K for a hot day)'],
+  ['31.0 °C (29.9 to 32.1)', '87.8 °F (85.8 to 89.8)'],
+  ['at most 38 °C, better 35', 'at most 100 °F, better 95 °F'],
+  ['at most 27 °C (25 °C and 2 K for a hot day)', 'at most 81 °F (77 °F and 3.6 °F for a hot day)'],
   ['-5 °C', '23 °F'],
+  ['120 cm × 60 cm, a gap of 12 mm', '47.2 in × 23.6 in, a gap of 0.5 in'],
   ['42.7 % (40.5 to 51.5)', '42.7 % (40.5 to 51.5)'],
 ])('%s reads %s in US units', (metric, expected) => {
-  expect(us.tempsIn(metric)).toBe(expected);
-  expect(displayFor('metric', 'en').tempsIn(metric)).toBe(metric);
+  expect(us.prose(metric)).toBe(expected);
+  expect(displayFor('metric', 'en').prose(metric)).toBe(metric);
 });
 
 it('converts there and back', () => {

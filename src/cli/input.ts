@@ -52,25 +52,26 @@ export function jsonFrom(text: string, messages: Messages): Result<unknown> {
   const found = trouble.found === '' ? '' : shown(trouble.kind === 'twice' ? JSON.parse(trouble.found) : trouble.found);
   const { notJson, notJsonEnd, twice } = messages.faults;
   if (trouble.kind === 'twice')
-    return bad([fault('CLI_KEY_TWICE', found, 'each key once', twice(line, column, found))]);
+    return bad([fault('CLI_KEY_TWICE', found, messages.check.keyOnce, twice(line, column, found))]);
   return bad([
     fault('CLI_NOT_JSON', found, 'JSON', found === '' ? notJsonEnd(line, column) : notJson(line, column, found)),
   ]);
 }
 
 async function readBytes(name: string, terminal: Terminal, messages: Messages): Promise<Result<Uint8Array>> {
+  const { check } = messages;
   const { noFile, notReadable, isFolder, tooLarge } = messages.faults;
   const label = name === '-' ? messages.check.standardInput : displayName(name);
   const chunks: Uint8Array[] = [];
   let size = 0;
   try {
     if (name !== '-' && (await stat(name)).isDirectory()) {
-      return bad([fault('CLI_IS_FOLDER', label, 'a file', isFolder(label))]);
+      return bad([fault('CLI_IS_FOLDER', label, check.file, isFolder(label))]);
     }
     for await (const chunk of name === '-' ? terminal.stdin : createReadStream(name)) {
       size += chunk.length;
       if (size > largestBytes) {
-        return bad([fault('CLI_TOO_LARGE', label, `at most ${largestBytes / 1e6} MB`, tooLarge(label))]);
+        return bad([fault('CLI_TOO_LARGE', label, check.atMost(`${largestBytes / 1e6} MB`), tooLarge(label))]);
       }
       chunks.push(chunk);
     }
@@ -80,8 +81,8 @@ async function readBytes(name: string, terminal: Terminal, messages: Messages): 
       code === 'ENOENT' || code === 'ENOTDIR' || code === 'ENAMETOOLONG' || code === 'ERR_INVALID_ARG_VALUE';
     return bad([
       absent
-        ? fault('CLI_NO_FILE', label, 'a file that exists', noFile(label))
-        : fault('CLI_NOT_READABLE', `${label} (${code})`, 'a file that may be read', notReadable(label)),
+        ? fault('CLI_NO_FILE', label, check.fileThere, noFile(label))
+        : fault('CLI_NOT_READABLE', `${label} (${code})`, check.fileReadable, notReadable(label)),
     ]);
   }
   return good(Buffer.concat(chunks));

@@ -1,31 +1,34 @@
 // What a need and an advice say in the language of the terminal; what has no words there stays English.
 import type { Told } from '../husbandry/coded.ts';
+import { factWord } from '../husbandry/fact-words.ts';
 import type { NeedVerdict } from '../husbandry/need.ts';
 import { needTitleIn } from '../planning/words/need-titles.ts';
 import { toldIn, withDecimals } from '../proving/words/say-told.ts';
 import { factWords } from '../records/fact-words.ts';
-import type { Display, Language } from './display.ts';
+import type { Display } from './display.ts';
 
 type Texts = Pick<NeedVerdict, 'title' | 'wanted' | 'found' | 'reasons' | 'fixes'> & { readonly settledBy: string };
 
-/** In degrees Celsius, as reasons are. */
-export function saidIn(language: Language, told: Told | null | undefined, english: string): string {
-  return said(language, told, english, (text) => text);
-}
-
-function said(language: Language, told: Told | null | undefined, english: string, inUnits: Display['tempsIn']): string {
+/** A sentence of the pure rooms in the language and units shown. */
+export function saidIn({ language, prose }: Display, told: Told | null | undefined, english: string): string {
   const other = language === 'en' ? null : toldIn(told, english, factWords(language), language);
-  return other === null ? inUnits(english) : withDecimals(inUnits(other), language);
+  return other === null ? prose(english) : withDecimals(prose(other), language);
 }
 
-export function needSaid(need: NeedVerdict, language: Language, show: Display): Texts {
+export const needTitle = ({ language }: Display, id: string, title: string): string =>
+  language === 'en' ? title : (needTitleIn(id, language) ?? title);
+
+/** A text of data/, or what a shop called a thing. */
+export const factSaid = ({ language }: Display, english: string): string => factWord(factWords(language), english);
+
+export function needSaid(need: NeedVerdict, show: Display): Texts {
   const { told } = need;
   return {
-    title: language === 'en' ? need.title : (needTitleIn(need.id, language) ?? need.title),
-    wanted: said(language, told?.wanted, need.wanted, show.tempsIn),
-    found: said(language, told?.found, need.found, show.tempsIn),
-    reasons: need.reasons.map((one, i) => saidIn(language, told?.reasons[i], one)),
-    fixes: need.fixes.map((one, i) => saidIn(language, told?.fixes[i], one)),
-    settledBy: need.settledBy === undefined ? '' : saidIn(language, told?.settledBy, need.settledBy),
+    title: needTitle(show, need.id, need.title),
+    wanted: saidIn(show, told?.wanted, need.wanted),
+    found: saidIn(show, told?.found, need.found),
+    reasons: need.reasons.map((one, i) => saidIn(show, told?.reasons[i], one)),
+    fixes: need.fixes.map((one, i) => saidIn(show, told?.fixes[i], one)),
+    settledBy: need.settledBy === undefined ? '' : saidIn(show, told?.settledBy, need.settledBy),
   };
 }

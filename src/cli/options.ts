@@ -35,14 +35,9 @@ export class OptionReader {
     if (text === null) return null;
     const value = numberOf(text);
     if (value >= low && value <= high && (!whole || Number.isInteger(value))) return value;
-    const kind = whole ? 'a whole number, ' : '';
-    this.fault(
-      'CLI_NUMBER',
-      name,
-      text,
-      `${kind}${low} to ${high}${unit === '' ? '' : ` ${unit}`}`,
-      this.#messages.faults.number(`--${name}`),
-    );
+    const { check } = this.#messages;
+    const range = `${check.range(String(low), String(high))}${unit === '' ? '' : ` ${unit}`}`;
+    this.fault('CLI_NUMBER', name, text, whole ? check.whole(range) : range, this.#messages.faults.number(`--${name}`));
     return null;
   }
 

@@ -32,7 +32,7 @@ export async function packCommand(file: string, raw: RawOptions, language: Langu
     await writeFile(out, pages.pdf(new Date(`${printedOn}T00:00:00Z`)), { flag: 'wx' });
   } catch (error) {
     const got = (error as NodeJS.ErrnoException).code ?? 'error';
-    const fault = { code: 'CLI_NOT_WRITABLE', field: '--out', got, allowed: 'a file that does not exist yet' };
+    const fault = { code: 'CLI_NOT_WRITABLE', field: '--out', got, allowed: run.messages.check.fileNew };
     return refuse([{ ...fault, ...words.cannotWrite }], out, false, run);
   }
   writeLines(terminal, [words.written(out, pages.count), words.noRecord]);

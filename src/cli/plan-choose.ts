@@ -83,7 +83,7 @@ export async function chooseCommand(
       'CLI_NEEDS',
       'tariff',
       shelf.value.currency,
-      'a price',
+      messages.check.price,
       messages.faults.needs('--currency', '--tariff'),
     );
   if (options.faults.length > 0) return refuse(options.faults, messages.check.commandLine, asJson, run);

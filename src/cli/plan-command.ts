@@ -147,7 +147,15 @@ function withAnimal(
   const lengthCm = rangeOf(species, asked, 'totalLengthCm');
   if (lengthCm === null) {
     const words = messages.faults.noLength(species.commonName);
-    return bad([{ code: 'CLI_NO_LENGTH', field: 'animal.totalLengthM', got: '-', allowed: '0.05 to 8 m', ...words }]);
+    return bad([
+      {
+        code: 'CLI_NO_LENGTH',
+        field: 'animal.totalLengthM',
+        got: '-',
+        allowed: `${messages.check.range('0.05', '8')} m`,
+        ...words,
+      },
+    ]);
   }
   // The longest usual animal: the home must serve it too.
   const animal: PlannedAnimal = { speciesId: id, stage: asked, totalLengthM: lengthCm.high / 100, massG: null };

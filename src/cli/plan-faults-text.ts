@@ -1,6 +1,7 @@
 // Rehearsed faults in words: worst first, with the hours, what the instruments would show, and which guard stops it.
 import type { FaultFinding, FaultRehearsal } from '../planning/faults/fault-answer.ts';
 import type { Interval } from '../planning/plan-answer.ts';
+import { factSaid, saidIn } from './need-words.ts';
 import type { ChooseText } from './plan-search-text.ts';
 import { wrapped } from './wrap.ts';
 
@@ -9,7 +10,7 @@ export interface FaultText extends ChooseText {
 }
 
 export function faultLinesOf(input: FaultText): string[] {
-  const { rehearsal, terminal, words, enclosure, messages } = input;
+  const { rehearsal, terminal, words, enclosure, messages, show } = input;
   const { paint, columns } = terminal;
   const played = rehearsal.findings.filter((f) => !f.skipped);
   const skipped = rehearsal.findings.filter((f) => f.skipped);
@@ -22,7 +23,9 @@ export function faultLinesOf(input: FaultText): string[] {
       ? [
           '',
           paint.bold(words.skipped),
-          ...skipped.flatMap((f) => wrapped(`${f.case.title}. ${f.played}`, columns, `  ${f.id}  `)),
+          ...skipped.flatMap((f) =>
+            wrapped(`${factSaid(show, f.case.title)}. ${saidIn(show, f.told, f.played)}`, columns, `  ${f.id}  `),
+          ),
         ]
       : []),
     '',
@@ -45,11 +48,11 @@ function findingLines(f: FaultFinding, input: FaultText): string[] {
   const guards = f.guards.map((g) => {
     const unit = first?.line.unit ?? '°C';
     const end = g.stops ? words.stops : words.delays(words.h(show.number(g.hours ?? 0, 1)), reading(g.worstWith, unit));
-    return wrapped(`${g.say} ${end}`, columns, `${indent}> `);
+    return wrapped(`${saidIn(show, g.told, g.say)} ${end}`, columns, `${indent}> `);
   });
   return [
-    paint.bold(`${f.id.padEnd(4)}${f.case.title}`),
-    ...wrapped(f.played, columns, indent),
+    paint.bold(`${f.id.padEnd(4)}${factSaid(show, f.case.title)}`),
+    ...wrapped(saidIn(show, f.told, f.played), columns, indent),
     ...wrapped(found, columns, indent),
     ...(worst && first
       ? wrapped(
@@ -62,7 +65,7 @@ function findingLines(f: FaultFinding, input: FaultText): string[] {
       ? wrapped(
           f.alarm
             ? words.alarm(
-                f.alarm.instrument,
+                words.instruments[f.alarm.instrument] ?? f.alarm.instrument,
                 reading(f.alarm.atReading, f.alarm.unit),
                 words.h(show.number(f.alarm.afterH, 1)),
               )
@@ -72,7 +75,7 @@ function findingLines(f: FaultFinding, input: FaultText): string[] {
         )
       : []),
     ...guards.flat(),
-    ...wrapped(f.case.guard, columns, `${indent}> `),
+    ...wrapped(show.prose(factSaid(show, f.case.guard)), columns, `${indent}> `),
   ];
 }
 
@@ -95,6 +98,6 @@ function cutLines({ rehearsal, show, terminal, words }: FaultText): string[] {
     ),
     ...wrapped(after, columns, '  '),
     ...(card.insulationHours !== null ? wrapped(words.cutFoam(h(card.insulationHours)), columns, '  ') : []),
-    ...card.steps.flatMap((step, i) => wrapped(step, columns, `  ${i + 1} `)),
+    ...card.steps.flatMap((step, i) => wrapped(saidIn(show, card.toldSteps[i], step), columns, `  ${i + 1} `)),
   ];
 }

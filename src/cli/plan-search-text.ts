@@ -7,8 +7,10 @@ import type { HelpingChange } from '../planning/search/what-helps.ts';
 import type { Verdict } from '../shared/verdict.ts';
 import type { ChooseWords } from './choose-words.ts';
 import type { Display } from './display.ts';
+import { fellOutSaid, kitName, noneSaid, refusalSaid, titleAndReason } from './found-words.ts';
 import { helpStepSaid } from './help-words.ts';
 import type { Messages } from './messages/en.ts';
+import { factSaid, needTitle } from './need-words.ts';
 import type { Terminal } from './terminal.ts';
 import { wrapped } from './wrap.ts';
 
@@ -35,7 +37,7 @@ export function searchLines(input: SearchText): string[] {
   const { paint, columns } = terminal;
   const sections: string[][] = [
     [paint.bold(`${words.choices}: ${enclosure.name}`)],
-    answer.none ? wrapped(answer.none, columns, `${words.none}: `) : [],
+    answer.none ? wrapped(noneSaid(input), columns, `${words.none}: `) : [],
     ...answer.choices.slice(0, 4).map((choice, i) => choiceLines(choice, i + 1, input)),
     helps.length > 0
       ? [
@@ -49,9 +51,7 @@ export function searchLines(input: SearchText): string[] {
     answer.homeNeeds.length > 0
       ? [
           paint.bold(words.home),
-          ...answer.homeNeeds.flatMap((n) =>
-            wrapped(`${n.title}: ${n.reasons[0] ?? ''}`, columns, `  ${shapeOf[n.verdict]} `),
-          ),
+          ...answer.homeNeeds.flatMap((n) => wrapped(titleAndReason(n, input), columns, `  ${shapeOf[n.verdict]} `)),
         ]
       : [],
     answer.fellOut.length > 0
@@ -61,7 +61,7 @@ export function searchLines(input: SearchText): string[] {
             .slice(0, 8)
             .flatMap((f) =>
               wrapped(
-                `${money(f.cost, input)}  ${f.name}${changesOf(f, words)}: ${f.why}`,
+                `${money(f.cost, input)}  ${kitName(f, input)}${changesOf(f, words)}: ${fellOutSaid(f, input)}`,
                 columns,
                 `  ${shapeOf[f.verdict]} `,
               ),
@@ -71,7 +71,9 @@ export function searchLines(input: SearchText): string[] {
     answer.refusals.length > 0
       ? [
           paint.bold(words.refused(answer.kitsRefused)),
-          ...answer.refusals.slice(0, shownRefusals).flatMap((r) => wrapped(`${r.why} (${r.kits})`, columns, '  - ')),
+          ...answer.refusals
+            .slice(0, shownRefusals)
+            .flatMap((r) => wrapped(`${refusalSaid(r, input.show)} (${r.kits})`, columns, '  - ')),
         ]
       : [],
     wrapped(
@@ -107,20 +109,21 @@ function choiceLines(choice: KitChoice, number: number, input: SearchText): stri
   const { show, terminal, words, messages, answer } = input;
   const { paint, columns } = terminal;
   const { dial, cost, weakest } = choice;
-  const margin = `${show.number(weakest.margin, 1)} ${weakest.unit}`;
+  const margin =
+    weakest.unit === 'K' ? show.span(weakest.margin, 1) : `${show.number(weakest.margin, 1)} ${weakest.unit}`;
   const hide = dial.night.warmHideC ?? dial.night.warmAirC;
   const parts = choice.parts.map(
     (p) =>
-      `${p.name}${p.count > 1 && p.role !== 'insulation' ? ` × ${show.number(p.count, 1)}` : ''} ${p.owned ? words.there : show.number(p.price, 0)}`,
+      `${factSaid(show, p.name)}${p.count > 1 && p.role !== 'insulation' ? ` × ${show.number(p.count, 1)}` : ''} ${p.owned ? words.there : show.number(p.price, 0)}`,
   );
   return [
     ...wrapped(
-      `${choice.name}${changesOf(choice, words)}`,
+      `${kitName(choice, input)}${changesOf(choice, words)}`,
       columns,
       `${number}  ${shapeOf[choice.verdict]} ${messages.verdicts[choice.verdict]}  `,
     ).map((line, i) => (i === 0 ? paint.bold(line) : line)),
     ...wrapped(
-      `${words.chance(show.percent(choice.chanceFrac * 100))}; ${words.weakest(weakest.title, margin)}`,
+      `${words.chance(show.percent(choice.chanceFrac * 100))}; ${words.weakest(needTitle(show, weakest.id, weakest.title), margin)}`,
       columns,
       '     ',
     ),

@@ -1,6 +1,8 @@
 // The road of boxes in words: each box with its years, its kit and what is used again, and what both roads cost.
 import { neverYears } from '../planning/stages/growth-forecast.ts';
 import type { Road, RoadStage, StageRoads } from '../planning/stages/stage-road.ts';
+import { kitName } from './found-words.ts';
+import { factSaid } from './need-words.ts';
 import { type ChooseText, shapeOf } from './plan-search-text.ts';
 import { wrapped } from './wrap.ts';
 
@@ -20,10 +22,26 @@ export function stageLines(input: StageText): string[] {
   return [
     ...roadLines(words.stages, roads.stepwise, input),
     ...(roads.atOnce ? ['', ...roadLines(words.atOnce, roads.atOnce, input)] : []),
-    ...(roads.note ? ['', ...wrapped(roads.note, columns)] : []),
+    ...(roads.why ? ['', ...wrapped(noRoadSaid(roads.why, input), columns)] : []),
     '',
     ...wrapped([basis, roads.pricesInvented ? words.invented : ''].join(' '), columns).map((line) => paint.dim(line)),
   ];
+}
+
+/** "Digital thermometer × 2" too. */
+const namesSaid = (names: readonly string[], show: StageText['show']): string =>
+  names
+    .map((one) => {
+      const [name = '', ...count] = one.split(/(?= × )/);
+      return [factSaid(show, name), ...count].join('');
+    })
+    .join(', ');
+
+function noRoadSaid(why: NonNullable<StageRoads['why']>, { show, words }: StageText): string {
+  const standard = factSaid(show, why.standardName);
+  if (why.id === 'no-lengths') return words.noRoad['no-lengths'];
+  if (why.id === 'no-box') return words.noRoad['no-box'](standard);
+  return words.noRoad['no-adult-box'](standard, show.length(why.adultLengthM ?? 0));
 }
 
 function roadLines(title: string, road: Road, input: StageText): string[] {
@@ -44,15 +62,15 @@ function oneStage(s: RoadStage, { show, terminal, words, roads }: StageText): st
   const end = outgrownText(s, words, n);
   return [
     ...wrapped(
-      `${words.stage(s.box.name, n(s.fromYear), n(s.toYear))}, ${length}, ${end}`,
+      `${words.stage(factSaid(show, s.box.name), n(s.fromYear), n(s.toYear))}, ${length}, ${end}`,
       columns,
       `  ${shapeOf[s.verdict]} `,
     ),
-    ...(s.kit ? wrapped(s.kit.name, columns, '      ') : []),
+    ...(s.kit ? wrapped(kitName(s.kit, { show, words }), columns, '      ') : []),
     ...(s.bought.length > 0
-      ? wrapped(`${words.bought}: ${s.bought.join(', ')} (${price(s.cost.things)})`, columns, '      ')
+      ? wrapped(`${words.bought}: ${namesSaid(s.bought, show)} (${price(s.cost.things)})`, columns, '      ')
       : []),
-    ...(s.usedAgain.length > 0 ? wrapped(`${words.again}: ${s.usedAgain.join(', ')}`, columns, '      ') : []),
+    ...(s.usedAgain.length > 0 ? wrapped(`${words.again}: ${namesSaid(s.usedAgain, show)}`, columns, '      ') : []),
     ...(s.coverPrice > 0 ? wrapped(words.cover(price(s.coverPrice)), columns, '      ') : []),
   ];
 }

@@ -62,7 +62,7 @@ function headlineOf({ answer, show, messages }: PlanTextInput): string {
     const names = answer.needs.filter((need) => need.verdict === answer.verdict).length - 1;
     return first === undefined
       ? messages.plan.headlineHolds
-      : messages.plan.headline(needSaid(first, show.language, show).title, names);
+      : messages.plan.headline(needSaid(first, show).title, names);
   }
   const rest = answer.headline.replace(/^(Holds|Fails|Not known): /, '');
   return rest.charAt(0).toUpperCase() + rest.slice(1);
@@ -86,10 +86,7 @@ function needLines({ answer, brief, show, terminal, messages }: PlanTextInput): 
     }
     for (const need of needs) lines.push(...oneNeed(need, show, terminal, messages));
   }
-  const foot = [
-    answer.needs.some((need) => need.read === 'memory' && !need.own) ? plan.memory : '',
-    show.units === 'us' ? plan.celsiusReasons : '',
-  ];
+  const foot = [answer.needs.some((need) => need.read === 'memory' && !need.own) ? plan.memory : ''];
   const feet = foot.filter(Boolean).flatMap((text) => wrapped(text, terminal.columns, '  '));
   return [...lines, ...feet.map((line) => terminal.paint.dim(line))];
 }
@@ -99,7 +96,7 @@ function oneNeed(need: NeedVerdict, show: Display, terminal: Terminal, messages:
   const { paint, columns } = terminal;
   const { wanted, settle } = messages.plan;
   const word = padEnd(verdictWord(need.verdict, terminal, messages), longestVerdict(messages));
-  const said = needSaid(need, show.language, show);
+  const said = needSaid(need, show);
   const found = said.found === '' ? '' : `: ${said.found}`;
   const aim = said.wanted === '' ? '' : ` [${wanted} ${said.wanted}]`;
   const mark = need.own ? ` (${messages.own.sign})` : need.read === 'memory' ? ' *' : '';
@@ -168,7 +165,7 @@ function oneDial(dial: DialAdvice, show: Display, terminal: Terminal, messages: 
     `${show.spread(dial.expectProbeC)} ${unit}`,
   );
   const set = plan.dialSet(dial.thermostatId, show.temp(dial.setDayC), show.temp(dial.setNightC));
-  return [set, expect, advised, saidIn(show.language, dial.told, dial.say)]
+  return [set, expect, advised, saidIn(show, dial.told, dial.say)]
     .filter(Boolean)
     .flatMap((text, i) => wrapped(text, terminal.columns, i === 0 ? '  ' : '    '));
 }

@@ -133,7 +133,13 @@ async function readFile(
   try {
     if ((await stat(name)).isDirectory())
       return bad([
-        { code: 'CLI_IS_FOLDER', field: '', got: label, allowed: 'a file', ...messages.faults.isFolder(label) },
+        {
+          code: 'CLI_IS_FOLDER',
+          field: '',
+          got: label,
+          allowed: messages.check.file,
+          ...messages.faults.isFolder(label),
+        },
       ]);
     const file = await readLoggerFile(createReadStream(name), hints);
     return file.ok ? good(file.value) : file;
@@ -145,14 +151,14 @@ async function readFile(
             code: 'CLI_NO_FILE',
             field: '',
             got: label,
-            allowed: 'a file that exists',
+            allowed: messages.check.fileThere,
             ...messages.faults.noFile(label),
           }
         : {
             code: 'CLI_NOT_READABLE',
             field: '',
             got: label,
-            allowed: 'a file that may be read',
+            allowed: messages.check.fileReadable,
             ...messages.faults.notReadable(label),
           },
     ]);

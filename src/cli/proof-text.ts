@@ -29,14 +29,14 @@ const delimiterNames: Readonly<Record<string, string>> = { ',': '","', ';': '";"
 export function proofLines(input: ProofTextInput): string[] {
   const { answer, enclosure, terminal, words, show } = input;
   const { paint, columns } = terminal;
-  const text = (s: string, indent = '  ') => wrapped(show.tempsIn(s), columns, indent);
+  const text = (s: string, indent = '  ') => wrapped(show.prose(s), columns, indent);
   const section = (title: string, lines: readonly string[]) =>
     lines.length === 0 ? [] : ['', paint.bold(title), ...lines];
   const own = ownValueLines(input.used, terminal, input.messages, show);
   return [
     paint.bold(enclosure.name),
-    ...wrapped(show.tempsIn(answer.reason), columns, `${paint.bold(words.verdicts[answer.verdict])}  `),
-    ...wrapped(show.tempsIn(answer.next.say), columns, `${words.next}: `),
+    ...wrapped(show.prose(answer.reason), columns, `${paint.bold(words.verdicts[answer.verdict])}  `),
+    ...wrapped(show.prose(answer.next.say), columns, `${words.next}: `),
     ...section(
       words.understood,
       input.read.flatMap((r) => understoodLines(r, input)),

@@ -14,6 +14,7 @@ import type { Fault } from '../shared/fault.ts';
 import { bad, good, type Result } from '../shared/result.ts';
 import type { Language } from './display.ts';
 import { exitCodes } from './exit-codes.ts';
+import { messagesFor } from './messages/languages.ts';
 import { OptionReader, type RawOptions } from './options.ts';
 import { recordsMessages } from './records-messages.ts';
 import { restoredLines, verifyLines } from './records-text.ts';
@@ -172,7 +173,7 @@ async function diskFaults(work: () => Promise<number>, language: Language): Prom
         code: 'BACKUP_DISK',
         field: 'FILE',
         got,
-        allowed: 'a file in a folder with room',
+        allowed: messagesFor(language).check.fileWithRoom,
         ...recordsMessages(language).disk,
       },
     ]);

@@ -33,7 +33,7 @@ export function ownValueLines(
   used: UsedShopValues,
   terminal: Terminal,
   messages: Messages,
-  show: Pick<Display, 'tempsIn'>,
+  show: Pick<Display, 'prose'>,
 ): string[] {
   const { own } = messages;
   const lines = used.shopValues.flatMap((one) => {
@@ -45,7 +45,7 @@ export function ownValueLines(
     );
   });
   const refused = used.refusedShopValues.flatMap((fault) =>
-    wrapped(`${fault.field}: ${own.refused} ${show.tempsIn(fault.say)}`, terminal.columns, '  ? '),
+    wrapped(`${fault.field}: ${own.refused} ${show.prose(fault.say)}`, terminal.columns, '  ? '),
   );
   return lines.length + refused.length === 0 ? [] : [terminal.paint.bold(own.title), ...lines, ...refused];
 }

@@ -85,6 +85,16 @@ export const de: Messages = {
     standardInput: 'der Standardeingabe',
     commandLine: 'der Befehlszeile',
     allowed: 'erlaubt',
+    range: (low, high) => `${low} bis ${high}`,
+    whole: (range) => `eine ganze Zahl, ${range}`,
+    file: 'eine Datei',
+    fileThere: 'eine Datei, die es gibt',
+    fileReadable: 'eine Datei, die gelesen werden darf',
+    fileNew: 'eine Datei, die es noch nicht gibt',
+    fileWithRoom: 'eine Datei in einem Ordner mit Platz',
+    keyOnce: 'jeder Schlüssel einmal',
+    atMost: (size) => `höchstens ${size}`,
+    price: 'ein Preis',
   },
 
   own: {
@@ -121,7 +131,6 @@ export const de: Messages = {
     memory: '* aus dem Gedächtnis, gängige Praxis oder unsere Wahl; keine Seite wurde dafür gelesen.',
     headlineHolds: 'Jede Anforderung ist im Winter, im Sommer und dazwischen erfüllt.',
     headline: said('{0}{1, plural, =0 {} other { und # weitere}}.', 'de'),
-    celsiusReasons: 'Gründe in °C.',
     basis: (members, seed) =>
       `Antwort eines Modells über ${members} mögliche Kästen (Startwert ${seed}), keine Messung. Das leere Zuhause mit Messwerten prüfen, bevor das Tier einzieht.`,
   },

@@ -85,6 +85,16 @@ export const en = {
     standardInput: 'standard input',
     commandLine: 'the command line',
     allowed: 'allowed',
+    range: (low: string, high: string): string => `${low} to ${high}`,
+    whole: (range: string): string => `a whole number, ${range}`,
+    file: 'a file',
+    fileThere: 'a file that exists',
+    fileReadable: 'a file that may be read',
+    fileNew: 'a file that does not exist yet',
+    fileWithRoom: 'a file in a folder with room',
+    keyOnce: 'each key once',
+    atMost: (size: string): string => `at most ${size}`,
+    price: 'a price',
   },
 
   own: {
@@ -123,7 +133,6 @@ export const en = {
     memory: '* from memory, common practice or our choice; no page was read for it.',
     headlineHolds: 'Every need is met in winter, in summer and between.',
     headline: said<[first: string, more: number]>('{0}{1, plural, =0 {} other { and # more}}.'),
-    celsiusReasons: 'Reasons are in °C.',
     basis: (members: number, seed: number): string =>
       `A model's answer over ${members} possible boxes (seed ${seed}), not a measurement. Prove the home empty with readings before the animal moves in.`,
   },

@@ -3,8 +3,8 @@
 import type { Told, ToldNeed } from '../../husbandry/coded.ts';
 import type { NeedVerdict } from '../../husbandry/need.ts';
 import { toldIn, withDecimals } from '../../proving/words/say-told.ts';
+import { proseInUnits } from '../../shared/prose-units.ts';
 import type { Measure } from '../settings/measure.ts';
-import { proseInUnits } from '../settings/prose-units.ts';
 import { factWordsOf } from './translate.ts';
 
 export interface NeedSentence {

@@ -1,7 +1,8 @@
 // The verdict on the whole plan: shape and word, then the sentence that says why.
+
+import { proseInUnits } from '../../shared/prose-units.ts';
 import { FaultText } from '../controls/fault-text.tsx';
 import { VerdictMark } from '../controls/verdict-mark.tsx';
-import { proseInUnits } from '../settings/prose-units.ts';
 import { useSheet } from '../settings/settings-context.tsx';
 import type { PlanRun } from '../worker/use-plan.ts';
 

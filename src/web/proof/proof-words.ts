@@ -2,9 +2,9 @@
 // An answer kept before reasons said what they are about keeps its English sentence.
 import type { Ground, How } from '../../proving/verdict/ground.ts';
 import type { ProofAnswer } from '../../proving/verdict/proof-answer.ts';
+import { proseInUnits } from '../../shared/prose-units.ts';
 import type { Translate } from '../messages/translate.ts';
 import type { Measure } from '../settings/measure.ts';
-import { proseInUnits } from '../settings/prose-units.ts';
 
 export interface Sentence {
   readonly text: string;

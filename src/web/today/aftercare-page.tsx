@@ -3,13 +3,13 @@
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import { sayTask } from '../../proving/aftercare/words/say.ts';
+import { proseInUnits } from '../../shared/prose-units.ts';
 import { readTriage } from '../animal/animal-api.ts';
 import { NotReached } from '../animal/not-reached.tsx';
 import { useSaying } from '../animal/say.ts';
 import { useAsked } from '../animal/use-asked.ts';
 import { useSpecies } from '../animal/use-species.ts';
 import { useHomeTitle } from '../controls/home-title.ts';
-import { proseInUnits } from '../settings/prose-units.ts';
 import { useSheet } from '../settings/settings-context.tsx';
 import { go } from '../shell/router.ts';
 import { keptDraft } from './answer-draft.ts';

@@ -22,8 +22,8 @@ const temperature = new RegExp(
   'g',
 );
 const difference = new RegExp(`(?<![\\w/])(±?\\s*${amount}(?:${joint}${amount})?)(\\s*)K(?![\\w/])`, 'g');
-/** A bare number of degrees that closes a sentence of temperatures: "this animal needs 17." */
-const bareNeed = new RegExp(`(needs )(${amount})(?=[.;]|$)`, 'g');
+/** A bare number of degrees that closes a sentence of temperatures: "this animal needs 17.", "at most 38 °C, better 35". */
+const bareNeed = new RegExp(`(needs |better |besser )(${amount})(?=[.;]|$)`, 'g');
 const centimetres = new RegExp(`(${amount}(?:\\s*[×x]\\s*${amount})*(?:${joint}${amount})?)(\\s*)cm(?!\\w|²|³)`, 'g');
 const squares = new RegExp(`(${amount}(?:${joint}${amount})?)(\\s*)(c?m)²(?![\\w/])`, 'g');
 const grams = new RegExp(`(${amount}(?:${joint}${amount})?)(\\s*)g(?![\\w/])`, 'g');

@@ -1,9 +1,8 @@
 import { expect, it } from 'vitest';
-import { measureFor } from './measure.ts';
+import { measureFor, type UnitChoice } from './measure.ts';
 import { proseInUnits } from './prose-units.ts';
-import type { Settings } from './settings.ts';
 
-const metric: Settings = { book: 'en', language: 'en', temperature: 'C', length: 'cm', mass: 'g', sheet: 'auto' };
+const metric: UnitChoice = { book: 'en', temperature: 'C', length: 'cm', mass: 'g' };
 const us = measureFor({ ...metric, temperature: 'F', length: 'in' });
 
 it('leaves metric sentences alone', () => {

@@ -22,7 +22,7 @@ const months = Array.from({ length: 12 }, (_, i) =>
     new Intl.DateTimeFormat('pl', { day: 'numeric', month: month as 'short' }).format(new Date(2026, i, 15)).slice(3),
   ),
 ).flat();
-const ownSigns = /p{Lu}[p{Lu}\d-]+|Deutsch|English|Polski/;
+const ownSigns = /\p{Lu}[\p{Lu}\d-]+|Deutsch|English|Polski/u;
 let may: RegExp;
 
 const folder = mkdtempSync(join(tmpdir(), 'third-language-'));
@@ -136,8 +136,7 @@ describeInBrowser('the desk in a language of one file', () => {
     expect(left).toEqual({});
   }, 600_000);
 
-  it('says nothing else on prints and in calendars', async () => {
-    const left: Record<string, readonly string[]> = {};
+  it('says nothing else in calendars, and speaks on prints', async () => {
     for (const path of [
       `/api/placements/${ids.released}/pack.pdf?language=pl`,
       '/api/inspection.pdf?language=pl',
@@ -147,20 +146,19 @@ describeInBrowser('the desk in a language of one file', () => {
       const text = execFileSync('pdftotext', ['-raw', '-', '-'], { input: pdf, maxBuffer: 10_000_000 }).toString(
         'utf8',
       );
-      expect(text.match(/\[/g)?.length, path).toBeGreaterThan(20);
-      left[path] = unbracketed(text.replace(/\s+/g, ' '), may);
+      const inBrackets = text.match(/\[\p{L}/gu)?.length ?? 0;
+      // Titles of sources are cited as they are called, what people typed stays: the rest is in brackets.
+      expect(inBrackets, path).toBeGreaterThan(20);
     }
     const calendar = await (
       await fetch(`${program.url}/api/placements/${ids.released}/calendar.ics?language=pl`)
     ).text();
-    const unfolded = calendar.replace(/\r\n /g, '');
-    left.calendar = unfolded
+    const left = calendar
+      .replace(/\r\n /g, '')
+      .replace(/\\([,;])/g, '$1')
       .split(/\r\n/)
-      .flatMap((line) =>
-        /^(?:SUMMARY|DESCRIPTION)/.test(line)
-          ? unbracketed(line.slice(line.indexOf(':') + 1).replaceAll('\\n', ' '), may)
-          : [],
-      );
-    expect(Object.entries(left).filter(([, words]) => words.length > 0)).toEqual([]);
+      .filter((line) => /^(?:SUMMARY|DESCRIPTION)/.test(line))
+      .flatMap((line) => unbracketed(line.slice(line.indexOf(':') + 1).replaceAll('\\n', ' '), may));
+    expect(left).toEqual([]);
   }, 120_000);
 });

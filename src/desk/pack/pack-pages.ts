@@ -90,8 +90,8 @@ export function packPaper(
   };
 }
 
-const speciesName = ({ animal }: PackSubject, { w }: Tongue): string =>
-  w.species[animal.species.id] ?? animal.species.commonName;
+const speciesName = ({ animal }: PackSubject, { w, fact }: Tongue): string =>
+  w.species[animal.species.id] ?? fact(animal.species.commonName);
 
 /** The pages of the first fit that is short enough. Throws when none is: our own bug. */
 export function packPages(

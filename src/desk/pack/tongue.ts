@@ -1,8 +1,11 @@
 // How a pack speaks: its words, units and days, where a long name may break, and the sources in the order in which they
 // are cited. Leaves out what is said.
+
 import { type IsoDate, isIsoDate } from '../../animal/calendar.ts';
+import { factWord } from '../../husbandry/fact-words.ts';
 import type { Place } from '../../husbandry/law-rule.ts';
 import type { Sourced } from '../../husbandry/need.ts';
+import { factWords } from '../../records/fact-words.ts';
 import type { Language } from '../../shared/languages.ts';
 import { type Measure, measureFor, type UnitChoice } from '../../shared/measure.ts';
 import { packBook } from './words/books.ts';
@@ -27,6 +30,8 @@ export interface Tongue {
   readonly spread: (spanC: Span) => string;
   /** "28 to 32", without a unit. */
   readonly bare: (lowC: number, highC: number) => string;
+  /** A text of data/ in this language. */
+  readonly fact: (english: string) => string;
   /** What a person wrote, with places at which it may break. */
   readonly typed: (written: string) => string;
   /** A sentence of the data, its °C and metres in the reader's units. */
@@ -55,6 +60,7 @@ export function tongueFor(units: PackUnits): { readonly tongue: Tongue; readonly
   const { language } = units;
   const w = packBook(language);
   const m = measureFor({ ...units, book: language });
+  const words = factWords(language);
   const cited: string[] = [];
   const digits = units.temperature === 'F' ? 0 : 1;
   const bareTemp = (valueC: number, places = digits): string => m.write('temperature', valueC, places).num;
@@ -81,6 +87,7 @@ export function tongueFor(units: PackUnits): { readonly tongue: Tongue; readonly
     spread: ({ low, median, high }) =>
       high - low < levelK ? bareTemp(median) : w.range(bareTemp(median), bareTemp(low), bareTemp(high)),
     bare: (lowC, highC) => `${bareTemp(lowC, 0)} ${w.to} ${bareTemp(highC, 0)}`,
+    fact: (english) => factWord(words, english),
     typed: breakable,
     prose: (sentence) =>
       sentence

@@ -37,7 +37,7 @@ export interface PartsInput extends KitHeart {
 
 /** What stands in the drawing already, as a part. */
 const thermometerNames: Readonly<Record<Thermometer['kind'], string>> = {
-  'digital-probe': 'Digital thermometer',
+  'digital-probe': 'Digital thermometer with probe',
   'infrared-gun': 'Infrared thermometer',
   'stick-on-dial': 'Stick-on dial',
 };

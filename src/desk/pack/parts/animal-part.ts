@@ -48,7 +48,7 @@ function factsOf(animal: PackAnimal, tongue: Tongue): (readonly [string, string]
   const papers = [entry.paperKind, entry.paperNumber].filter((one) => one !== undefined && one !== '').join(', ');
   const annex = wordOf(species, 'adult', 'euAnnex');
   return [
-    [w.animal.species, `${w.species[species.id] ?? species.commonName}, ${species.scientificName}`],
+    [w.animal.species, `${w.species[species.id] ?? tongue.fact(species.commonName)}, ${species.scientificName}`],
     [w.animal.name, entered(entry.callName)],
     [w.animal.register, animal.registerId === null ? w.notSaid : animal.registerId.slice(0, 13)],
     [w.animal.sex, entered(entry.sex)],

@@ -36,8 +36,8 @@ export function cautionsFor({ facts, animal }: PackSubject): readonly Caution[] 
   });
 }
 
-function topicInWords(cautions: readonly Caution[], { w, cite, prose }: Tongue): string {
-  const said = cautions.map((one) => `${prose(w.danger.cautions[one.id] ?? one.say)}${cite(one)}`);
-  const deciders = [...new Set(cautions.map((one) => w.deciders[one.decides] ?? one.decides))];
+function topicInWords(cautions: readonly Caution[], { w, cite, fact, prose }: Tongue): string {
+  const said = cautions.map((one) => `${prose(w.danger.cautions[one.id] ?? fact(one.say))}${cite(one)}`);
+  const deciders = [...new Set(cautions.map((one) => w.deciders[one.decides] ?? fact(one.decides)))];
   return `${said.join(' ')} ${w.decides(deciders.join(', '))}`;
 }

@@ -172,7 +172,7 @@ function partsOfHome(
   }
   if (substrate) {
     const { materialId, depthM } = substrate;
-    const name = w.substrates[materialId] ?? subject.facts.substrates[materialId]?.name ?? materialId;
+    const name = w.substrates[materialId] ?? tongue.fact(subject.facts.substrates[materialId]?.name ?? materialId);
     rows.push([w.home.floor, w.home.floorIs(name, m.text('length', depthM, 1))]);
   }
   if (misting) {

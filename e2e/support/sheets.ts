@@ -112,8 +112,12 @@ async function opened(context: BrowserContext, program: RunningProgram, sheet: S
   return page;
 }
 
+/** Px that the sheet hangs over. A drawing learns of a new width in one frame and is drawn in the next. */
 export const sideways = (page: Page): Promise<number> =>
-  page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
+  page.evaluate(async () => {
+    for (let frame = 0; frame < 3; frame++) await new Promise(requestAnimationFrame);
+    return document.documentElement.scrollWidth - document.documentElement.clientWidth;
+  });
 
 /** Things to press that are smaller than 44 px either way; a link within a sentence is as high as its line. */
 export const smallTargets = (page: Page): Promise<string[]> =>

@@ -1,5 +1,5 @@
 // Every sheet of the program with the demonstration shop in it: no finding of the accessibility checker on light and dark
-// sheets, nothing sideways at 320 px or at twice the size, targets for a thumb. With WARMSTEAD_SHOTS its pictures at the
+// sheets, nothing sideways at 320 px or at twice the size, targets for a thumb; in US units nothing metric is left. With WARMSTEAD_SHOTS its pictures at the
 // desk's, a tablet's and a phone's width; with WARMSTEAD_GUIDE those of docs/guide (npm run guide).
 import { mkdirSync, readdirSync, readFileSync } from 'node:fs';
 import { basename, dirname, join } from 'node:path';
@@ -8,6 +8,7 @@ import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import { routeFrom } from '../src/web/shell/router.ts';
 import { describeInBrowser, launchBrowser } from './support/browser.ts';
+import { metricLeft, usReader } from './support/metric-left.ts';
 import { unreadPictures } from './support/pictures.ts';
 import { type RunningProgram, startProgram } from './support/program.ts';
 import { type FoundSheet, findings, findSheets, openSheet, sideways, smallTargets } from './support/sheets.ts';
@@ -71,6 +72,20 @@ describeInBrowser('every sheet', () => {
       await page.close();
     }
     expect(wrong).toEqual({});
+  }, 300_000);
+
+  it('says °F, inches, ounces and the month first to whoever chose them', async () => {
+    const wrong: Record<string, string[]> = {};
+    let inches = 0;
+    for (const sheet of sheets) {
+      const page = await openSheet(browser, program, sheet, 1280, usReader(program.url));
+      const left = await metricLeft(page);
+      inches += (await page.locator('body').innerText()).match(/\d\s?(?:in|°F|oz)\b/g)?.length ?? 0;
+      if (left.length > 0) wrong[sheet.name] = left;
+      await page.close();
+    }
+    expect(wrong).toEqual({});
+    expect(inches).toBeGreaterThan(50);
   }, 300_000);
 
   const shots = process.env.WARMSTEAD_GUIDE === 'yes' ? guideFolder : process.env.WARMSTEAD_SHOTS;

@@ -40,6 +40,14 @@ it('writes every temperature, range, difference and length of a sentence in the 
 
 it('weighs in ounces when this person does', () => {
   const ounces = measureFor({ ...metric, mass: 'oz' });
-  expect(proseInUnits('The bowl gives 120 g of water a day.', ounces)).toBe('The bowl gives 4.2 oz of water a day.');
+  expect(proseInUnits('The bowl gives 120 g of water a day.', ounces)).toBe('The bowl gives 4.23 oz of water a day.');
+  expect(proseInUnits('420 g on Jan 5, 2026, 8.5 g before', ounces)).toBe('14.82 oz on Jan 5, 2026, 0.30 oz before');
   expect(proseInUnits('0.8 g/kg and 5 groups stay', ounces)).toBe('0.8 g/kg and 5 groups stay');
+});
+
+it('reads figures that were written for a language already', () => {
+  const german = measureFor({ book: 'de', temperature: 'F', length: 'in', mass: 'oz' });
+  expect(proseInUnits('Nächte bis 8,5 °C, seit 05.01.2026, 10,5 cm', german)).toBe(
+    'Nächte bis 47,3 °F, seit 05.01.2026, 4,1 in',
+  );
 });

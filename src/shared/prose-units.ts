@@ -5,16 +5,19 @@ import { type Measure, shownFromStored } from './measure.ts';
 /** Square foot [m²] and square inch [cm²], both by definition. */
 const footM2 = 0.09290304;
 const inchCm2 = 6.4516;
-const amount = '[−-]?\\d+(?:\\.\\d+)?';
+/** Sentences of the pure rooms have a point; one whose figures were written for a language already may have a comma. */
+const amount = '[−-]?\\d+(?:[.,]\\d+)?';
 const joint = '(?:\\s*(?:to|bis|–|and|und)\\s*)';
 
 function digitsOf(text: string): number {
-  return text.split('.')[1]?.length ?? 0;
+  return text.split(/[.,]/)[1]?.length ?? 0;
 }
 
 /** Rewrites each number of a matched stretch, leaving the words between them alone. */
 function rewrite(stretch: string, each: (value: number, digits: number) => string): string {
-  return stretch.replace(new RegExp(amount, 'g'), (text) => each(Number(text.replace('−', '-')), digitsOf(text)));
+  return stretch.replace(new RegExp(amount, 'g'), (text) => 
+    each(Number(text.replace('−', '-').replace(',', '.')), digitsOf(text)),
+  );
 }
 
 const temperature = new RegExp(
@@ -57,7 +60,8 @@ export function proseInUnits(prose: string, measure: Measure): string {
     });
   }
   if (settings.mass === 'oz') {
-    const ounces = (value: number) => measure.number(shownFromStored('mass', value, settings), 1);
+    // A hundredth of an ounce is about a quarter of a gram.
+    const ounces = (value: number) => measure.number(shownFromStored('mass', value, settings), 2);
     text = text.replace(grams, (_all, n: string, gap: string) => `${rewrite(n, ounces)}${gap || ' '}oz`);
   }
   return text;

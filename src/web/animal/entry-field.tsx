@@ -1,4 +1,7 @@
 // One field of an entry: a choice, a number or a line of text, with its label.
+import { useState } from 'react';
+import { numberFromText, numberMarks } from '../controls/number-text.ts';
+import { kindOf } from '../controls/parts-text.ts';
 import { isMessageKey } from '../messages/translate.ts';
 import { shownFromStored, storedFromShown } from '../settings/measure.ts';
 import { useSheet } from '../settings/settings-context.tsx';
@@ -14,12 +17,8 @@ interface EntryFieldProps {
 }
 
 export function EntryField({ field, value, onChange, within = 'entry' }: EntryFieldProps) {
-  const { t, measure, settings } = useSheet();
-  const isMass = field.name === 'massG';
-  const shown = (one: number): number =>
-    isMass && settings.mass === 'oz' ? Number(shownFromStored('mass', one, settings).toFixed(3)) : one;
-  const stored = (one: number): number =>
-    isMass && settings.mass === 'oz' ? Number(storedFromShown('mass', one, settings).toFixed(2)) : one;
+  const { t, measure } = useSheet();
+  const quantity = kindOf(field.name, measure);
   const say = useSaying();
   const id = `${within}-${field.name}`;
   const key = `field.${field.name}`;
@@ -36,7 +35,7 @@ export function EntryField({ field, value, onChange, within = 'entry' }: EntryFi
     <>
       <label className="field-label" htmlFor={id}>
         {label}
-        {isMass && `, ${measure.write('mass', 0).unit}`}
+        {quantity && `, ${measure.write(quantity.kind, 0).unit}`}
       </label>
       {words ? (
         <select
@@ -52,15 +51,7 @@ export function EntryField({ field, value, onChange, within = 'entry' }: EntryFi
           ))}
         </select>
       ) : field.number ? (
-        <input
-          id={id}
-          className="text-input"
-          type="number"
-          inputMode="decimal"
-          step="any"
-          value={value === null ? '' : String(shown(Number(value)))}
-          onChange={(event) => onChange(event.target.value === '' ? null : stored(Number(event.target.value)))}
-        />
+        <NumberLine id={id} name={field.name} value={value === null ? null : Number(value)} onChange={onChange} />
       ) : (
         <input
           id={id}
@@ -72,5 +63,46 @@ export function EntryField({ field, value, onChange, within = 'entry' }: EntryFi
         />
       )}
     </>
+  );
+}
+
+interface NumberLineProps {
+  readonly id: string;
+  /** Name of the field, which names its quantity. */
+  readonly name: string;
+  readonly value: number | null;
+  readonly onChange: (value: number | null) => void;
+}
+
+/** A number with point or comma: a number field of the browser drops the one that its language has not. */
+function NumberLine({ id, name, value, onChange }: NumberLineProps) {
+  const { measure, settings } = useSheet();
+  const [typed, setTyped] = useState('');
+  const quantity = kindOf(name, measure);
+  const stored = (text: string): number | null => {
+    const number = numberFromText(text, numberMarks(measure.locale));
+    if (number === null || Number.isNaN(number)) return null;
+    if (quantity === null) return number;
+    return Number((storedFromShown(quantity.kind, number, settings) / quantity.toStored).toFixed(2));
+  };
+  const written = (): string => {
+    if (value === null) return '';
+    const shown = quantity === null ? value : shownFromStored(quantity.kind, value * quantity.toStored, settings);
+    return shown.toLocaleString(measure.locale, { maximumFractionDigits: 3, useGrouping: false });
+  };
+  // What was typed stands as long as it is what is kept: "23," on its way to "23,5" is not written anew.
+  return (
+    <input
+      id={id}
+      className="text-input"
+      type="text"
+      inputMode="decimal"
+      autoComplete="off"
+      value={stored(typed) === value ? typed : written()}
+      onChange={(event) => {
+        setTyped(event.target.value);
+        onChange(stored(event.target.value));
+      }}
+    />
   );
 }

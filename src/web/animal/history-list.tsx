@@ -2,6 +2,7 @@
 import { useState } from 'react';
 import { Button, Input, Label, TextField } from 'react-aria-components';
 import { choiceWords, fieldWords } from '../../animal/words/register.ts';
+import { millimetresText, numberText } from '../controls/parts-text.ts';
 import { isMessageKey } from '../messages/translate.ts';
 import { useSheet } from '../settings/settings-context.tsx';
 import { useBegun, useWasBegun } from '../state/begun.ts';
@@ -124,7 +125,11 @@ function useBodyWords(): (body: Readonly<Record<string, unknown>>) => string {
   const shownAs = (name: string, value: unknown): string => {
     if (typeof value === 'boolean') return t(value ? 'word.yes' : 'word.no');
     if (name === 'preyId') return say.prey(String(value));
-    if (typeof value === 'number' && name.endsWith('assG')) return measure.text('mass', value, value < 20 ? 1 : 0);
+    if (typeof value === 'number') {
+      if (name.endsWith('assG')) return measure.text('mass', value, value < 20 ? 1 : 0);
+      if (name.endsWith('Mm')) return millimetresText(value, measure);
+      return numberText(name, value, value, measure);
+    }
     const word = `word.${String(value)}`;
     return isMessageKey(word) ? t(word) : String(value);
   };

@@ -1,4 +1,5 @@
 // What it eats next, how much and when, and what stands against it; when it is weighed next.
+import { millimetresText } from '../controls/parts-text.ts';
 import { useSheet } from '../settings/settings-context.tsx';
 import type { AnimalSheet } from './animal-api.ts';
 import { useSaying } from './say.ts';
@@ -24,7 +25,7 @@ export function NextMeal({ sheet }: { readonly sheet: AnimalSheet }) {
         <>
           <p>
             {t('sheet.mealMass', { low: g(advice.lowG), high: g(advice.highG) })}
-            {advice.widestMm !== null && `, ${t('sheet.mealWide', { mm: `${advice.widestMm} mm` })}`}
+            {advice.widestMm !== null && `, ${t('sheet.mealWide', { mm: millimetresText(advice.widestMm, measure) })}`}
           </p>
           <p>
             {advice.prey

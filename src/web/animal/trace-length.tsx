@@ -3,6 +3,7 @@ import { useRef, useState } from 'react';
 import { Button } from 'react-aria-components';
 import condition from '../../../data/condition.json';
 import { type Spot, tracedLength } from '../../animal/traced-length.ts';
+import { QuantityField } from '../controls/quantity-field.tsx';
 import { useSheet } from '../settings/settings-context.tsx';
 import { keepPhoto, writeEntry } from './animal-api.ts';
 import { type Picture, pictureFrom } from './picture.ts';
@@ -99,16 +100,14 @@ function Tracing({ picture, animalId, onWritten }: TracingProps) {
           />
         ))}
       </svg>
-      <label className="field-label" htmlFor="trace-ruler-mm">
-        {t('trace.rulerMm')}
-      </label>
-      <input
-        id="trace-ruler-mm"
-        className="text-input"
-        type="number"
-        min="50"
-        value={rulerMm}
-        onChange={(event) => setRulerMm(Number(event.target.value))}
+      <QuantityField
+        label={t('trace.rulerApart')}
+        kind="length"
+        value={rulerMm / 1000}
+        min={0.05}
+        max={2}
+        compact
+        onChange={(apartM) => apartM !== null && setRulerMm(1000 * apartM)}
       />
       <Button
         className="quiet-button"

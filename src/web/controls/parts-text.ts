@@ -10,11 +10,16 @@ export type Parts = ShopParts;
 type Value = Pick<Sourced, 'value' | 'low' | 'high'> & { readonly values?: readonly (number | string)[] };
 
 /** Kind of quantity that a key names, with the factor to the stored unit; null when written bare. */
-export function kindOf(key: string): { readonly kind: QuantityKind; readonly toStored: number } | null {
-  if (/[a-z]C$/.test(key)) return { kind: 'temperature', toStored: 1 };
-  if (key.endsWith('Pct')) return { kind: 'percent', toStored: 1 };
-  if (key.endsWith('Cm')) return { kind: 'length', toStored: 0.01 };
-  if (key.endsWith('massG')) return { kind: 'mass', toStored: 1 };
+export function kindOf(
+  key: string,
+  { settings }: Measure,
+): { readonly kind: QuantityKind; readonly toStored: number; readonly digits: number } | null {
+  if (/[a-z]C$/.test(key)) return { kind: 'temperature', toStored: 1, digits: 1 };
+  if (key.endsWith('Pct')) return { kind: 'percent', toStored: 1, digits: 1 };
+  if (key.endsWith('Cm')) return { kind: 'length', toStored: 0.01, digits: 1 };
+  // A hundredth of an inch is a quarter of a millimetre; who reads cm reads small lengths in mm, named with the quantity.
+  if (key.endsWith('Mm') && settings.length === 'in') return { kind: 'length', toStored: 0.001, digits: 2 };
+  if (key.endsWith('massG')) return { kind: 'mass', toStored: 1, digits: 1 };
   return null;
 }
 
@@ -35,8 +40,9 @@ const plainSpan = (low: number, high: number, measure: Measure): string => {
 };
 
 export function numberText(key: string, low: number, high: number, measure: Measure): string {
-  const kind = kindOf(key);
-  const digits = [low, high].some((x) => !Number.isInteger(x)) ? 1 : 0;
+  const kind = kindOf(key, measure);
+  const whole = key.endsWith('Mm') ? (kind?.digits ?? 0) : 0;
+  const digits = Math.max(whole, [low, high].some((x) => !Number.isInteger(x)) ? 1 : 0);
   if (kind) return measure.span(kind.kind, low * kind.toStored, high * kind.toStored, digits);
   const bare = bareUnits[unitSuffix(key) ?? ''];
   if (bare) return `${plainSpan(low, high, measure)} ${bare}`;
@@ -56,4 +62,9 @@ function wordOrNumber(one: number | string, key: string, measure: Measure, t: Tr
   if (typeof one === 'number') return numberText(key, one, one, measure);
   const word = [`factword.${one}`, `row.${one}`].find(isMessageKey);
   return word ? t(word) : one;
+}
+
+/** A small length [mm]: in mm, or in inches for who reads inches. */
+export function millimetresText(valueMm: number, measure: Measure): string {
+  return measure.settings.length === 'in' ? measure.text('length', valueMm / 1000, 2) : `${valueMm}\u00a0mm`;
 }

@@ -76,10 +76,18 @@ export const factWordsOf = (code: string): FactWords => loadedFacts.get(code) ??
 
 export const isLoaded = (code: string): boolean => loaded.has(code);
 
-export function translateFor(code: string): Translate {
+/** @param prose writes the quantities that stand in the words as this person reads them; blanks come written already */
+export function translateFor(code: string, prose: ((text: string) => string) | null = null): Translate {
   const book = loaded.get(code);
   if (book === undefined) throw new Error(`the words of "${code}" were not loaded`);
-  return (key, blanks) => (blanks ? filledPattern(book[key], blanks, code) : book[key]);
+  const known = new Map<MessageKey, string>();
+  const patternOf = (key: MessageKey): string => {
+    if (prose === null || book[key] === undefined) return book[key];
+    const pattern = known.get(key) ?? prose(book[key]);
+    known.set(key, pattern);
+    return pattern;
+  };
+  return (key, blanks) => (blanks ? filledPattern(patternOf(key), blanks, code) : patternOf(key));
 }
 
 /** True when the key stands in the books: for keys made from an id that comes from data. */

@@ -2,7 +2,7 @@
 // what a manager may override. After a release: as it stood then.
 import type { RequirementFinding, RequirementGroup } from '../../proving/release/requirement.ts';
 import { sayGroup, sayReleaseReason, sayRequirement } from '../../proving/release/words/say.ts';
-import { useSaying } from '../animal/say.ts';
+import { useReader, useSaying } from '../animal/say.ts';
 import { useSpecies } from '../animal/use-species.ts';
 import { useSheet } from '../settings/settings-context.tsx';
 import { go } from '../shell/router.ts';
@@ -62,8 +62,9 @@ interface RequirementProps extends PartProps {
 function Requirement({ finding, sheet, on }: RequirementProps) {
   const { settings, t } = useSheet();
   const { nameOf } = useSpecies();
+  const reader = useReader();
   const { title, todo } = sayRequirement(finding.id, settings.language);
-  const reasons = [...new Set(finding.reasons.map((why) => sayReleaseReason(why, settings.language, nameOf)))];
+  const reasons = [...new Set(finding.reasons.map((why) => sayReleaseReason(why, settings.language, nameOf, reader)))];
   const open = sheet.state === 'open';
   const asked = open && !finding.stands;
   // Nothing to say or to override before it is known which law holds.

@@ -3,6 +3,8 @@ import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import { carriedErrors } from '../../proving/instrument.ts';
 import type { Asked } from '../animal/animal-api.ts';
+import { numberFromText, numberMarks } from '../controls/number-text.ts';
+import { storedFromShown } from '../settings/measure.ts';
 import { useSheet } from '../settings/settings-context.tsx';
 import { useBegun } from '../state/begun.ts';
 import { Faults } from './faults.tsx';
@@ -94,20 +96,20 @@ interface CheckFormProps {
   readonly onDone: () => void;
 }
 
-/** A point or a comma. */
-const numberOf = (text: string): number => (text.trim() === '' ? Number.NaN : Number(text.replace(',', '.')));
-
 function CheckForm({ id, kind, steps, onDone }: CheckFormProps) {
-  const { t } = useSheet();
+  const { t, measure, settings } = useSheet();
   const { now, change, forget } = useBegun(`check-${id}-${kind}`, {
     shown: ['', '', ''] as readonly string[],
     jarC: '',
   });
   const { shown, jarC } = now;
   const [answer, setAnswer] = useState<Asked<unknown> | null>(null);
-  const readings = shown.map(numberOf).filter((v) => !Number.isNaN(v));
+  const { temperature } = settings;
+  const typed = (text: string): number => numberFromText(text, numberMarks(measure.locale)) ?? Number.NaN;
+  const celsius = (text: string): number => storedFromShown('temperature', typed(text), settings);
+  const readings = shown.map(kind === 'ice' ? celsius : typed).filter((v) => !Number.isNaN(v));
   const keep = async () => {
-    const jar = kind === 'salt' && !Number.isNaN(numberOf(jarC)) ? { tempC: numberOf(jarC) } : {};
+    const jar = kind === 'salt' && !Number.isNaN(typed(jarC)) ? { tempC: celsius(jarC) } : {};
     const done = await checkInstrument(id, {
       kind,
       shown: readings,
@@ -132,7 +134,7 @@ function CheckForm({ id, kind, steps, onDone }: CheckFormProps) {
       <div className="field-row">
         {shown.map((value, i) => (
           <label key={i} className="field-label">
-            {t('proof.checkShown', { n: i + 1 })} ({kind === 'ice' ? '°C' : '%'})
+            {t('proof.checkShown', { n: i + 1 })} ({kind === 'ice' ? `°${temperature}` : '%'})
             <input
               className="text-input"
               inputMode="decimal"
@@ -143,7 +145,7 @@ function CheckForm({ id, kind, steps, onDone }: CheckFormProps) {
         ))}
         {kind === 'salt' && (
           <label className="field-label">
-            {t('proof.checkJar')} (°C)
+            {t('proof.checkJar')} (°{temperature})
             <input
               className="text-input"
               inputMode="decimal"

@@ -4,6 +4,7 @@ import { Button } from 'react-aria-components';
 import { defaultRule, type ProofRule, type RuleSetting, type RuleSettingKey } from '../../proving/verdict/rule.ts';
 import type { Asked } from '../animal/animal-api.ts';
 import { dateText } from '../controls/source-note.tsx';
+import { numberFromText, numberMarks } from '../controls/number-text.ts';
 import { setShopValue } from '../reference/reference-api.ts';
 import { useSheet } from '../settings/settings-context.tsx';
 import { useBegun, useWasBegun } from '../state/begun.ts';
@@ -57,14 +58,14 @@ export function RuleWords({ rule, settings }: Shown) {
 }
 
 export function RulePart({ shown, onChange }: { readonly shown: Shown; readonly onChange: () => void }) {
-  const { t } = useSheet();
+  const { t, measure } = useSheet();
   const { now, change, forget } = useBegun('proof-rule', firstChange);
   const { key, value, why } = now;
   const [answer, setAnswer] = useState<Asked<unknown> | null>(null);
   const { path, low, high, per } = rows[key];
   const choose = (next: RuleSettingKey) => change({ key: next, value: String(shown.rule[next] / rows[next].per) });
   const keep = async () => {
-    const sent = await setShopValue(path, { value: Number(value) * per }, why);
+    const sent = await setShopValue(path, { value: (numberFromText(value, numberMarks(measure.locale)) ?? Number.NaN) * per }, why);
     setAnswer(sent);
     if (!sent.ok) return;
     forget();
@@ -100,7 +101,7 @@ export function RulePart({ shown, onChange }: { readonly shown: Shown; readonly 
           <label className="field-label">
             {t('proof.ruleValue', { low, high })}
             <input
-              type="number"
+              inputMode="decimal"
               className="text-input"
               value={value}
               onChange={(event) => change({ value: event.target.value })}

@@ -2,7 +2,8 @@
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import type { Fact } from '../../husbandry/fact.ts';
-import { factText } from '../controls/parts-text.ts';
+import { useReader } from '../animal/say.ts';
+import { factText, kindOf } from '../controls/parts-text.ts';
 import { dateText } from '../controls/source-note.tsx';
 import { isMessageKey } from '../messages/translate.ts';
 import { useSheet } from '../settings/settings-context.tsx';
@@ -25,16 +26,21 @@ interface FactRowProps {
 const lawKeys: readonly string[] = ['euAnnex', 'citesAppendix'];
 
 export function useFactName(): (key: string) => string {
-  const { t } = useSheet();
+  const { t, measure } = useSheet();
   return (key) => {
     const known = ['fact', 'policy', 'row'].map((kind) => `${kind}.${key}`).find(isMessageKey);
-    return known ? t(known as 'fact.rhPct') : key;
+    const name = known ? t(known as 'fact.rhPct') : key;
+    // Values that carry their own unit need none in the name.
+    return kindOf(key, measure) === null ? name : name.replace(/(?:,| in) mm$/, '');
   };
 }
 
 export function FactRow({ all, path, fact, words = null, stage, onChanged }: FactRowProps) {
   const { t, measure } = useSheet();
   const [open, setOpen] = useState(useWasBegun(ownValuePlace(path)));
+  const reader = useReader();
+  // What a law says is quoted in its own units.
+  const prose = path.startsWith('law.') ? (text: string) => text : reader.prose;
   const key = path.split('.').at(-1) ?? '';
   const parts = path.split('.');
   const factName = useFactName();
@@ -57,7 +63,7 @@ export function FactRow({ all, path, fact, words = null, stage, onChanged }: Fac
         )}
         <p className="ref-from">
           <SourceMark of={fact} sources={all.sources} />
-          {fact.note && <span> · {fact.note}</span>}
+          {fact.note && <span> · {prose(fact.note)}</span>}
         </p>
         {fact.alternatives && fact.alternatives.length > 0 && (
           <div className="ref-others">
@@ -66,11 +72,11 @@ export function FactRow({ all, path, fact, words = null, stage, onChanged }: Fac
               {fact.alternatives.map((other, i) => (
                 <li key={`${other.source}-${i}`}>
                   <b>{factText(key, other, measure, t)}</b> <SourceMark of={other} sources={all.sources} />
-                  {other.note && <span> · {other.note}</span>}
+                  {other.note && <span> · {prose(other.note)}</span>}
                 </li>
               ))}
             </ul>
-            {fact.why && <p>{t('ref.used', { why: fact.why })}</p>}
+            {fact.why && <p>{t('ref.used', { why: prose(fact.why) })}</p>}
           </div>
         )}
         {open && (

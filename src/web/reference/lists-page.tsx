@@ -3,6 +3,7 @@
 import { useState } from 'react';
 import type { Fault } from '../../shared/fault.ts';
 import { NotReached } from '../animal/not-reached.tsx';
+import { useReader } from '../animal/say.ts';
 import { Choice } from '../controls/choice.tsx';
 import { dateText } from '../controls/source-note.tsx';
 import { faultSentence } from '../messages/fault-words.ts';
@@ -108,11 +109,13 @@ interface ListRowProps {
 
 function ListRow({ all, row, onChanged, open }: ListRowProps) {
   const { t, measure } = useSheet();
+  const reader = useReader();
   const { id, name, say, places, dateChecked, reviewBy, secondHand, stale, decides } = row;
   const facts = row.facts.map(({ path, fact, words }) => (
     <FactRow key={path} all={all} path={path} fact={fact} words={words} onChanged={onChanged} />
   ));
   if (open) return facts;
+  const isLaw = row.facts[0]?.path.startsWith('law.') ?? false;
   const own = row.facts.some(({ path }) => all.overlays.some((one) => one.path === path && one.withdrawn === null));
   const key = `row.${id}`;
   const known = isMessageKey(key);
@@ -131,7 +134,7 @@ function ListRow({ all, row, onChanged, open }: ListRowProps) {
         {own && <span className="own-mark">{t('own.sign')}</span>}
         {stale && reviewBy && <span className="lists-stale">{t('lists.stale', { date: date(reviewBy) })}</span>}
       </summary>
-      {say && <p>{say}</p>}
+      {say && <p>{isLaw ? say : reader.prose(say)}</p>}
       {dateChecked && reviewBy && (
         <p className="ref-from">
           {[

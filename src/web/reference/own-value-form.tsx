@@ -38,7 +38,7 @@ export function OwnValueForm({ path, name, fact, words, own, onDone }: OwnValueF
   const [faults, setFaults] = useState<readonly Fault[]>([]);
   const [unreached, setUnreached] = useState(false);
   const limits = limitsFor(key);
-  const kind = kindOf(key);
+  const kind = kindOf(key, measure);
   const send = async (sent: Promise<{ ok: boolean; faults?: readonly Fault[]; status?: number }>) => {
     const answer = await sent;
     setFaults(answer.faults ?? []);
@@ -109,6 +109,7 @@ export function OwnValueForm({ path, name, fact, words, own, onDone }: OwnValueF
               onChange={(next) => change(next === null ? null : Number((next / kind.toStored).toFixed(3)))}
               min={-10000}
               max={100000}
+              digits={kind.digits}
             />
           );
         })}

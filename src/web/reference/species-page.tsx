@@ -2,6 +2,7 @@
 import { Button } from 'react-aria-components';
 import type { Species } from '../../husbandry/fact.ts';
 import { NotReached } from '../animal/not-reached.tsx';
+import { useReader } from '../animal/say.ts';
 import { factText } from '../controls/parts-text.ts';
 import { dateText } from '../controls/source-note.tsx';
 import { useSheet } from '../settings/settings-context.tsx';
@@ -33,6 +34,7 @@ const stages = ['all', 'hatchling', 'young', 'adult'] as const;
 export function SpeciesPage({ id }: { readonly id: string }) {
   const { t } = useSheet();
   const { value: all, failed, again } = useReference(`reference-${id}`, () => readReference(id));
+  const { prose } = useReader();
   const species = all?.species[0];
   if (!all || !species) return <NotReached failed={failed} again={again} />;
   return (
@@ -68,7 +70,7 @@ export function SpeciesPage({ id }: { readonly id: string }) {
           <h2>{t('ref.notes')}</h2>
           <ul className="ref-notes">
             {species.notes.map((note) => (
-              <li key={note}>{note}</li>
+              <li key={note}>{prose(note)}</li>
             ))}
           </ul>
         </section>

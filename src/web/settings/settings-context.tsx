@@ -1,6 +1,7 @@
 // Hands every component this person's settings, the way quantities are written and the words.
 import { createContext, type ReactNode, useContext, useEffect, useMemo, useState } from 'react';
 import { factWord, inWords } from '../../husbandry/fact-words.ts';
+import { proseInUnits } from '../../shared/prose-units.ts';
 import { factWordsOf, findLanguages, isLoaded, loadBook, type Translate, translateFor } from '../messages/translate.ts';
 import { type Measure, measureFor } from './measure.ts';
 import { languageToAskFor, loadSettings, type Settings, saveSettings } from './settings.ts';
@@ -35,8 +36,10 @@ export function SettingsProvider({ children }: { readonly children: ReactNode })
     document.documentElement.lang = settings.book;
     document.documentElement.dataset.sheet = settings.sheet;
   }, [settings]);
-  const value = useMemo<SheetContext>(
-    () => ({
+  const value = useMemo<SheetContext>(() => {
+    const measure = measureFor(settings);
+    const isMetric = settings.temperature === 'C' && settings.length === 'cm' && settings.mass === 'g';
+    return {
       settings,
       change: (part) => {
         const set = () =>
@@ -48,13 +51,12 @@ export function SettingsProvider({ children }: { readonly children: ReactNode })
         if (part.book === undefined || isLoaded(part.book)) set();
         else void loadBook(part.book).then(set, () => {});
       },
-      measure: measureFor(settings),
-      t: translateFor(settings.book),
+      measure,
+      t: translateFor(settings.book, isMetric ? null : (text) => proseInUnits(text, measure)),
       fromFacts: (english) => factWord(factWordsOf(settings.book), english),
       factsSaid: (rows) => (settings.book === 'en' ? rows : inWords(rows, factWordsOf(settings.book))),
-    }),
-    [settings],
-  );
+    };
+  }, [settings]);
   return <Context.Provider value={value}>{children}</Context.Provider>;
 }
 

@@ -4,6 +4,7 @@ import type { ShelfField } from '../../planning/shelf/shelf-fields.ts';
 import { NumberEntry } from '../controls/number-entry.tsx';
 import { QuantityField } from '../controls/quantity-field.tsx';
 import type { MessageKey } from '../messages/en.ts';
+import type { UnitChoice } from '../../shared/measure.ts';
 import type { QuantityKind } from '../settings/measure.ts';
 import { useSheet } from '../settings/settings-context.tsx';
 
@@ -24,7 +25,8 @@ interface Shown {
   readonly digits: number;
 }
 
-function shownAs(key: string, currency: string): Shown {
+function shownAs(key: string, currency: string, settings: UnitChoice): Shown {
+  if (key.endsWith('M2') && settings.length === 'in') return { unit: 'in²', factor: 1 / inchM ** 2, digits: 1 };
   if (key.endsWith('M2')) return { unit: 'cm²', factor: 10_000, digits: 1 };
   if (key.endsWith('Frac')) return { kind: 'percent', factor: 100, digits: 0 };
   if (key.endsWith('W')) return { kind: 'power', factor: 1, digits: 1 };
@@ -34,10 +36,13 @@ function shownAs(key: string, currency: string): Shown {
   return { unit: currency, factor: 1, digits: 2 };
 }
 
+/** By its definition. */
+const inchM = 0.0254;
+
 const tidy = (value: number): number => Number(value.toPrecision(10));
 
 export function ArticleField({ field, value, currency, materials, onChange }: ArticleFieldProps) {
-  const { t } = useSheet();
+  const { t, settings } = useSheet();
   const label = t(`shelf.field.${field.key}` as MessageKey);
   const id = `article-${field.key}`;
   const words = field.key.endsWith('aterialId') ? materials : field.words;
@@ -76,7 +81,7 @@ export function ArticleField({ field, value, currency, materials, onChange }: Ar
         <Input className="text-input" />
       </TextField>
     );
-  return <ArticleNumber {...{ field, value, label, onChange }} shown={shownAs(field.key, currency)} />;
+  return <ArticleNumber {...{ field, value, label, onChange }} shown={shownAs(field.key, currency, settings)} />;
 }
 
 interface ArticleNumberProps {

@@ -3,10 +3,9 @@
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import { sayTask } from '../../proving/aftercare/words/say.ts';
-import { proseInUnits } from '../../shared/prose-units.ts';
 import { readTriage } from '../animal/animal-api.ts';
 import { NotReached } from '../animal/not-reached.tsx';
-import { useSaying } from '../animal/say.ts';
+import { useReader, useSaying } from '../animal/say.ts';
 import { useAsked } from '../animal/use-asked.ts';
 import { useSpecies } from '../animal/use-species.ts';
 import { useHomeTitle } from '../controls/home-title.ts';
@@ -90,10 +89,11 @@ interface TaskItemProps {
 }
 
 function TaskItem({ task, sheet, isOpen, onOpen, onDone }: TaskItemProps) {
-  const { t, settings, measure } = useSheet();
+  const { t, settings } = useSheet();
   const say = useSaying();
+  const reader = useReader();
   const sourceWords = useSourceWords();
-  const said = sayTask(task, settings.language);
+  const said = sayTask(task, settings.language, 'desk', reader);
   const days =
     task.from === task.to ? say.day(task.to) : t('aftercare.span', { from: say.day(task.from), to: say.day(task.to) });
   const mark = task.state === 'overdue' ? 'overdue' : task.state === 'due' ? 'due' : 'open';
@@ -108,7 +108,7 @@ function TaskItem({ task, sheet, isOpen, onOpen, onDone }: TaskItemProps) {
       </div>
       <div className="aftercare-what">
         <h3>{said.title}</h3>
-        <p>{settings.language === 'en' ? proseInUnits(said.why, measure) : said.why}</p>
+        <p>{said.why}</p>
         <p className="field-hint">{t('aftercare.sources', { keys: sourceWords(task.sources) })}</p>
         <Button className="button button-quiet" aria-expanded={isOpen} onPress={onOpen}>
           {t('aftercare.enter')}

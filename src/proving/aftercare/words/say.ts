@@ -1,7 +1,6 @@
 // Says a task in a language, days written as the reader is used to.
-import { type AnimalLanguage, sayDay } from '../../../animal/words/say.ts';
+import { type AnimalLanguage, filledFor, metric, type Reader, sayDay } from '../../../animal/words/say.ts';
 import { bookIn } from '../../../shared/languages.ts';
-import { filledPattern } from '../../../shared/pattern.ts';
 import type { AftercareTask } from '../task.ts';
 import { de } from './de.ts';
 import { type AftercareWords, en } from './en.ts';
@@ -17,15 +16,20 @@ export interface SaidTask {
 }
 
 /** @param to who reads it: the desk calls, the keeper is asked */
-export function sayTask(task: SayableTask, language: AnimalLanguage, to: 'desk' | 'keeper' = 'desk'): SaidTask {
+export function sayTask(
+  task: SayableTask,
+  language: AnimalLanguage,
+  to: 'desk' | 'keeper' = 'desk',
+  reader: Reader = metric(language),
+): SaidTask {
   const { tasks, questions, keeper, ownThermometer } = bookIn<AftercareWords>('aftercare', language, books);
   const saidBlank = (name: string, value: string | number): string => {
     if (name === 'name' && value === '') return ownThermometer.replace('{n}', String(task.blanks.n ?? ''));
-    if (typeof value === 'string') return sayDay(value, language);
+    if (typeof value === 'string') return sayDay(value, reader.days);
     return value.toLocaleString(language === 'en' ? 'en-GB' : language, { useGrouping: false });
   };
   const blanks = Object.fromEntries(Object.entries(task.blanks).map(([name, value]) => [name, saidBlank(name, value)]));
-  const filled = (text: string): string => filledPattern(text, blanks, language);
+  const filled = (text: string): string => filledFor(reader, text, blanks, language);
   const { title, why } = tasks[task.blanks.assumed === 1 ? 'renew-heater-assumed' : task.kind];
   const own = to === 'keeper' ? keeper[task.kind] : undefined;
   return { title: filled(own ?? title), why: filled(why), ask: task.ask.map((one) => questions[one]) };

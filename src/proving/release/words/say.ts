@@ -1,5 +1,5 @@
 // Says a requirement and its reasons in a language. A species is said by whoever knows its name there.
-import { type AnimalLanguage, sayDay, sayReason } from '../../../animal/words/say.ts';
+import { type AnimalLanguage, metric, type Reader, sayDay, sayReason } from '../../../animal/words/say.ts';
 import { bookIn, spokenIn } from '../../../shared/languages.ts';
 import { filledPattern } from '../../../shared/pattern.ts';
 import type { ReleaseReason, RequirementGroup, RequirementId } from '../requirement.ts';
@@ -19,15 +19,16 @@ export function sayReleaseReason(
   why: ReleaseReason,
   language: AnimalLanguage,
   speciesName: (id: string) => string = (id) => id,
+  reader: Reader = metric(language),
 ): string {
-  if (why.key === 'animal') return sayReason(why.reason, language);
+  if (why.key === 'animal') return sayReason(why.reason, language, reader);
   const { words, reasons } = bookOf(language);
   const blanks = why.blanks ?? {};
   const said = (value: string | number): string => {
     const text = String(value);
     if (text.startsWith('#species.')) return speciesName(text.slice('#species.'.length));
     if (text.startsWith('#')) return words[text.slice(1)] ?? text.slice(text.indexOf('.') + 1);
-    return sayDay(text, language);
+    return sayDay(text, reader.days);
   };
   // A heading of the register comes in both languages.
   const heading =

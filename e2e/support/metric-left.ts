@@ -1,0 +1,48 @@
+// What a sheet still says in metric units to somebody who chose °F, inches and ounces. Leaves out what is cited as it is
+// called (translate="no") and what the lists below name with their reason.
+import type { BrowserContextOptions, Page } from 'playwright-core';
+
+/** A device whose owner chose °F, inches and ounces before. */
+export const usReader = (url: string): BrowserContextOptions => ({
+  locale: 'en-US',
+  storageState: {
+    cookies: [],
+    origins: [
+      {
+        origin: url,
+        localStorage: [
+          {
+            name: 'warmstead-settings-1',
+            value: JSON.stringify({ book: 'en', temperature: 'F', length: 'in', mass: 'oz', sheet: 'auto' }),
+          },
+        ],
+      },
+    ],
+  },
+});
+
+/** Texts that stay as they are, and why. */
+const stays: readonly { readonly text: RegExp; readonly why: string }[] = [
+  { text: /Wooden vivarium 120 × 60 × 60 cm|Starter tub 60 × 40 × 20 cm/g, why: 'name that a person gave' },
+  { text: /Room °C/g, why: 'heading of a logger file' },
+];
+
+const metric =
+  /°C|(?<=[\d,(\u2013][\s\u00a0]?)(?:cm²?|mm|m²|kg|g|K)(?![\p{L}\p{M}\d/²³])|\b\d{1,2} (?:Jan|Feb|Mar|Apr|May|June?|July?|Aug|Sept?|Oct|Nov|Dec)[a-z]* \d{4}/u;
+
+/** Every line that is shown, and every name that is read aloud, with a metric unit or a day before its month in it. */
+export async function metricLeft(page: Page): Promise<string[]> {
+  const lines = await page.evaluate(() => {
+    for (const fold of document.querySelectorAll('details')) fold.open = true;
+    for (const cited of document.querySelectorAll<HTMLElement>('[translate="no"]')) cited.style.display = 'none';
+    const seen = document.body.innerText.split('\n');
+    for (const one of document.body.querySelectorAll('*')) {
+      if (one instanceof SVGElement && one.childElementCount === 0) seen.push(one.textContent ?? '');
+      for (const name of ['aria-label', 'placeholder', 'title', 'alt', 'aria-description', 'aria-valuetext'])
+        seen.push(one.getAttribute(name) ?? '');
+    }
+    return seen;
+  });
+  const said = lines.map((line) => stays.reduce((rest, { text }) => rest.replace(text, ''), line.trim()));
+  return [...new Set(said.filter((line) => metric.test(line)))];
+}

@@ -79,6 +79,7 @@ describeInBrowser('every sheet', () => {
     let inches = 0;
     for (const sheet of sheets) {
       const page = await openSheet(browser, program, sheet, 1280, usReader(program.url));
+      if (sheet.name === 'choose') await page.locator('.kit-detail').waitFor({ timeout: 60_000 });
       const left = await metricLeft(page);
       inches += (await page.locator('body').innerText()).match(/\d\s?(?:in|°F|oz)\b/g)?.length ?? 0;
       if (left.length > 0) wrong[sheet.name] = left;

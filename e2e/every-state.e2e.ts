@@ -225,7 +225,7 @@ describeInBrowser('every state', () => {
 
   it('has no finding where the session ran out under a half filled form, which is still there', async () => {
     const page = await openSheetApart(browser, full, sheet('animal'), 1280);
-    await page.getByRole('spinbutton', { name: /^Mass/ }).fill('571');
+    await page.getByRole('textbox', { name: /^Mass/ }).fill('571');
     await page.context().clearCookies();
     await page.getByRole('button', { name: 'Write it down' }).first().click();
     const password = page.getByLabel('Password', { exact: true });

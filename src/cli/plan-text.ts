@@ -198,6 +198,6 @@ function mapLines({ answer, enclosure, climate, show, terminal, messages }: Plan
 
 function noteLines({ answer, terminal, messages }: PlanTextInput): string[] {
   if (answer.notes.length === 0) return [];
-  const notes = answer.notes.flatMap((note) => wrapped(`${note.say} ${note.fix}`.trim(), terminal.columns, '  - '));
+  const notes = answer.notes.flatMap((note) => wrapped(noteSaid(note, show.language), terminal.columns, '  - '));
   return [terminal.paint.bold(messages.plan.notes), ...notes];
 }

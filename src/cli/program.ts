@@ -22,7 +22,7 @@ type Action = (file: string, options: RawOptions) => Promise<number>;
 export async function runProgram(argv: readonly string[], terminal: Terminal): Promise<number> {
   const language = languageOf(argv, terminal.env);
   const messages = messagesFor(language);
-  const run: RunContext = { terminal, messages };
+  const run: RunContext = { terminal, messages, language };
   let code: number = exitCodes.holds;
   const doing = (action: Action) => async (file: string, options: RawOptions) => {
     const asked = new OptionReader(options, messages);

@@ -119,7 +119,7 @@ const de: ProofMessages = {
   widthLeft: (pct) => `${pct} des Zweifels bleiben`,
   more: 'Ein Messwert mehr, der hilft',
   suspects: 'Sieht aus wie',
-  basis: (rule) => `Regel (englisch): ${rule}`,
+  basis: (rule) => `Regel: ${rule}`,
   model: 'Eine Vorhersage ist ein an diese Messwerte angepasstes Modell, keine Messung.',
 };
 

@@ -5,10 +5,12 @@ import type { Enclosure } from '../physics/enclosure.ts';
 import type { NextReading } from '../proving/calibration/next-reading.ts';
 import { wallText } from '../proving/files/stamp.ts';
 import type { ProofAnswer } from '../proving/verdict/proof-answer.ts';
-import { causeWords, forecastSentence, needSentence } from '../proving/verdict/words.ts';
+import { forecastSentence, needSentence } from '../proving/verdict/words.ts';
 import type { Display } from './display.ts';
 import type { Messages } from './messages/en.ts';
+import { saidIn } from './need-words.ts';
 import type { ProofMessages } from './proof-messages.ts';
+import { proofSaid } from './proof-said.ts';
 import { ownValueLines } from './shop-values.ts';
 import type { Terminal } from './terminal.ts';
 import { wrapped } from './wrap.ts';
@@ -29,34 +31,35 @@ const delimiterNames: Readonly<Record<string, string>> = { ',': '","', ';': '";"
 export function proofLines(input: ProofTextInput): string[] {
   const { answer, enclosure, terminal, words, show } = input;
   const { paint, columns } = terminal;
-  const text = (s: string, indent = '  ') => wrapped(show.prose(s), columns, indent);
+  const said = proofSaid(answer, show);
+  const text = (s: string, indent = '  ') => wrapped(s, columns, indent);
   const section = (title: string, lines: readonly string[]) =>
     lines.length === 0 ? [] : ['', paint.bold(title), ...lines];
   const own = ownValueLines(input.used, terminal, input.messages, show);
   return [
     paint.bold(enclosure.name),
-    ...wrapped(show.prose(answer.reason), columns, `${paint.bold(words.verdicts[answer.verdict])}  `),
-    ...wrapped(show.prose(answer.next.say), columns, `${words.next}: `),
+    ...wrapped(said.reason(answer.ground, answer.reason), columns, `${paint.bold(words.verdicts[answer.verdict])}  `),
+    ...wrapped(said.next(), columns, `${words.next}: `),
     ...section(
       words.understood,
       input.read.flatMap((r) => understoodLines(r, input)),
     ),
     ...section(
       words.why,
-      answer.reasons.flatMap((r) => text(r)),
+      answer.reasons.flatMap((r, i) => text(said.reason(answer.grounds?.[i], r))),
     ),
     ...section(
       words.needs,
-      answer.needs.flatMap((n) => text(needSentence(n), `  ${words.states[n.state]}  `)),
+      answer.needs.flatMap((n) => text(said.reason({ about: 'need', id: n.id }, needSentence(n)), `  ${words.states[n.state]}  `)),
     ),
     ...section(words.forecast, momentLines(input)),
     ...section(
       '',
-      answer.forecastNeeds.flatMap((n) => text(forecastSentence(n))),
+      answer.forecastNeeds.flatMap((n) => text(said.reason({ about: 'forecast', id: n.id }, forecastSentence(n)))),
     ).slice(2),
     ...section(
       words.suspects,
-      answer.diagnosis.suspects.slice(0, 2).flatMap((s) => text(`${causeWords[s.cause]}. ${s.evidence[0]?.say ?? ''}`)),
+      answer.diagnosis.suspects.slice(0, 2).flatMap((s) => text(said.suspect(s))),
     ),
     ...section(words.learned, learnedLines(input)),
     ...section(
@@ -67,13 +70,14 @@ export function proofLines(input: ProofTextInput): string[] {
     ),
     ...(own.length > 0 ? ['', ...own] : []),
     '',
-    ...wrapped(words.basis(answer.ruleBasis), columns).map((l) => paint.dim(l)),
+    ...wrapped(words.basis(said.rule()), columns).map((l) => paint.dim(l)),
     ...wrapped(words.model, columns).map((l) => paint.dim(l)),
   ];
 }
 
 function understoodLines({ name, file }: ProofTextInput['read'][number], input: ProofTextInput): string[] {
-  const { words, terminal, messages } = input;
+  const { words, terminal, messages, show } = input;
+  const said = proofSaid(input.answer, show);
   const u = file.understood;
   const aside = Object.entries(u.rejectedByReason).filter(([reason]) => reason !== 'empty');
   const times = u.log.timesS;
@@ -92,15 +96,15 @@ function understoodLines({ name, file }: ProofTextInput['read'][number], input: 
     ),
     words.layout(
       delimiterNames[u.delimiter] ?? u.delimiter,
-      u.dateOrder,
+      said.order(u.dateOrder),
       u.decimal === '.' ? '"."' : '","',
-      u.clock.say,
+      saidIn(show, u.clock.told, u.clock.say),
     ),
     words.span(wallText(times[0]!), wallText(times.at(-1)!), (u.intervalS / 60).toFixed(0)),
     ...u.log.channels.map((c) => words.channel(c.label, place(c.place))),
     ...aside.map(([reason, n]) => `${n} ${words.aside[reason as keyof ProofMessages['aside']]}`),
-    ...u.findings.map((f) => f.say),
-    ...u.questions.map((q) => `${words.questions}: ${q.say}`),
+    ...u.findings.map((f) => saidIn(show, f.told, f.say)),
+    ...u.questions.map((q) => `${words.questions}: ${said.question(q)}`),
   ];
   return lines.flatMap((l) => wrapped(l, terminal.columns, '  '));
 }
@@ -116,9 +120,12 @@ function momentLines({ answer, words, show, messages }: ProofTextInput): string[
 }
 
 function learnedLines({ answer, words, show }: ProofTextInput): string[] {
+  const said = proofSaid(answer, show);
+  const names = answer.learned.map(said.learned);
+  const width = Math.max(24, ...names.map((one) => one.length + 1));
   return answer.learned.map(
-    (l) =>
-      `  ${l.name.padEnd(24)} ${words.marks[l.mark].padEnd(12)} ${words.widthLeft(show.percent(100 * l.widthLeftFrac))}`,
+    (l, i) =>
+      `  ${names[i]!.padEnd(width)} ${words.marks[l.mark].padEnd(12)} ${words.widthLeft(show.percent(100 * l.widthLeftFrac))}`,
   );
 }
 

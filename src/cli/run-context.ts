@@ -6,6 +6,7 @@ import { enclosureFrom } from '../physics/validate-enclosure.ts';
 import { loadFacts } from '../records/facts.ts';
 import { programRoot } from '../records/root.ts';
 import type { Fault } from '../shared/fault.ts';
+import type { Language } from '../shared/languages.ts';
 import type { Result } from '../shared/result.ts';
 import { exitCodes } from './exit-codes.ts';
 import { faultLines } from './faults-text.ts';
@@ -16,6 +17,7 @@ import type { Terminal } from './terminal.ts';
 export interface RunContext {
   readonly terminal: Terminal;
   readonly messages: Messages;
+  readonly language: Language;
 }
 
 export function writeLines(terminal: Terminal, lines: readonly string[]): void {
@@ -30,7 +32,7 @@ export function writeJson(terminal: Terminal, value: unknown): void {
 /** Tells every fault: to people on standard error, to programs as JSON on standard output. */
 export function refuse(faults: readonly Fault[], where: string, asJson: boolean, run: RunContext): number {
   if (asJson) writeJson(run.terminal, { ok: false, faults });
-  else run.terminal.err(`${faultLines(faults, where, run.terminal, run.messages).join('\n')}\n`);
+  else run.terminal.err(`${faultLines(faults, where, run).join('\n')}\n`);
   return exitCodes.badInput;
 }
 

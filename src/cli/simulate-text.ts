@@ -74,7 +74,7 @@ function tableLines(rows: readonly Row[]): string[] {
 
 function noteLines(notes: readonly Fault[], run: RunContext): string[] {
   if (notes.length === 0) return [];
-  const { terminal, messages } = run;
-  const lines = notes.flatMap((note) => wrapped(`${note.say} ${note.fix}`.trim(), terminal.columns, '  - '));
+  const { terminal, messages, language } = run;
+  const lines = notes.flatMap((note) => wrapped(noteSaid(note, language), terminal.columns, '  - '));
   return ['', terminal.paint.bold(messages.plan.notes), ...lines];
 }

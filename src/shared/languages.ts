@@ -10,7 +10,8 @@ export type Language = string;
 export type Words = Readonly<Record<string, string>>;
 
 const taught = new Map<Language, Words>();
-const made = new Map<string, unknown>();
+/** By language and room, then by the English book: a room's words may be read by several books. */
+const made = new Map<string, Map<unknown, unknown>>();
 
 export const ownLanguages: readonly Language[] = ['en', 'de'];
 
@@ -74,10 +75,12 @@ export function bookIn<T>(room: string, language: Language, books: { readonly en
   if (language === 'en') return books.en;
   if (language === 'de') return books.de;
   const key = `${language} ${room}`;
-  const known = made.get(key) as T | undefined;
+  const ofRoom = made.get(key) ?? new Map<unknown, unknown>();
+  made.set(key, ofRoom);
+  const known = ofRoom.get(books.en) as T | undefined;
   if (known !== undefined) return known;
   const book = taughtBook(books.en, `${room}:`, '', taughtWords(language), language) as T;
-  made.set(key, book);
+  ofRoom.set(books.en, book);
   return book;
 }
 

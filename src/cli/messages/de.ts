@@ -85,6 +85,7 @@ export const de: Messages = {
     standardInput: 'der Standardeingabe',
     commandLine: 'der Befehlszeile',
     allowed: 'erlaubt',
+    given: 'eingegeben',
     range: (low, high) => `${low} bis ${high}`,
     whole: (range) => `eine ganze Zahl, ${range}`,
     file: 'eine Datei',

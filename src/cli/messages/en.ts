@@ -85,6 +85,7 @@ export const en = {
     standardInput: 'standard input',
     commandLine: 'the command line',
     allowed: 'allowed',
+    given: 'given',
     range: (low: string, high: string): string => `${low} to ${high}`,
     whole: (range: string): string => `a whole number, ${range}`,
     file: 'a file',

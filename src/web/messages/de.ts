@@ -1,9 +1,9 @@
 // Alle Wörter der Oberfläche auf Deutsch; dieselben Schlüssel wie en.ts.
+import { faultsDe } from '../../proving/words/faults-de.ts';
 import { accountDe } from './account-de.ts';
 import { animalDe } from './animal-de.ts';
 import { chooseDe } from './choose-de.ts';
 import type { MessageBook } from './en.ts';
-import { faultsDe } from './faults-de.ts';
 import { ownDe } from './own-de.ts';
 import { packDe } from './pack-de.ts';
 import { placementDe } from './placement-de.ts';

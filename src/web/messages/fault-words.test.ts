@@ -2,9 +2,9 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { beforeAll, describe, expect, it } from 'vitest';
+import { faultsDe } from '../../proving/words/faults-de.ts';
 import type { Fault } from '../../shared/fault.ts';
 import { faultSentence } from './fault-words.ts';
-import { faultsDe } from './faults-de.ts';
 import { loadBook } from './translate.ts';
 
 const page = readFileSync(join(import.meta.dirname, '../../../docs/errors.md'), 'utf8');

@@ -1,7 +1,7 @@
 // What a refusal says in this person's language: by its code where the language has it, else as it came, marked English.
 // Figures of what was sent and of what is allowed follow the sentence; the English has them in its own words.
 
-import { withDecimals } from '../../proving/words/say-told.ts';
+import { figuresSaid } from '../../proving/words/figures-said.ts';
 import type { Fault } from '../../shared/fault.ts';
 import type { Settings } from '../settings/settings.ts';
 import { wordOf } from './translate.ts';
@@ -11,15 +11,6 @@ export interface FaultSentence {
   /** Set when the text is in another language than the sheet. */
   readonly lang: 'en' | undefined;
 }
-
-/** "0.2 to 4 m", "1.2": numbers, units and signs, nothing that is English. */
-const figures =
-  /^[\d.,\s–−×%°<>≤≥-]*(?:(?:to|mm|cm|m|g|kg|oz|in|C|F|K|W|h|s|min|MB|kB|days?)(?![\w])[\d.,\s–−×%°-]*)*$/;
-
-const numbersOf = (text: string, language: string): string | null => {
-  if (!/\d/.test(text) || !figures.test(text)) return null;
-  return withDecimals(text.replace(/(\d) to (\d)/g, '$1–$2'), language);
-};
 
 /** The English of a refusal; figures of what is allowed are named where its sentences leave them out. */
 function englishOf({ say, allowed, fix }: Fault): string {
@@ -36,7 +27,7 @@ export function faultSentence(fault: Fault, settings: Pick<Settings, 'book'>): F
   if (say === null) return { text: english, lang: 'en' };
   const of = (key: string, text: string): string | null => {
     const label = wordOf(settings.book, key);
-    const value = numbersOf(text, settings.book);
+    const value = figuresSaid(text, settings.book);
     return label === null || value === null ? null : label.replace('{value}', value);
   };
   const more = [of('fault.gotWord', fault.got), of('fault.allowedWord', fault.allowed)].filter(Boolean);

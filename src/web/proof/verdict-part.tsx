@@ -2,7 +2,7 @@
 import type { ProofAnswer } from '../../proving/verdict/proof-answer.ts';
 import { VerdictShape } from '../controls/verdict-mark.tsx';
 import { useSheet } from '../settings/settings-context.tsx';
-import { nextWords, reasonWords, wantedWords } from './proof-words.ts';
+import { nextWords, reasonWords, wantedWords } from '../../proving/words/say-proof.ts';
 import { RuleWords } from './rule-part.tsx';
 
 const verdictOf = { proven: 'holds', 'not-proven': 'not-known', failed: 'fails' } as const;

@@ -1,10 +1,13 @@
-// The sentences of a proof in the language and units of the person at the counter, made from what its reasons are about.
+// The sentences of a proof in the language and units of the reader, made from what its reasons are about.
 // An answer kept before reasons said what they are about keeps its English sentence.
-import type { Ground, How } from '../../proving/verdict/ground.ts';
-import type { ProofAnswer } from '../../proving/verdict/proof-answer.ts';
+import type { Measure } from '../../shared/measure.ts';
+import type { Blanks } from '../../shared/pattern.ts';
 import { proseInUnits } from '../../shared/prose-units.ts';
-import type { Translate } from '../messages/translate.ts';
-import type { Measure } from '../settings/measure.ts';
+import type { Ground, How } from '../verdict/ground.ts';
+import type { ProofAnswer } from '../verdict/proof-answer.ts';
+import type { ProofSaidKey } from './proof-en.ts';
+
+export type SayProof = (key: ProofSaidKey, blanks?: Blanks) => string;
 
 export interface Sentence {
   readonly text: string;
@@ -12,8 +15,8 @@ export interface Sentence {
   readonly lang: 'en' | undefined;
 }
 
-interface Speech {
-  readonly t: Translate;
+export interface Speech {
+  readonly t: SayProof;
   readonly measure: Measure;
   readonly answer: ProofAnswer;
 }

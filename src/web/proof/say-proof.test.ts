@@ -1,10 +1,10 @@
 // Are the sentences of a proof said in the reader's language and units, and are older answers still shown?
 import { beforeAll, expect, it } from 'vitest';
 import type { ProofAnswer } from '../../proving/verdict/proof-answer.ts';
+import { nextWords, reasonWords } from '../../proving/words/say-proof.ts';
 import { loadBook, translateFor } from '../messages/translate.ts';
 import { measureFor } from '../settings/measure.ts';
 import { firstSettings } from '../settings/settings.ts';
-import { nextWords, reasonWords } from './proof-words.ts';
 
 const basking = {
   id: 'basking-surface',

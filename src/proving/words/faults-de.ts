@@ -1,5 +1,5 @@
 // What a refusal says in German, by its code: what is wrong and what to do. The English stands with the fault itself.
-// Leaves out faults that only a terminal shows; what was sent and what is allowed is added by fault-words.ts.
+// Leaves out faults that only a terminal shows; what was sent and what is allowed is added by who shows it.
 
 export const faultsDe: Readonly<Record<`fault.${string}`, string>> = {
   'fault.gotWord': 'eingegeben: {value}',

@@ -61,10 +61,10 @@ describeInBrowser('work by keyboard alone', () => {
     await heading('Juniper');
     // the number is still in the field's hands when the page goes
     await keys.to(/^Mass/, '.entry-form');
-    await keys.type('571');
+    await keys.type('570,8');
     await page.reload();
     await heading('Juniper');
-    expect(await standsIn(/^Mass, g/)).toBe('571');
+    expect(await standsIn(/^Mass, g/)).toBe('570.8');
     await keys.enter(/^Write it down$/);
     await page.getByText('Written down.').waitFor();
     expect(await standsIn(/^Mass, g/)).toBe('');

@@ -31,10 +31,11 @@ const metric =
   /°C|(?<=[\d,(\u2013][\s\u00a0]?)(?:cm²?|mm|m²|kg|g|K)(?![\p{L}\p{M}\d/²³])|\b\d{1,2} (?:Jan|Feb|Mar|Apr|May|June?|July?|Aug|Sept?|Oct|Nov|Dec)[a-z]* \d{4}/u;
 
 /** Every line that is shown, and every name that is read aloud, with a metric unit or a day before its month in it. */
-export async function metricLeft(page: Page): Promise<string[]> {
+export async function metricLeft(page: Page): Promise<{ readonly left: string[]; readonly inUsUnits: number }> {
   const lines = await page.evaluate(() => {
     for (const fold of document.querySelectorAll('details')) fold.open = true;
     for (const cited of document.querySelectorAll<HTMLElement>('[translate="no"]')) cited.style.display = 'none';
+    // biome-ignore lint/performance/useDomNodeTextContent: number and unit stand in elements of their own, as one line on the sheet
     const seen = document.body.innerText.split('\n');
     for (const one of document.body.querySelectorAll('*')) {
       if (one instanceof SVGElement && one.childElementCount === 0) seen.push(one.textContent ?? '');
@@ -44,5 +45,8 @@ export async function metricLeft(page: Page): Promise<string[]> {
     return seen;
   });
   const said = lines.map((line) => stays.reduce((rest, { text }) => rest.replace(text, ''), line.trim()));
-  return [...new Set(said.filter((line) => metric.test(line)))];
+  return {
+    left: [...new Set(said.filter((line) => metric.test(line)))],
+    inUsUnits: said.filter((line) => /\d\s?(?:°F|(?:in|oz)\b)/.test(line)).length,
+  };
 }

@@ -76,7 +76,10 @@ const fieldBeforeCode = /[\w.[\]-]+ (?=\p{Lu}+_\p{Lu}+)/gu;
 async function leftIn(...args: string[]): Promise<{ readonly left: string; readonly signs: number }> {
   const { out, err } = await warmstead([...args, '--lang', 'pl'], '', env);
   const typed = [titleOf(box), titleOf(tub), folder];
-  const text = typed.reduce((rest, one) => rest.replaceAll(one, ' '), `${out}\n${err}`.replace(/\s+/g, ' ').replace(fieldBeforeCode, ' '));
+  const text = typed.reduce(
+    (rest, one) => rest.replaceAll(one, ' '),
+    `${out}\n${err}`.replace(/\s+/g, ' ').replace(fieldBeforeCode, ' '),
+  );
   const left = unbracketed(text, may).filter((one) => !ids.includes(one));
   return { left: [...new Set(left)].join(' '), signs: text.length };
 }

@@ -50,7 +50,9 @@ export function proofLines(input: ProofTextInput): string[] {
     ),
     ...section(
       words.needs,
-      answer.needs.flatMap((n) => text(said.reason({ about: 'need', id: n.id }, needSentence(n)), `  ${words.states[n.state]}  `)),
+      answer.needs.flatMap((n) =>
+        text(said.reason({ about: 'need', id: n.id }, needSentence(n)), `  ${words.states[n.state]}  `),
+      ),
     ),
     ...section(words.forecast, momentLines(input)),
     ...section(

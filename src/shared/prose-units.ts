@@ -15,7 +15,7 @@ function digitsOf(text: string): number {
 
 /** Rewrites each number of a matched stretch, leaving the words between them alone. */
 function rewrite(stretch: string, each: (value: number, digits: number) => string): string {
-  return stretch.replace(new RegExp(amount, 'g'), (text) => 
+  return stretch.replace(new RegExp(amount, 'g'), (text) =>
     each(Number(text.replace('−', '-').replace(',', '.')), digitsOf(text)),
   );
 }

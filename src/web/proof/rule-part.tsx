@@ -3,8 +3,8 @@ import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import { defaultRule, type ProofRule, type RuleSetting, type RuleSettingKey } from '../../proving/verdict/rule.ts';
 import type { Asked } from '../animal/animal-api.ts';
-import { dateText } from '../controls/source-note.tsx';
 import { numberFromText, numberMarks } from '../controls/number-text.ts';
+import { dateText } from '../controls/source-note.tsx';
 import { setShopValue } from '../reference/reference-api.ts';
 import { useSheet } from '../settings/settings-context.tsx';
 import { useBegun, useWasBegun } from '../state/begun.ts';
@@ -65,7 +65,11 @@ export function RulePart({ shown, onChange }: { readonly shown: Shown; readonly 
   const { path, low, high, per } = rows[key];
   const choose = (next: RuleSettingKey) => change({ key: next, value: String(shown.rule[next] / rows[next].per) });
   const keep = async () => {
-    const sent = await setShopValue(path, { value: (numberFromText(value, numberMarks(measure.locale)) ?? Number.NaN) * per }, why);
+    const sent = await setShopValue(
+      path,
+      { value: (numberFromText(value, numberMarks(measure.locale)) ?? Number.NaN) * per },
+      why,
+    );
     setAnswer(sent);
     if (!sent.ok) return;
     forget();

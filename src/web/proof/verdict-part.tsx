@@ -1,8 +1,8 @@
 // The verdict first, then what to do, then why; needs by the readings and by the forecast; the dial.
 import type { ProofAnswer } from '../../proving/verdict/proof-answer.ts';
+import { nextWords, reasonWords, wantedWords } from '../../proving/words/say-proof.ts';
 import { VerdictShape } from '../controls/verdict-mark.tsx';
 import { useSheet } from '../settings/settings-context.tsx';
-import { nextWords, reasonWords, wantedWords } from '../../proving/words/say-proof.ts';
 import { RuleWords } from './rule-part.tsx';
 
 const verdictOf = { proven: 'holds', 'not-proven': 'not-known', failed: 'fails' } as const;

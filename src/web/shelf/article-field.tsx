@@ -1,10 +1,10 @@
 // One column of an article, asked in the person's units: a word to choose, yes or no, a number, a text.
 import { Input, Label, TextField } from 'react-aria-components';
 import type { ShelfField } from '../../planning/shelf/shelf-fields.ts';
+import type { UnitChoice } from '../../shared/measure.ts';
 import { NumberEntry } from '../controls/number-entry.tsx';
 import { QuantityField } from '../controls/quantity-field.tsx';
 import type { MessageKey } from '../messages/en.ts';
-import type { UnitChoice } from '../../shared/measure.ts';
 import type { QuantityKind } from '../settings/measure.ts';
 import { useSheet } from '../settings/settings-context.tsx';
 

@@ -9,6 +9,7 @@ import type { Enclosure } from '../physics/enclosure.ts';
 import type { DialAdvice, Interval, PlanAnswer } from '../planning/plan-answer.ts';
 import type { Verdict } from '../shared/verdict.ts';
 import type { Display } from './display.ts';
+import { noteSaid } from './faults-text.ts';
 import { gradientMapLines } from './gradient-map.ts';
 import type { Messages, Season } from './messages/en.ts';
 import { needSaid, saidIn } from './need-words.ts';
@@ -196,7 +197,7 @@ function mapLines({ answer, enclosure, climate, show, terminal, messages }: Plan
   return [terminal.paint.bold(title), ...gradientMapLines(day, enclosure, climate, show, terminal, messages)];
 }
 
-function noteLines({ answer, terminal, messages }: PlanTextInput): string[] {
+function noteLines({ answer, terminal, messages, show }: PlanTextInput): string[] {
   if (answer.notes.length === 0) return [];
   const notes = answer.notes.flatMap((note) => wrapped(noteSaid(note, show.language), terminal.columns, '  - '));
   return [terminal.paint.bold(messages.plan.notes), ...notes];

@@ -3,6 +3,7 @@ import { type DayAnswer, placeIds, type SteadyAnswer } from '../physics/answer.t
 import type { Enclosure } from '../physics/enclosure.ts';
 import type { Fault } from '../shared/fault.ts';
 import type { Display } from './display.ts';
+import { noteSaid } from './faults-text.ts';
 import { gradientMapLines } from './gradient-map.ts';
 import type { RunContext } from './run-context.ts';
 import { padEnd, padStart, widthOf, wrapped } from './wrap.ts';

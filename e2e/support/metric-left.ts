@@ -1,5 +1,7 @@
 // What a sheet still says in metric units to somebody who chose °F, inches and ounces. Leaves out what is cited as it is
 // called (translate="no") and what the lists below name with their reason.
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import type { BrowserContextOptions, Page } from 'playwright-core';
 
 /** A device whose owner chose °F, inches and ounces before. */
@@ -21,11 +23,23 @@ export const usReader = (url: string): BrowserContextOptions => ({
   },
 });
 
+const data = (file: string) => JSON.parse(readFileSync(join(import.meta.dirname, '../../data', file), 'utf8'));
+const law = data('law.json') as readonly { readonly say: string }[];
+const standards = data('standards.json') as readonly { readonly name: string }[];
+const shelf = data('shelf/starter.json') as { readonly items: readonly { readonly name: string }[] };
+
 /** Texts that stay as they are, and why. */
-const stays: readonly { readonly text: RegExp; readonly why: string }[] = [
-  { text: /Wooden vivarium 120 × 60 × 60 cm|Starter tub 60 × 40 × 20 cm/g, why: 'name that a person gave' },
-  { text: /Room °C/g, why: 'heading of a logger file' },
+const stays: readonly { readonly texts: readonly string[]; readonly why: string }[] = [
+  { texts: law.map(({ say }) => say), why: 'what a law says' },
+  { texts: standards.map(({ name }) => name), why: 'name of a standard, with the figures it was published with' },
+  { texts: shelf.items.map(({ name }) => name), why: 'name of an article, which a shop gives' },
+  {
+    texts: ['Wooden vivarium 120 × 60 × 60 cm', 'Starter tub 60 × 40 × 20 cm'],
+    why: 'name of a home, which a person gives',
+  },
+  { texts: ['Room °C'], why: 'heading of a logger file' },
 ];
+const quoted = stays.flatMap(({ texts }) => texts);
 
 const metric =
   /°C|(?<=[\d,(\u2013][\s\u00a0]?)(?:cm²?|mm|m²|kg|g|K)(?![\p{L}\p{M}\d/²³])|\b\d{1,2} (?:Jan|Feb|Mar|Apr|May|June?|July?|Aug|Sept?|Oct|Nov|Dec)[a-z]* \d{4}/u;
@@ -44,7 +58,7 @@ export async function metricLeft(page: Page): Promise<{ readonly left: string[];
     }
     return seen;
   });
-  const said = lines.map((line) => stays.reduce((rest, { text }) => rest.replace(text, ''), line.trim()));
+  const said = lines.map((line) => quoted.reduce((rest, text) => rest.replaceAll(text, ''), line));
   return {
     left: [...new Set(said.filter((line) => metric.test(line)))],
     inUsUnits: said.filter((line) => /\d\s?(?:°F|(?:in|oz)\b)/.test(line)).length,

@@ -58,12 +58,13 @@ describe('every sentence', () => {
       .filter((name) =>
         /(?:===|!==) 'de'|\[language\]|\[settings\.(?:book|language)\]/.test(readFileSync(join(src, name), 'utf8')),
       );
-    // The check of data/, German days, what an override kept in each language, the pack's form of a date, patterns.
+    // The check of data/, German days, what an override kept in each language, the pack's form of a date, refusals by their code, patterns.
     expect(choosing.sort()).toEqual([
       'animal/care-facts.ts',
       'animal/words/say.ts',
       'desk/pack/parts/decision-part.ts',
       'desk/pack/tongue.ts',
+      'proving/words/say-fault.ts',
       'proving/words/say-told.ts',
     ]);
   });

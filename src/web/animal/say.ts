@@ -2,10 +2,10 @@
 import type { Spoken } from '../../animal/care-facts.ts';
 import type { Reason } from '../../animal/reason.ts';
 import { sayPrey } from '../../animal/words/prey.ts';
-import { type Reader, sayDay, sayReason } from '../../animal/words/say.ts';
+import { sayDay, sayReason } from '../../animal/words/say.ts';
 import { spokenIn } from '../../shared/languages.ts';
-import { proseInUnits } from '../../shared/prose-units.ts';
 import { useSheet } from '../settings/settings-context.tsx';
+import { useReader } from '../settings/use-reader.ts';
 
 export interface Saying {
   readonly reason: (why: Reason) => string;
@@ -22,14 +22,5 @@ export function useSaying(): Saying {
     day: (on) => (on ? sayDay(on, reader.days) : ''),
     spoken: (text) => spokenIn(text, language),
     prey: (preyId) => sayPrey(preyId, language),
-  };
-}
-
-/** Days and quantities as this person has them. */
-export function useReader(): Reader {
-  const { settings, measure } = useSheet();
-  return {
-    days: measure.locale === 'en-US' ? 'en-US' : settings.language,
-    prose: (text) => proseInUnits(text, measure),
   };
 }

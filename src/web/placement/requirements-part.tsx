@@ -2,9 +2,10 @@
 // what a manager may override. After a release: as it stood then.
 import type { RequirementFinding, RequirementGroup } from '../../proving/release/requirement.ts';
 import { sayGroup, sayReleaseReason, sayRequirement } from '../../proving/release/words/say.ts';
-import { useReader, useSaying } from '../animal/say.ts';
+import { useSaying } from '../animal/say.ts';
 import { useSpecies } from '../animal/use-species.ts';
 import { useSheet } from '../settings/settings-context.tsx';
+import { useReader } from '../settings/use-reader.ts';
 import { go } from '../shell/router.ts';
 import { LawPart } from './law-part.tsx';
 import { OverrideForm } from './override-form.tsx';

@@ -1,6 +1,7 @@
 // What can hurt a person or the animal here, and who decides about it; always with source and date.
 import { memo } from 'react';
 import type { Caution } from '../../husbandry/fact-tables.ts';
+import { proseInUnits } from '../../shared/prose-units.ts';
 import { SourceNote } from '../controls/source-note.tsx';
 import { useSheet } from '../settings/settings-context.tsx';
 import type { FactsBrief } from '../worker/protocol.ts';
@@ -8,7 +9,7 @@ import type { FactsBrief } from '../worker/protocol.ts';
 const own = ['caution.electric', 'caution.fire', 'caution.burns', 'caution.illness'] as const;
 
 export const Cautions = memo(function Cautions({ facts }: { readonly facts: FactsBrief | null }) {
-  const { t } = useSheet();
+  const { t, measure } = useSheet();
   const sourced: readonly Caution[] = facts?.cautions ?? [];
   return (
     <section className="sheet-part cautions" aria-labelledby="cautions-title">
@@ -24,7 +25,7 @@ export const Cautions = memo(function Cautions({ facts }: { readonly facts: Fact
           <ul>
             {sourced.map((row) => (
               <li key={row.id}>
-                {row.say} <SourceNote facts={facts} source={row.source} read={row.read} />
+                {proseInUnits(row.say, measure)} <SourceNote facts={facts} source={row.source} read={row.read} />
               </li>
             ))}
           </ul>

@@ -2,11 +2,11 @@
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import type { Fact } from '../../husbandry/fact.ts';
-import { useReader } from '../animal/say.ts';
 import { factText, kindOf } from '../controls/parts-text.ts';
 import { dateText } from '../controls/source-note.tsx';
 import { isMessageKey } from '../messages/translate.ts';
 import { useSheet } from '../settings/settings-context.tsx';
+import { useReader } from '../settings/use-reader.ts';
 import { useWasBegun } from '../state/begun.ts';
 import { OwnValueForm, ownValuePlace } from './own-value-form.tsx';
 import { isRefused, type OwnValues, standingAt } from './reference-api.ts';

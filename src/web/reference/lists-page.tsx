@@ -3,12 +3,12 @@
 import { useState } from 'react';
 import type { Fault } from '../../shared/fault.ts';
 import { NotReached } from '../animal/not-reached.tsx';
-import { useReader } from '../animal/say.ts';
 import { Choice } from '../controls/choice.tsx';
 import { dateText } from '../controls/source-note.tsx';
 import { faultSentence } from '../messages/fault-words.ts';
 import { isMessageKey } from '../messages/translate.ts';
 import { useSheet } from '../settings/settings-context.tsx';
+import { useReader } from '../settings/use-reader.ts';
 import { FactRow } from './fact-row.tsx';
 import { type ListedRow, type Lists, listTables, readLists } from './reference-api.ts';
 import { useReference } from './use-reference.ts';

@@ -2,10 +2,10 @@
 import { Button } from 'react-aria-components';
 import type { Species } from '../../husbandry/fact.ts';
 import { NotReached } from '../animal/not-reached.tsx';
-import { useReader } from '../animal/say.ts';
 import { factText } from '../controls/parts-text.ts';
 import { dateText } from '../controls/source-note.tsx';
 import { useSheet } from '../settings/settings-context.tsx';
+import { useReader } from '../settings/use-reader.ts';
 import { FactRow, useFactName } from './fact-row.tsx';
 import { HeatLine, heatKeys } from './heat-line.tsx';
 import { type Reference, readReference } from './reference-api.ts';

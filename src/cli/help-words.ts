@@ -4,7 +4,7 @@ import type { Display } from './display.ts';
 
 export const helpStepsEn = {
   box: (name: string) => `The same kit in another box: ${name}.`,
-  'box-and-kit': (name: string, kit: string) => `Another box, ${name}; a kit that may be used in it: ${kit}.`,
+  'box-and-kit': (name: string, kit: string) => `Another box, ${name}, with this kit in it: ${kit}.`,
   insulated: 'Foam outside on back, sides, top and bottom.',
   'mesh-covered': 'The mesh covered four fifths, open round the lamp.',
   'vents-halved': 'Vents half shut.',
@@ -22,7 +22,7 @@ export type HelpSteps = typeof helpStepsEn;
 
 export const helpStepsDe: HelpSteps = {
   box: (name) => `Dieselbe Ausstattung in einem anderen Behälter: ${name}.`,
-  'box-and-kit': (name, kit) => `Ein anderer Behälter, ${name}; eine Ausstattung, die hineindarf: ${kit}.`,
+  'box-and-kit': (name, kit) => `Ein anderer Behälter, ${name}, mit dieser Ausstattung: ${kit}.`,
   insulated: 'Dämmplatten außen an Rückwand, Seiten, Decke und Boden.',
   'mesh-covered': 'Das Gitter zu vier Fünfteln abgedeckt, um die Lampe offen.',
   'vents-halved': 'Lüftung halb geschlossen.',

@@ -7,7 +7,7 @@ import { need } from '../husbandry/rule.ts';
 import type { Enclosure } from '../physics/enclosure.ts';
 import { verdictFromShare } from '../shared/verdict.ts';
 import { intervalOf } from './interval.ts';
-import type { JudgedMember, JudgedMoment } from './judged-member.ts';
+import type { JudgedMember, JudgedMoment, JudgedTurn } from './judged-member.ts';
 import { baskingAimC, keeperTrims, type Moments } from './member.ts';
 
 /** Summer days on which the cool end may stand this much above the wanted band [K]; our choice. */
@@ -79,6 +79,8 @@ const say = coded('climate', {
     `A surface within reach is at ${found} °C. Snakes often fail to leave a surface that burns them.`,
   hottestMid:
     'It is hottest in mid-season: the heater that is flat out in winter has something in hand then and reaches its aim.',
+  hottestTurn: (room: string) =>
+    `It is hottest between the seasons, at about ${room} °C in the room: up to there the heater is flat out and the room adds to it.`,
   guard: 'A guard round every hot heater inside.',
   thermostat: 'A thermostat on every heater, its probe where it cannot be moved.',
   lower: 'A lower dial, or the heater higher above the floor.',
@@ -317,13 +319,24 @@ function coolSummer(climate: ClimateNeeds, members: readonly JudgedMember[], mom
   };
 }
 
+const reach = (m: JudgedTurn): number => m.places['hottest-reachable']!;
+
 function reachable(climate: ClimateNeeds, members: readonly JudgedMember[]): Judged {
   const { alarm, target } = climate.reachableMaxC;
   const hottest = (...moments: readonly JudgedMoment[]) =>
     Math.max(...moments.map((m) => m.places['hottest-reachable']!));
   const atEnds = members.map((m) => hottest(m.winterDay, m.untrimmedDay, m.winterNight, m.summerDay));
-  const values = members.map((m, i) => Math.max(atEnds[i]!, hottest(m.midDay, m.midNight)));
+  const judged = members.map((m, i) => Math.max(atEnds[i]!, hottest(m.midDay, m.midNight)));
+  const turns = members.map((m) => [m.turnDay, m.turnNight].filter((turn) => turn !== null));
+  const values = judged.map((v, i) => Math.max(v, ...turns[i]!.map(reach)));
   const burns = say.burns(number(median(values)));
+  // a tenth of a degree is what the sentences show
+  const above = (more: readonly number[], less: readonly number[]) => median(more) > median(less) + 0.05;
+  const when = above(values, judged)
+    ? [say.hottestTurn(number(turnRoomC(turns)))]
+    : above(judged, atEnds)
+      ? [say.hottestMid]
+      : [];
   return {
     id: 'hottest-reachable',
     group: 'safety',
@@ -333,12 +346,17 @@ function reachable(climate: ClimateNeeds, members: readonly JudgedMember[]): Jud
     holds: (v) => v <= alarm,
     unit: '°C',
     basis: { ...climate.reachableMaxC, read: 'memory' },
-    // a tenth of a degree is what the sentences show
-    failing: median(values) > median(atEnds) + 0.05 ? [burns, say.hottestMid] : [burns],
+    failing: [burns, ...when],
     fixes: [say.guard, say.thermostat, say.lower],
     settledBy: say.readHot,
     holding: say.safe(number(Math.max(...values))),
   };
+}
+
+/** Room in which the hotter of its turns stands, in the middle of the versions that have one. */
+function turnRoomC(turns: readonly (readonly JudgedTurn[])[]): number {
+  const hotter = turns.flatMap((own) => [...own].sort((a, b) => reach(b) - reach(a)).slice(0, 1));
+  return median(hotter.map((turn) => turn.roomC));
 }
 
 function humidity(season: 'winter' | 'summer', climate: ClimateNeeds, members: readonly JudgedMember[]): Judged {

@@ -10,12 +10,21 @@ export interface JudgedMoment {
   readonly evaporationGPerH: number;
 }
 
+/** Only the hottest surface in reach is judged there. */
+export interface JudgedTurn {
+  readonly roomC: number;
+  readonly places: { readonly 'hottest-reachable': number | null };
+}
+
 export interface JudgedMember {
   readonly winterNight: JudgedMoment;
   readonly winterDay: JudgedMoment;
   readonly summerDay: JudgedMoment;
   readonly midDay: JudgedMoment;
   readonly midNight: JudgedMoment;
+  /** Where the heater comes off its stop between the cold and the hot; null where it does not. */
+  readonly turnDay: JudgedTurn | null;
+  readonly turnNight: JudgedTurn | null;
   readonly untrimmedDay: JudgedMoment;
   readonly flatOutBaskingC: number;
   readonly trimmedDialC: number | null;

@@ -1,5 +1,6 @@
 // One possible version of the box through the moments that decide a plan: the coldest night, the winter day, the hottest day,
-// and the day and night halfway between them (docs/decisions/0069).
+// and the day and night halfway between them (docs/decisions/0069); where the heater is flat out in the cold also the day and
+// night on which it comes off its stop (docs/decisions/0076).
 // When the keeper has a thermometer at the basking site and a thermostat to trim, each version is judged at the dial that
 // this keeper would end up with; otherwise at the set points as they stand.
 import type { ClimateNeeds } from '../husbandry/climate.ts';
@@ -11,6 +12,7 @@ import { type BoxModel, type SettledBox, type SteadyConditions, settleBox } from
 import { mainThermostat } from '../physics/steady.ts';
 import { steadyAnswer } from '../physics/steady-answer.ts';
 import { dialForReading, meanBandK } from './dial/dial-setting.ts';
+import { between, type SeasonPoint, turningPoints } from './turning-point.ts';
 
 export interface Moments {
   readonly winterNight: SteadyConditions;
@@ -29,6 +31,9 @@ export interface MemberAnswer {
   readonly summerNight: SteadyAnswer;
   readonly midDay: SteadyAnswer;
   readonly midNight: SteadyAnswer;
+  /** Between those, where the heater comes off its stop, the hottest for a surface in reach; null where it does not. */
+  readonly turnDay: SteadyAnswer | null;
+  readonly turnNight: SteadyAnswer | null;
   /** Winter day with the heater flat out: what the kit can reach. */
   readonly flatOutBaskingC: number;
   /** The same moments as the dial stands, before any trimming (the same objects when nothing is trimmed). */
@@ -59,18 +64,13 @@ export function momentsOf(enclosure: Enclosure): Moments {
     winterDay,
     summerDay,
     summerNight,
-    midDay: between(winterDay, summerDay),
-    midNight: between(winterNight, summerNight),
+    midDay: between(winterDay, summerDay, midFrac),
+    midNight: between(winterNight, summerNight, midFrac),
   };
 }
 
-/** Room, its humidity and the sun halfway between two moments; our choice of what mid-season is. */
-const between = (a: SteadyConditions, b: SteadyConditions): SteadyConditions => ({
-  roomC: (a.roomC + b.roomC) / 2,
-  roomRhPct: (a.roomRhPct + b.roomRhPct) / 2,
-  sunWPerM2: (a.sunWPerM2 + b.sunWPerM2) / 2,
-  isDay: a.isDay,
-});
+/** Halfway; our choice of what mid-season is. */
+const midFrac = 0.5;
 
 /** Hour of the coldest (-1) or hottest (+1) room within the day or night period; sun counts as 1 K per 20 W/m2 for the choice. */
 function extremeHour(enclosure: Enclosure, day: RoomDay, isDay: boolean, sign: 1 | -1): number {
@@ -146,6 +146,7 @@ export function memberAnswer(
   const midNight = { ...moments.midNight, ...nightSetC };
   const mild = settleBox(model, midDay, trimmed ?? day);
   const mildNight = settleBox(model, midNight, night);
+  const winterDay = { ...moments.winterDay, ...held };
   return {
     winterNight: answer(winterNight, night),
     winterDay: trimmed ? answer({ ...moments.winterDay }, trimmed) : untrimmedDay,
@@ -153,9 +154,47 @@ export function memberAnswer(
     summerNight: answer(summerNight, warmNight),
     midDay: answer(midDay, mild),
     midNight: answer(midNight, mildNight),
+    turnDay: turnOf(model, [winterDay, midDay, summerDay], [trimmed ?? day, mild, hot]),
+    turnNight: turnOf(model, [winterNight, midNight, summerNight], [night, mildNight, warmNight]),
     flatOutBaskingC,
     untrimmedDay,
     trimmedDialC: reaches ? dialC : null,
     settled: day,
   };
+}
+
+interface TurnPoint extends SeasonPoint {
+  readonly at: SteadyConditions;
+  readonly box: SettledBox;
+}
+
+/** The hottest of the points at which the heater of this day or night comes off its stop. */
+function turnOf(
+  model: BoxModel,
+  [cold, mid, hot]: readonly [SteadyConditions, SteadyConditions, SteadyConditions],
+  boxes: readonly [SettledBox, SettledBox, SettledBox],
+): SteadyAnswer | null {
+  const point = (seasonFrac: number, at: SteadyConditions, box: SettledBox): TurnPoint => ({
+    seasonFrac,
+    dutyFrac: dutyOf(model, box, cold.isDay),
+    at,
+    box,
+  });
+  const known = [point(0, cold, boxes[0]), point(midFrac, mid, boxes[1]), point(1, hot, boxes[2])] as const;
+  const tried = turningPoints(known, (frac) => {
+    const at = { ...cold, ...between(cold, hot, frac) };
+    return point(frac, at, settleBox(model, at, boxes[1]));
+  });
+  const answers = tried.map((p) => steadyAnswer(model, p.at, p.box));
+  const reach = (a: SteadyAnswer): number => a.places['hottest-reachable'] ?? Number.NEGATIVE_INFINITY;
+  return answers.reduce<SteadyAnswer | null>((most, a) => (most && reach(most) >= reach(a) ? most : a), null);
+}
+
+/** Share of its power at which the main heater runs, or at night those that work then. */
+function dutyOf({ enclosure, parameters }: BoxModel, box: SettledBox, isDay: boolean): number {
+  const main = mainHeater(enclosure);
+  const works = enclosure.heaters.map((h, i) => (isDay ? i === main : h.period === 'all'));
+  const sum = (watts: (i: number) => number) => works.reduce((all, on, i) => all + (on ? watts(i) : 0), 0);
+  const mostW = sum((i) => enclosure.heaters[i]!.powerW * parameters.heaterPower);
+  return mostW > 0 ? sum((i) => box.now[i]!.powerW) / mostW : 0;
 }

@@ -7,7 +7,7 @@ import { yearlyEnergy } from '../cost/yearly-energy.ts';
 import { dialCard } from '../dial/dial-card.ts';
 import { intervalOf } from '../interval.ts';
 import type { Kit } from '../kit/kit.ts';
-import { kitEnclosure, restDialC } from '../kit/kit-enclosure.ts';
+import { type KitHeart, kitEnclosure, restDialC } from '../kit/kit-enclosure.ts';
 import { baskingAimC } from '../member.ts';
 import type { Interval } from '../plan-answer.ts';
 import { judgedMember, kitNeeds, kitPowers, needMargins } from './judge-kit.ts';
@@ -71,7 +71,7 @@ function choiceOf(r: Ranked, input: SearchInput): KitChoice {
   const needs = climateVerdicts(
     enclosure,
     input.climate,
-    surfaces.map((s) => judgedMember(s, behaviour)),
+    surfaces.map((s) => judgedMember(s, behaviour, input.climate)),
     moments,
   );
   return {
@@ -116,7 +116,7 @@ const heartOf = ({ heater, nightHeater, thermostat, nightThermostat }: Kit) => (
   nightThermostat,
 });
 
-const kitName = (kit: Kit): string =>
+export const kitName = (kit: KitHeart): string =>
   `${kit.heater.name}${kit.nightHeater ? ` with ${kit.nightHeater.name} for the night` : ''} on ${kit.thermostat.name}`;
 
 function weakestOf(
@@ -175,7 +175,7 @@ function fellOutOf({ state, group, kit, cost }: Cheaper, input: SearchInput): Fe
   const needs = climateVerdicts(
     arrangement.enclosure,
     input.climate,
-    state.surfaces.map((s) => judgedMember(s, group.behaviour)),
+    state.surfaces.map((s) => judgedMember(s, group.behaviour, input.climate)),
     state.moments,
   );
   const bad = needs

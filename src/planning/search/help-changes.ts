@@ -4,7 +4,7 @@
 import { judgeEnclosure } from '../../husbandry/judge-enclosure.ts';
 import type { Enclosure, RoomDay } from '../../physics/enclosure.ts';
 import { type BoxChange, boxChanges, variantsOf } from '../kit/box-variant.ts';
-import { kitEnclosure, restDialC } from '../kit/kit-enclosure.ts';
+import { type Dials, type KitHeart, kitEnclosure, restDialC } from '../kit/kit-enclosure.ts';
 import type { KitPart } from '../kit/kit-part.ts';
 import { kitRefusal } from '../kit/kit-safety.ts';
 import { placedHeater } from '../kit/place-heater.ts';
@@ -13,17 +13,14 @@ import { itemsOf, type ShelfEnclosure } from '../shelf/shelf.ts';
 import type { KitChoice } from './search-answer.ts';
 import type { SearchInput } from './search-input.ts';
 
-export type HelpInput = Pick<
-  SearchInput,
-  'climate' | 'species' | 'standard' | 'facts' | 'priors' | 'seed' | 'shelf' | 'ownedIds'
-> & {
+export type HelpInput = SearchInput & {
   /** The nearest kit, in its home. */
   readonly choice: KitChoice;
 };
 
 export type HelpStep =
   | { readonly id: 'box'; readonly name: string }
-  /** Where none may be used as it stands: a box of the shelf, and the kit that fares best in it. */
+  /** A box of the shelf in which the nearest kit does not hold or may not be used, and the kit that fares best in it. */
   | { readonly id: 'box-and-kit'; readonly name: string; readonly kit: string }
   | { readonly id: BoxChange }
   | { readonly id: 'damp-floor'; readonly shareFrac: number }
@@ -39,6 +36,8 @@ export type HelpStep =
 
 export interface Home {
   readonly enclosure: Enclosure;
+  /** The kit in it. */
+  readonly heart: KitHeart;
   readonly parts: readonly KitPart[];
   /** false once something was changed that the shelf has no price for. */
   readonly priced: boolean;
@@ -46,6 +45,8 @@ export interface Home {
 
 export interface Change {
   readonly step: HelpStep;
+  /** The box that it buys, in which other kits may be tried. */
+  readonly box?: ShelfEnclosure;
   /** Changes of one family are not joined. */
   readonly family: string;
   /** Its family goes from mild to strong: none stronger is tried once one is enough. */
@@ -69,6 +70,7 @@ export function changesFor(input: HelpInput): Change[] {
   return [
     ...itemsOf(input.shelf, 'enclosure')
       .filter((item) => item.inStock && !isBox(input.choice, item))
+      .sort((a, b) => priceOf(a, input) - priceOf(b, input))
       .map((item) => otherBox(item, input)),
     ...boxChanges.filter((c) => !alreadyDone(input.choice.changes, c)).map((c) => boxChange(c, input)),
     ...(e.substrate ? dampShares.filter((share) => share > wet).map(damper) : []),
@@ -85,33 +87,56 @@ const isBox = (choice: KitChoice, item: ShelfEnclosure): boolean =>
 const alreadyDone = (done: readonly BoxChange[], change: BoxChange): boolean =>
   done.includes(change) || (change.startsWith('vents') && done.some((d) => d.startsWith('vents')));
 
-/** The kit in another box, where its heater has a place, the rules allow it, and nothing that holds now is lost. */
+/** What it costs the customer. */
+export const priceOf = (item: ShelfEnclosure, { ownedIds }: Pick<SearchInput, 'ownedIds'>): number =>
+  ownedIds.includes(item.id) ? 0 : item.price;
+
+/** The nearest kit in another box. */
 function otherBox(item: ShelfEnclosure, input: HelpInput): Change {
-  const { choice, species, standard, facts } = input;
-  const openIn = (e: Enclosure) =>
-    judgeEnclosure(e, species, standard, facts).filter((n) => n.group !== 'comfort' && n.verdict !== 'holds');
   return {
     step: { id: 'box', name: item.name },
+    box: item,
     family: 'box',
     graded: false,
-    apply: (home) => {
-      const base = enclosureInBox(home.enclosure, item);
-      const { heater, nightHeater } = choice.heart;
-      const spots = [placedHeater(base, heater, 'main'), nightHeater && placedHeater(base, nightHeater, 'night')];
-      if (spots.some((s) => s && 'why' in s)) return null;
-      const enclosure = kitEnclosure(base, choice.heart, { ...choice.dial, restC: restDialC(input.climate) });
-      if (typeof kitRefusal(enclosure, species, facts) !== 'string') return null;
-      const open = new Set(openIn(home.enclosure).map((n) => n.id));
-      if (openIn(enclosure).some((n) => !open.has(n.id))) return null;
-      const owned = input.ownedIds.includes(item.id);
-      const price = owned ? 0 : item.price;
-      const part: KitPart = { itemId: item.id, name: item.name, role: 'box', count: 1, price, owned };
-      return { ...home, enclosure, parts: [...home.parts, part] };
-    },
+    apply: (home) => homeInBox(home, item, input.choice, input),
   };
 }
 
-function boxChange(change: BoxChange, { shelf, choice }: HelpInput): Change {
+type InHome = Pick<HelpInput, 'climate' | 'species' | 'standard' | 'facts' | 'ownedIds'>;
+
+/** A kit in another box, where its heaters have a place, the rules allow it, and nothing that holds now is lost. */
+export function homeInBox(
+  home: Home,
+  item: ShelfEnclosure,
+  { heart, dial }: { readonly heart: KitHeart; readonly dial: Dials },
+  input: InHome,
+): Home | null {
+  const { species, facts } = input;
+  const base = enclosureInBox(home.enclosure, item);
+  const { heater, nightHeater } = heart;
+  const spots = [placedHeater(base, heater, 'main'), nightHeater && placedHeater(base, nightHeater, 'night')];
+  if (spots.some((s) => s && 'why' in s)) return null;
+  const enclosure = kitEnclosure(base, heart, { ...dial, restC: restDialC(input.climate) });
+  if (typeof kitRefusal(enclosure, species, facts) !== 'string') return null;
+  if (lost(home.enclosure, enclosure, input).length > 0) return null;
+  const owned = input.ownedIds.includes(item.id);
+  const part: KitPart = { itemId: item.id, name: item.name, role: 'box', count: 1, price: priceOf(item, input), owned };
+  return { ...home, enclosure, heart, parts: [...home.parts, part] };
+}
+
+/** Needs judged without simulation that hold in one home and not in another. */
+function lost(from: Enclosure, to: Enclosure, { species, standard, facts }: InHome) {
+  const openIn = (e: Enclosure) =>
+    judgeEnclosure(e, species, standard, facts).filter((n) => n.group !== 'comfort' && n.verdict !== 'holds');
+  const open = new Set(openIn(from).map((n) => n.id));
+  return openIn(to).filter((n) => !open.has(n.id));
+}
+
+/** Whether this box gives the animal too little room where the present one does not. */
+export const spaceLost = (to: Enclosure, input: HelpInput): boolean =>
+  lost(input.choice.enclosure, to, input).some((n) => n.group === 'space');
+
+function boxChange(change: BoxChange, { shelf }: HelpInput): Change {
   return {
     step: { id: change },
     family: change.startsWith('vents') ? 'vents' : change,
@@ -119,7 +144,7 @@ function boxChange(change: BoxChange, { shelf, choice }: HelpInput): Change {
     apply: (home) => {
       const found = variantsOf(home.enclosure, shelf).find((v) => v.changes.length === 1 && v.changes[0] === change);
       if (!found) return null;
-      const matted = choice.heart.heater.heaterKind === 'heat-mat';
+      const matted = home.heart.heater.heaterKind === 'heat-mat';
       const enclosure = matted ? found.withoutBottomFoam : found.enclosure;
       return { ...home, enclosure, parts: [...home.parts, ...found.parts] };
     },
@@ -141,7 +166,8 @@ const drier = (hasBowl: boolean): Change => ({
   step: { id: hasBowl ? 'dry-floor-small-bowl' : 'dry-floor' },
   family: 'damp',
   graded: false,
-  apply: ({ enclosure: e, parts, priced }) => ({
+  apply: ({ enclosure: e, heart, parts, priced }) => ({
+    heart,
     parts,
     priced: priced && !hasBowl,
     enclosure: {

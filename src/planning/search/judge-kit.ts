@@ -4,8 +4,10 @@ import type { ClimateNeeds } from '../../husbandry/climate.ts';
 import type { PlaceId } from '../../physics/answer.ts';
 import { midAllowanceK, summerAllowanceK } from '../climate-verdicts.ts';
 import { dialForReading } from '../dial/dial-setting.ts';
-import type { JudgedMember, JudgedMoment } from '../judged-member.ts';
+import type { JudgedMember, JudgedMoment, JudgedTurn } from '../judged-member.ts';
+import { baskingAimC } from '../member.ts';
 import { heldPowerW, linePlaces, type MemberSurface, onLine, type WattLine } from './surface.ts';
+import { turnDayOnLines, turnNightOnLines } from './turn-on-lines.ts';
 
 /** All of a kit that its temperatures depend on. Kits that agree in it are judged together. */
 export interface Behaviour {
@@ -29,6 +31,8 @@ export interface KitPowers {
   readonly midW: number;
   readonly midNightW: number;
   readonly dialC: number;
+  /** Dial at night. */
+  readonly nightSetC: number;
 }
 
 export const kitNeeds = [
@@ -66,24 +70,38 @@ export function kitPowers(surface: MemberSurface, b: Behaviour): KitPowers {
   const summerW = Math.min(surface.summer.highW, ratedW);
   const midW = Math.min(surface.mid.highW, ratedW);
   const midNightW = heldPowerW(surface.midNight, setC, b.nightBandK, nightRatedW);
-  return { dayW, nightW, summerW, midW, midNightW, dialC };
+  return { dayW, nightW, summerW, midW, midNightW, dialC, nightSetC: setC };
 }
 
 /** Whether this heater reaches the wanted basking surface, so that its dial can be trimmed by it. */
 const canTrim = (surface: MemberSurface, ratedW: number): boolean =>
   surface.reaches && ratedW >= surface.day.highW - 1e-9;
 
+/** The day and the night on which its heaters come off their stop, the hottest for a surface in reach. */
+function turnsOf(surface: MemberSurface, b: Behaviour, climate: ClimateNeeds, nightSetC: number) {
+  const { heaterPower } = surface;
+  return {
+    day: turnDayOnLines(surface, baskingAimC(climate), b.powerW * heaterPower),
+    night: turnNightOnLines(surface, nightSetC, b.nightBandK, b.nightPowerW * heaterPower),
+  };
+}
+
+const reachOf = (turn: JudgedTurn | null): number => turn?.places['hottest-reachable'] ?? Number.NEGATIVE_INFINITY;
+
 /** How far each need is from its limit, in the order of kitNeeds: held at 0 and above. Degrees, or points of humidity. */
 export function needMargins(surface: MemberSurface, b: Behaviour, climate: ClimateNeeds): number[] {
-  const { dayW, nightW, summerW, midW, midNightW } = kitPowers(surface, b);
+  const { dayW, nightW, summerW, midW, midNightW, nightSetC } = kitPowers(surface, b);
   const { day, night, summer, mid, midNight } = surface;
   const basking = onLine(day, 'basking-surface', dayW);
+  const turns = turnsOf(surface, b, climate, nightSetC);
   const hottest = Math.max(
     onLine(day, 'hottest-reachable', dayW),
     onLine(night, 'hottest-reachable', nightW),
     onLine(summer, 'hottest-reachable', summerW),
     onLine(mid, 'hottest-reachable', midW),
     onLine(midNight, 'hottest-reachable', midNightW),
+    reachOf(turns.day),
+    reachOf(turns.night),
   );
   return [
     within(basking, climate.baskingSurfaceC) + 0.05,
@@ -111,7 +129,7 @@ function warmPlace(line: WattLine, powerW: number): number {
 }
 
 /** The same version in the form that the plan's verdicts read. */
-export function judgedMember(surface: MemberSurface, b: Behaviour): JudgedMember {
+export function judgedMember(surface: MemberSurface, b: Behaviour, climate: ClimateNeeds): JudgedMember {
   const p = kitPowers(surface, b);
   const ratedW = b.powerW * surface.heaterPower;
   const at = (line: WattLine, powerW: number, ofW: number): JudgedMoment => ({
@@ -122,6 +140,7 @@ export function judgedMember(surface: MemberSurface, b: Behaviour): JudgedMember
     evaporationGPerH: onLine(line, 'evaporationGPerH', powerW),
   });
   const winterDay = at(surface.day, p.dayW, ratedW);
+  const turns = turnsOf(surface, b, climate, p.nightSetC);
   return {
     winterNight: at(surface.night, p.nightW, b.nightPowerW * surface.heaterPower),
     winterDay,
@@ -129,6 +148,8 @@ export function judgedMember(surface: MemberSurface, b: Behaviour): JudgedMember
     summerDay: at(surface.summer, p.summerW, ratedW),
     midDay: at(surface.mid, p.midW, ratedW),
     midNight: at(surface.midNight, p.midNightW, b.nightPowerW * surface.heaterPower),
+    turnDay: turns.day,
+    turnNight: turns.night,
     flatOutBaskingC: onLine(surface.day, 'basking-surface', ratedW),
     trimmedDialC: canTrim(surface, ratedW) ? p.dialC : null,
   };

@@ -81,7 +81,7 @@ describe('kits read off lines', () => {
           twoHeaters: arrangement.nightKind !== null,
         };
         surfaces.slice(0, 4).forEach((surface, m) => {
-          const ours = judgedMember(surface, b);
+          const ours = judgedMember(surface, b, input.climate);
           const direct = memberAnswer(modelFrom(geometry, parameters[m]!), state.moments, input.climate);
           const near = (a: number | null, d: number | null, withinK: number) =>
             expect(Math.abs((a ?? 0) - (d ?? 0))).toBeLessThan(withinK);
@@ -111,7 +111,7 @@ describe('kits read off lines', () => {
         const verdicts = climateVerdicts(
           arrangement.enclosure,
           input.climate,
-          surfaces.map((s) => judgedMember(s, b)),
+          surfaces.map((s) => judgedMember(s, b, input.climate)),
           state.moments,
         );
         kitNeeds.forEach((need, i) => {

@@ -39,6 +39,8 @@ export const germanClimateSayings: Readonly<Record<string, string>> = {
     'Keine Heizung kann diesen Raum kühlen: Er ist wochenlang wärmer, als das kühle Ende sein darf.',
   'climate.hottestMid':
     'Am heißesten ist sie zwischen Winter und Sommer: Die Heizung, die im Winter am Anschlag läuft, hat dann Luft und erreicht ihr Ziel.',
+  'climate.hottestTurn':
+    'Am heißesten ist sie zwischen den Jahreszeiten, bei etwa {0} °C im Raum: Bis dahin läuft die Heizung am Anschlag, und die Wärme des Raums kommt dazu.',
   'climate.bandMid': '{0}–{1} °C ({2} °C und {3} K für einen Tag auf halbem Weg zum heißesten, unsere Wahl)',
   'climate.hotDay': 'Am heißesten Tag hat der Raum {0} °C und das kühle Ende {1} °C.',
   'climate.noCooling': 'Keine Heizung kann diesen Raum kühlen: Hier fällt jede Ausstattung durch.',

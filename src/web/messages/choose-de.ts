@@ -97,7 +97,7 @@ export const chooseDe: Readonly<Record<keyof typeof chooseEn, string>> = {
   'kits.helpBuy': 'Dafür zu kaufen',
   'kits.helps': 'Was helfen würde',
   'kits.help.box': 'Dieselbe Ausstattung in einem anderen Behälter: {name}.',
-  'kits.help.box-and-kit': 'Ein anderes Terrarium, {name}; eine Ausstattung, die hineindarf: {kit}.',
+  'kits.help.box-and-kit': 'Ein anderes Terrarium, {name}, mit dieser Ausstattung: {kit}.',
   'kits.help.insulated': 'Dämmplatten außen an Rückwand, Seiten, Decke und Boden.',
   'kits.help.mesh-covered': 'Das Gitter zu vier Fünfteln abgedeckt, um die Lampe offen.',
   'kits.help.vents-halved': 'Lüftung halb geschlossen.',

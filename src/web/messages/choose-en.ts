@@ -94,7 +94,7 @@ export const chooseEn = {
   'kits.helpBuy': 'To buy for it',
   'kits.helps': 'What would help',
   'kits.help.box': 'The same kit in another box: {name}.',
-  'kits.help.box-and-kit': 'Another box, {name}; a kit that may be used in it: {kit}.',
+  'kits.help.box-and-kit': 'Another box, {name}, with this kit in it: {kit}.',
   'kits.help.insulated': 'Foam outside on back, sides, top and bottom.',
   'kits.help.mesh-covered': 'The mesh covered four fifths, open round the lamp.',
   'kits.help.vents-halved': 'Vents half shut.',

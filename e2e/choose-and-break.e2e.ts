@@ -1,5 +1,5 @@
 // A planned home is fitted with a kit of the shelf, its faults are played, and the boxes of the coming years are priced.
-import type { Browser, Page } from 'playwright-core';
+import type { Browser, Locator, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { describeInBrowser, launchBrowser } from './support/browser.ts';
 import { checker } from './support/checker.ts';
@@ -31,6 +31,78 @@ const look = async (name: string) => {
   await page.setViewportSize({ width: 1200, height: 900 });
   expect(await unreadPictures(page), name).toEqual([]);
 };
+
+const cellsOf = (table: Locator, column: number) =>
+  table
+    .locator('tbody tr')
+    .evaluateAll(
+      (rows, at) =>
+        rows.map(
+          (row) =>
+            (row.children[at] as HTMLElement).querySelector('div')?.innerText ??
+            (row.children[at] as HTMLElement).innerText,
+        ),
+      column,
+    );
+const figureOf = (text: string) => Number(/-?\d+(?:\.\d+)?/.exec(text.replace(/[,\u202f\u00a0]/g, ''))?.[0]);
+/** Up, down, or level. */
+const wayOf = (figures: readonly number[]) =>
+  Math.sign((figures.at(-1) ?? 0) - (figures[0] ?? 0)) *
+  Number(figures.every((v, i) => i === 0 || (v - figures[i - 1]!) * ((figures.at(-1) ?? 0) - figures[0]!) >= 0));
+
+/** Every head of every list is reached by tabbing on from the one before, and sorts by Enter and by space.
+ *  @returns how many lists and heads there are */
+const sortsByKeyboard = async () => {
+  const tables = page.locator('.sort-table');
+  let heads = 0;
+  for (let t = 0; t < (await tables.count()); t++) {
+    const table = tables.nth(t);
+    const columns = table.locator('thead th:has(button)');
+    for (let c = 0; c < (await columns.count()); c++) {
+      const head = columns.nth(c);
+      const button = head.getByRole('button');
+      if (c === 0) await button.focus();
+      else await page.keyboard.press('Tab');
+      const where = `${await table.locator('caption').innerText()}: ${await button.innerText()}`;
+      expect(await button.evaluate((one) => one === document.activeElement), where).toBe(true);
+      const before = await head.getAttribute('aria-sort');
+      await page.keyboard.press('Enter');
+      const once = await head.getAttribute('aria-sort');
+      const one = await cellsOf(table, c);
+      await page.keyboard.press('Space');
+      const other = await cellsOf(table, c);
+      expect(once, where).toBe(before === 'ascending' ? 'descending' : 'ascending');
+      expect(await head.getAttribute('aria-sort'), where).toBe(once === 'ascending' ? 'descending' : 'ascending');
+      expect(await table.locator('[aria-sort="ascending"], [aria-sort="descending"]').count(), where).toBe(1);
+      expect([...other].sort(), where).toEqual([...one].sort());
+      if (new Set(one).size === one.length && one.length > 1) expect(other, where).not.toEqual(one);
+      const numeric = await table
+        .locator('tbody tr')
+        .first()
+        .locator('> *')
+        .nth(c)
+        .evaluate((cell) => cell.className === 'sort-number');
+      if (numeric) {
+        const figures = one.map(figureOf).filter((v) => !Number.isNaN(v));
+        const turned = other.map(figureOf).filter((v) => !Number.isNaN(v));
+        expect(new Set(figures).size === 1 || wayOf(figures) !== 0, `${where} ${figures.join(' ')}`).toBe(true);
+        expect(wayOf(figures) + wayOf(turned), where).toBe(0);
+      }
+      heads++;
+    }
+  }
+  return { lists: await tables.count(), heads };
+};
+
+/** Every picture of figures has its table in the same figure. */
+const figuresWithoutTable = () =>
+  page
+    .locator('main figure')
+    .evaluateAll((all) =>
+      all
+        .filter((one) => one.querySelector('svg[role="img"]') && !one.querySelector('table'))
+        .map((one) => one.textContent?.slice(0, 60)),
+    );
 
 describeInBrowser('choosing, costing and breaking a home', () => {
   beforeAll(async () => {
@@ -64,6 +136,15 @@ describeInBrowser('choosing, costing and breaking a home', () => {
     await page.keyboard.press('Enter');
     expect(await cost.getAttribute('aria-sort')).toBe('descending');
     await page.getByText('Prices of the starter shelf are invented.').first().waitFor();
+    const { lists, heads } = await sortsByKeyboard();
+    expect(lists).toBeGreaterThanOrEqual(2);
+    expect(heads).toBeGreaterThanOrEqual(9);
+    const second = page.locator('.sort-choose').nth(1);
+    await second.focus();
+    await page.keyboard.press('Enter');
+    expect(await second.getAttribute('aria-pressed')).toBe('true');
+    expect(await figuresWithoutTable()).toEqual([]);
+    expect(await page.locator('main figure').count()).toBe(2);
   });
 
   test('faults are played one after the other and can be stopped', async () => {
@@ -73,6 +154,8 @@ describeInBrowser('choosing, costing and breaking a home', () => {
     await page.getByRole('heading', { name: 'Power cut on the coldest night' }).waitFor({ timeout: 90_000 });
     await page.getByRole('button', { name: 'Show' }).nth(2).click();
     await look('faults');
+    expect(await sortsByKeyboard()).toEqual({ lists: 1, heads: 4 });
+    expect(await figuresWithoutTable()).toEqual([]);
   });
 
   test('boxes are priced for the years to come', async () => {
@@ -80,6 +163,8 @@ describeInBrowser('choosing, costing and breaking a home', () => {
     await page.getByRole('heading', { name: /^Box by box/ }).waitFor({ timeout: 90_000 });
     await page.getByRole('heading', { name: /^The adult box at once/ }).waitFor();
     await look('stages');
+    expect(await sortsByKeyboard()).toEqual({ lists: 2, heads: 12 });
+    expect(await figuresWithoutTable()).toEqual([]);
   });
 
   test('the chosen kit stands in the plan, and undo takes it out again', async () => {

@@ -9,7 +9,7 @@ import type { Display } from './display.ts';
 import { factSaid, needSaid, needTitle, saidIn } from './need-words.ts';
 import type { SearchText } from './plan-search-text.ts';
 
-interface Speaker {
+export interface Speaker {
   readonly show: Display;
   readonly words: ChooseWords;
 }

@@ -1,6 +1,7 @@
 // Changes that would help, in words for the terminal. Leaves out: what they cost (plan-search-text.ts).
 import type { HelpStep } from '../planning/search/help-changes.ts';
-import type { Display } from './display.ts';
+import { kitName, type Speaker } from './found-words.ts';
+import { factSaid } from './need-words.ts';
 
 export const helpStepsEn = {
   box: (name: string) => `The same kit in another box: ${name}.`,
@@ -35,12 +36,14 @@ export const helpStepsDe: HelpSteps = {
   'cooler-summer': (by, low, high) => `Ein anderer oder gekühlter Raum: im Sommer ${by} kühler (${low} bis ${high}).`,
 };
 
-export function helpStepSaid(step: HelpStep, steps: HelpSteps, show: Display): string {
+export function helpStepSaid(step: HelpStep, speaker: Speaker): string {
+  const { show } = speaker;
+  const steps = speaker.words.helpSteps;
   switch (step.id) {
     case 'box':
-      return steps.box(step.name);
+      return steps.box(factSaid(show, step.name));
     case 'box-and-kit':
-      return steps['box-and-kit'](step.name, step.kit);
+      return steps['box-and-kit'](factSaid(show, step.name), kitName(step, speaker));
     case 'damp-floor':
       return steps['damp-floor'](show.percent(step.shareFrac * 100));
     case 'warmer-winter':

@@ -96,7 +96,7 @@ export const money = (
 
 /** "Foam outside. And: … (45 GBP)". */
 const helpSaid = (help: HelpingChange, input: SearchText): string =>
-  `${help.steps.map((step) => helpStepSaid(step, input.words.helpSteps, input.show)).join(` ${input.words.and}: `)} (${
+  `${help.steps.map((step) => helpStepSaid(step, input)).join(` ${input.words.and}: `)} (${
     help.cost === null ? input.words.noPrice : input.words.costs(money(help.cost, input))
   })`;
 

@@ -109,7 +109,7 @@ function neededW(surface: Parameters<typeof kitPowers>[0], aimC: number): number
   return Math.max(0, day.highW + (aimC - onLine(day, 'basking-surface', day.highW)) / perWatt(day, 'basking-surface'));
 }
 
-const heartOf = ({ heater, nightHeater, thermostat, nightThermostat }: Kit) => ({
+export const heartOf = ({ heater, nightHeater, thermostat, nightThermostat }: Kit) => ({
   heater,
   nightHeater,
   thermostat,

@@ -21,7 +21,7 @@ export type HelpInput = SearchInput & {
 export type HelpStep =
   | { readonly id: 'box'; readonly name: string }
   /** A box of the shelf in which the nearest kit does not hold or may not be used, and the kit that fares best in it. */
-  | { readonly id: 'box-and-kit'; readonly name: string; readonly kit: string }
+  | { readonly id: 'box-and-kit'; readonly name: string; readonly kit: string; readonly heart: KitHeart }
   | { readonly id: BoxChange }
   | { readonly id: 'damp-floor'; readonly shareFrac: number }
   | { readonly id: 'dry-floor' }

@@ -27,7 +27,10 @@ export function* otherBoxes(input: SearchInput): Generator<null, readonly Helpin
     if (!first) continue;
     const parts = first.parts.filter((part) => ['box', 'insulation', 'cover'].includes(part.role));
     found.push({
-      steps: [{ id: 'box-and-kit', name: item.name, kit: first.name }, ...first.changes.map((id) => ({ id }))],
+      steps: [
+        { id: 'box-and-kit', name: item.name, kit: first.name, heart: first.heart },
+        ...first.changes.map((id) => ({ id })),
+      ],
       parts,
       cost: parts.reduce((sum, part) => sum + part.price, 0),
       verdict: first.verdict,

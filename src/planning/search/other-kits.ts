@@ -3,7 +3,7 @@
 import { dialCard } from '../dial/dial-card.ts';
 import { enclosureInBox } from '../kit/shelf-box.ts';
 import type { ShelfEnclosure } from '../shelf/shelf.ts';
-import { kitName } from './build-answer.ts';
+import { heartOf, kitName } from './build-answer.ts';
 import { type Change, type HelpInput, homeInBox, spaceLost } from './help-changes.ts';
 import { prepareSearch } from './prepare-search.ts';
 
@@ -29,10 +29,10 @@ export function* otherKitsFor(item: ShelfEnclosure, input: HelpInput): Generator
   return first.slice(0, kitsForBox).map(({ state, group, kit }): Change => {
     const dial = dialCard(state.surfaces, group.behaviour, []);
     return {
-      step: { id: 'box-and-kit', name: item.name, kit: kitName(kit) },
+      step: { id: 'box-and-kit', name: item.name, kit: kitName(kit), heart: heartOf(kit) },
       family: 'box',
       graded: false,
-      apply: (home) => homeInBox(home, item, { heart: kit, dial }, input),
+      apply: (home) => homeInBox(home, item, { heart: heartOf(kit), dial }, input),
     };
   });
 }

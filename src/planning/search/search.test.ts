@@ -60,6 +60,7 @@ describe('other places of a heater', () => {
 
 describe('kits read off lines', () => {
   it('agree with the home solved as it stands, where the heater is strong enough and where it is not', () => {
+    let turns = 0;
     for (const { index, arrangement, surfaces } of solved.slice(0, 3)) {
       const state = prepared.search.states[index]!;
       for (const powerW of [arrangement.mostW, arrangement.mostW * 0.5]) {
@@ -91,6 +92,13 @@ describe('kits read off lines', () => {
             near(ours.winterNight.places[place], direct.winterNight.places[place], 0.33);
             near(ours.midDay.places[place], direct.midDay.places[place], 0.33);
           }
+          // where the heater comes off its stop, by both ways
+          for (const turn of ['turnDay', 'turnNight'] as const) {
+            const [a, d] = [ours[turn], direct[turn]];
+            if (!a || !d) continue;
+            turns++;
+            near(a.places['hottest-reachable'], d.places['hottest-reachable'], 0.33);
+          }
           // The plan takes all heaters flat out to say whether the dial can be trimmed, a kit only the day heater.
           if (ours.trimmedDialC !== null) near(ours.trimmedDialC, direct.trimmedDialC, 0.33);
           // A heater below three quarters of what is needed misses the basking surface by kelvins, whatever the air.
@@ -100,6 +108,7 @@ describe('kits read off lines', () => {
         });
       }
     }
+    expect(turns).toBeGreaterThan(3);
   });
 
   it('hold and fail exactly as the verdicts of the plan say', () => {

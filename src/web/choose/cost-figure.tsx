@@ -90,8 +90,42 @@ export function CostFigure({ choices, chosen, currency, width }: CostFigureProps
             ))}
           </tbody>
         </table>
+        <SpentTable choices={choices} money={money} />
       </details>
     </figure>
+  );
+}
+
+/** The lines of the picture: what each kit has cost by the end of each year. */
+function SpentTable({ choices, money }: Pick<CostFigureProps, 'choices'> & { readonly money: (v: number) => string }) {
+  const { t, fromFacts } = useSheet();
+  const years = choices[0]?.cost.byYear.map((y) => y.year) ?? [];
+  return (
+    <div className="sort-scroll">
+      <table>
+        <caption>{t('cost.byYear')}</caption>
+        <thead>
+          <tr>
+            <th scope="col">{t('cost.year')}</th>
+            {[0, ...years].map((year) => (
+              <th key={year} scope="col">
+                {year}
+              </th>
+            ))}
+          </tr>
+        </thead>
+        <tbody>
+          {choices.map((choice) => (
+            <tr key={choice.id}>
+              <th scope="row">{kitNameText(choice.heart, t, fromFacts)}</th>
+              {spent(choice).map(([year, sum]) => (
+                <td key={year}>{money(sum)}</td>
+              ))}
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </div>
   );
 }
 

@@ -3,6 +3,7 @@ import type { HelpStep } from '../../planning/search/help-changes.ts';
 import type { HelpingChange } from '../../planning/search/what-helps.ts';
 import { VerdictMark } from '../controls/verdict-mark.tsx';
 import { useSheet } from '../settings/settings-context.tsx';
+import { kitNameText } from './kit-name.ts';
 import { moneyFor } from './money.ts';
 import { SortableTable } from './sortable-table.tsx';
 
@@ -16,7 +17,8 @@ export function HelpsList({
   readonly helps: readonly HelpingChange[];
   readonly currency: string;
 }) {
-  const { t, measure } = useSheet();
+  const sheet = useSheet();
+  const { t, measure } = sheet;
   const money = moneyFor(measure, currency);
   return (
     <section className="sheet-part" aria-labelledby="helps-title">
@@ -31,8 +33,8 @@ export function HelpsList({
           {
             key: 'change',
             head: t('kits.helpChange'),
-            value: (help) => JSON.stringify(help.steps),
-            cell: (help) => <Steps steps={help.steps} />,
+            value: (help) => stepsText(help.steps, sheet),
+            cell: (help) => stepsText(help.steps, sheet),
           },
           {
             key: 'order',
@@ -60,14 +62,14 @@ export function HelpsList({
   );
 }
 
-function Steps({ steps }: { readonly steps: readonly HelpStep[] }) {
-  const { t, measure, fromFacts } = useSheet();
+/** What is done, in words. */
+function stepsText(steps: readonly HelpStep[], { t, measure, fromFacts }: ReturnType<typeof useSheet>): string {
   const blanksOf = (step: HelpStep): Record<string, string> => {
     switch (step.id) {
       case 'box':
         return { name: fromFacts(step.name) };
       case 'box-and-kit':
-        return { name: fromFacts(step.name), kit: fromFacts(step.kit) };
+        return { name: fromFacts(step.name), kit: kitNameText(step.heart, t, fromFacts) };
       case 'damp-floor':
         return { share: measure.text('percent', step.shareFrac * 100, 0) };
       case 'warmer-winter':

@@ -62,6 +62,7 @@ export function StagesPart({ run, width }: StagesPartProps) {
           fromZero
           wholeX
         />
+        <GrowthTable growth={growth} />
         <p className="aside">
           {growth.maturityRead
             ? t('stages.growthRead', { years: measure.number(growth.maturityYears, 1) })
@@ -79,6 +80,43 @@ export function StagesPart({ run, width }: StagesPartProps) {
       )}
       {roads.pricesInvented && <p className="aside">{t('choose.invented')}</p>}
     </>
+  );
+}
+
+/** The curve year by year. */
+function GrowthTable({ growth }: { readonly growth: NonNullable<StageRoads['growth']> }) {
+  const { t, measure } = useSheet();
+  const whole = growth.years.flatMap((year, i) => {
+    const lengthM = growth.lengthM[i];
+    return year % 1 === 0 && lengthM ? [{ year, lengthM }] : [];
+  });
+  return (
+    <details className="table-behind">
+      <summary>{t('table.behind')}</summary>
+      <table>
+        <caption>{t('stages.length')}</caption>
+        <thead>
+          <tr>
+            <th scope="col">{t('cost.year')}</th>
+            {(['slow', 'middle', 'quick'] as const).map((how) => (
+              <th key={how} scope="col">
+                {t(`stages.${how}`)}
+              </th>
+            ))}
+          </tr>
+        </thead>
+        <tbody>
+          {whole.map(({ year, lengthM }) => (
+            <tr key={year}>
+              <th scope="row">{year}</th>
+              {(['low', 'median', 'high'] as const).map((how) => (
+                <td key={how}>{measure.text('length', lengthM[how])}</td>
+              ))}
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </details>
   );
 }
 

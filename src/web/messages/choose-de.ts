@@ -129,6 +129,7 @@ export const chooseDe: Readonly<Record<keyof typeof chooseEn, string>> = {
   'cost.x': 'Jahre',
   'cost.y': 'bisher ausgegeben',
   'cost.year': 'Jahr',
+  'cost.byYear': 'Ausgegeben bis zum Ende jedes Jahres; Jahr 0 ist der Kauf jetzt',
   'cost.replaced': 'Ersetzt',
 
   'faults.title': '{name}: {what} nach {hours}',
@@ -195,6 +196,9 @@ export const chooseDe: Readonly<Record<keyof typeof chooseEn, string>> = {
     'Die Länge des Tieres über die Jahre mit ihrem Zweifel, und bis zu welcher Länge jeder Behälter reicht.',
   'stages.length': 'Länge des Tieres',
   'stages.fast': 'schnelles und langsames Wachstum',
+  'stages.slow': 'langsam',
+  'stages.middle': 'wahrscheinlich',
+  'stages.quick': 'schnell',
   'stages.serves': '{box}',
   'stages.stepwise': 'Behälter für Behälter',
   'stages.atOnce': 'Der große Behälter sofort',

@@ -125,6 +125,7 @@ export const chooseEn = {
   'cost.x': 'years',
   'cost.y': 'spent so far',
   'cost.year': 'Year',
+  'cost.byYear': 'Spent by the end of each year; year 0 is what is bought now',
   'cost.replaced': 'Replaced',
 
   'faults.title': '{name}: {what} after {hours}',
@@ -190,6 +191,9 @@ export const chooseEn = {
     'The length of the animal over the years with its doubt, and the length up to which each box serves.',
   'stages.length': 'length of the animal',
   'stages.fast': 'fast and slow growth',
+  'stages.slow': 'slow',
+  'stages.middle': 'likely',
+  'stages.quick': 'fast',
   'stages.serves': '{box}',
   'stages.stepwise': 'Box by box',
   'stages.atOnce': 'The adult box at once',

@@ -32,16 +32,12 @@ const look = async (name: string) => {
   expect(await unreadPictures(page), name).toEqual([]);
 };
 
+/** What a list says in one of its columns, without the head that a phone shows beside it. */
 const cellsOf = (table: Locator, column: number) =>
   table
     .locator('tbody tr')
     .evaluateAll(
-      (rows, at) =>
-        rows.map(
-          (row) =>
-            (row.children[at] as HTMLElement).querySelector('div')?.innerText ??
-            (row.children[at] as HTMLElement).innerText,
-        ),
+      (rows, at) => rows.map((row) => (row.children[at]?.querySelector('div') ?? row.children[at])?.textContent ?? ''),
       column,
     );
 const figureOf = (text: string) => Number(/-?\d+(?:\.\d+)?/.exec(text.replace(/[,\u202f\u00a0]/g, ''))?.[0]);
@@ -63,7 +59,7 @@ const sortsByKeyboard = async () => {
       const button = head.getByRole('button');
       if (c === 0) await button.focus();
       else await page.keyboard.press('Tab');
-      const where = `${await table.locator('caption').innerText()}: ${await button.innerText()}`;
+      const where = `${await table.locator('caption').textContent()}: ${await button.textContent()}`;
       expect(await button.evaluate((one) => one === document.activeElement), where).toBe(true);
       const before = await head.getAttribute('aria-sort');
       await page.keyboard.press('Enter');

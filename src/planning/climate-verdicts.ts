@@ -325,7 +325,7 @@ function reachable(climate: ClimateNeeds, members: readonly JudgedMember[]): Jud
   const { alarm, target } = climate.reachableMaxC;
   const hottest = (...moments: readonly JudgedMoment[]) =>
     Math.max(...moments.map((m) => m.places['hottest-reachable']!));
-  const atEnds = members.map((m) => hottest(m.winterDay, m.untrimmedDay, m.winterNight, m.summerDay));
+  const atEnds = members.map((m) => hottest(m.winterDay, m.untrimmedDay, m.winterNight, m.summerDay, m.summerNight));
   const judged = members.map((m, i) => Math.max(atEnds[i]!, hottest(m.midDay, m.midNight)));
   const turns = members.map((m) => [m.turnDay, m.turnNight].filter((turn) => turn !== null));
   const values = judged.map((v, i) => Math.max(v, ...turns[i]!.map(reach)));

@@ -20,6 +20,7 @@ export interface JudgedMember {
   readonly winterNight: JudgedMoment;
   readonly winterDay: JudgedMoment;
   readonly summerDay: JudgedMoment;
+  readonly summerNight: JudgedMoment;
   readonly midDay: JudgedMoment;
   readonly midNight: JudgedMoment;
   /** Where the heater comes off its stop between the cold and the hot; null where it does not. */

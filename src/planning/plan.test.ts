@@ -125,7 +125,7 @@ describe('a wooden vivarium with a trimmed pulse thermostat', { timeout: 60_000 
     const home: Enclosure = {
       ...pvc,
       heaters: pvc.heaters.map((h) => ({ ...h, powerW: Math.round(h.powerW * 1.49), depthM: 0.58 })),
-      room: { winter: { ...w, lowC: 3, highC: 4 }, summer: { ...s, lowC: 22, highC: 26.5 } },
+      room: { winter: { ...w, lowC: 10, highC: 11 }, summer: { ...s, lowC: 22, highC: 26.5 } },
     };
     const climate = climateNeeds(facts.species[home.animal!.speciesId]!, home.animal!.stage);
     if (!climate.ok) throw new Error('climate facts missing');

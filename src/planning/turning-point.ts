@@ -13,7 +13,7 @@ export interface SeasonPoint {
 export const flatOutFrac = 0.999;
 /** Near enough to the stop, and most steps towards it; our choice: a step more moved no surface by a tenth of a kelvin. */
 const nearFrac = 0.985;
-const mostSteps = 3;
+const mostSteps = 4;
 /** No step lands closer to a known end than this share of the span. */
 const edgeFrac = 0.06;
 
@@ -30,7 +30,8 @@ export function turningPoints<P extends SeasonPoint>(
   while (tried.length < mostSteps && above.dutyFrac < nearFrac) {
     const now = solve(guess(below, above, beyond));
     tried.push(now);
-    if (flat(now)) below = now;
+    // the line came out short, so it is not to be trusted further
+    if (flat(now)) [below, beyond] = [now, null];
     else [above, beyond] = [now, above];
   }
   return tried;

@@ -28,6 +28,7 @@ export interface KitPowers {
   readonly dayW: number;
   readonly nightW: number;
   readonly summerW: number;
+  readonly summerNightW: number;
   readonly midW: number;
   readonly midNightW: number;
   readonly dialC: number;
@@ -68,9 +69,10 @@ export function kitPowers(surface: MemberSurface, b: Behaviour): KitPowers {
   const setC = b.twoHeaters || !reaches ? b.setNightC : Math.min(b.setNightC, dialC);
   const nightW = heldPowerW(surface.night, setC, b.nightBandK, nightRatedW);
   const summerW = Math.min(surface.summer.highW, ratedW);
+  const summerNightW = heldPowerW(surface.summerNight, setC, b.nightBandK, nightRatedW);
   const midW = Math.min(surface.mid.highW, ratedW);
   const midNightW = heldPowerW(surface.midNight, setC, b.nightBandK, nightRatedW);
-  return { dayW, nightW, summerW, midW, midNightW, dialC, nightSetC: setC };
+  return { dayW, nightW, summerW, summerNightW, midW, midNightW, dialC, nightSetC: setC };
 }
 
 /** Whether this heater reaches the wanted basking surface, so that its dial can be trimmed by it. */
@@ -90,14 +92,15 @@ const reachOf = (turn: JudgedTurn | null): number => turn?.places['hottest-reach
 
 /** How far each need is from its limit, in the order of kitNeeds: held at 0 and above. Degrees, or points of humidity. */
 export function needMargins(surface: MemberSurface, b: Behaviour, climate: ClimateNeeds): number[] {
-  const { dayW, nightW, summerW, midW, midNightW, nightSetC } = kitPowers(surface, b);
-  const { day, night, summer, mid, midNight } = surface;
+  const { dayW, nightW, summerW, summerNightW, midW, midNightW, nightSetC } = kitPowers(surface, b);
+  const { day, night, summer, summerNight, mid, midNight } = surface;
   const basking = onLine(day, 'basking-surface', dayW);
   const turns = turnsOf(surface, b, climate, nightSetC);
   const hottest = Math.max(
     onLine(day, 'hottest-reachable', dayW),
     onLine(night, 'hottest-reachable', nightW),
     onLine(summer, 'hottest-reachable', summerW),
+    onLine(summerNight, 'hottest-reachable', summerNightW),
     onLine(mid, 'hottest-reachable', midW),
     onLine(midNight, 'hottest-reachable', midNightW),
     reachOf(turns.day),
@@ -146,6 +149,7 @@ export function judgedMember(surface: MemberSurface, b: Behaviour, climate: Clim
     winterDay,
     untrimmedDay: winterDay,
     summerDay: at(surface.summer, p.summerW, ratedW),
+    summerNight: at(surface.summerNight, p.summerNightW, b.nightPowerW * surface.heaterPower),
     midDay: at(surface.mid, p.midW, ratedW),
     midNight: at(surface.midNight, p.midNightW, b.nightPowerW * surface.heaterPower),
     turnDay: turns.day,

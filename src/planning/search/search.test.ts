@@ -60,7 +60,6 @@ describe('other places of a heater', () => {
 
 describe('kits read off lines', () => {
   it('agree with the home solved as it stands, where the heater is strong enough and where it is not', () => {
-    let turns = 0;
     for (const { index, arrangement, surfaces } of solved.slice(0, 3)) {
       const state = prepared.search.states[index]!;
       for (const powerW of [arrangement.mostW, arrangement.mostW * 0.5]) {
@@ -92,13 +91,6 @@ describe('kits read off lines', () => {
             near(ours.winterNight.places[place], direct.winterNight.places[place], 0.33);
             near(ours.midDay.places[place], direct.midDay.places[place], 0.33);
           }
-          // where the heater comes off its stop, by both ways
-          for (const turn of ['turnDay', 'turnNight'] as const) {
-            const [a, d] = [ours[turn], direct[turn]];
-            if (!a || !d) continue;
-            turns++;
-            near(a.places['hottest-reachable'], d.places['hottest-reachable'], 0.33);
-          }
           // The plan takes all heaters flat out to say whether the dial can be trimmed, a kit only the day heater.
           if (ours.trimmedDialC !== null) near(ours.trimmedDialC, direct.trimmedDialC, 0.33);
           // A heater below three quarters of what is needed misses the basking surface by kelvins, whatever the air.
@@ -108,8 +100,33 @@ describe('kits read off lines', () => {
         });
       }
     }
-    expect(turns).toBeGreaterThan(3);
   });
+
+  it('come off their stop on the day and in the night that the plan finds, and are as hot there', () => {
+    let turns = 0;
+    for (const { index, arrangement, surfaces } of solved.slice(0, 4)) {
+      if (arrangement.nightKind) continue;
+      // a tenth too weak for the winter day of the best estimate
+      const powerW = 0.9 * surfaces[0]!.day.highW;
+      const heaters = arrangement.enclosure.heaters.map((h) => ({ ...h, powerW }));
+      const geometry = boxGeometry({ ...arrangement.enclosure, heaters }, input.facts.materials);
+      const t = arrangement.enclosure.thermostats[0]!;
+      const bandK = meanBandK(t);
+      const b = { powerW, bandK, nightPowerW: powerW, nightBandK: bandK, setNightC: t.setNightC, twoHeaters: false };
+      surfaces.slice(0, 6).forEach((surface, m) => {
+        const ours = judgedMember(surface, b, input.climate);
+        const { moments } = prepared.search.states[index]!;
+        const direct = memberAnswer(modelFrom(geometry, parameters[m]!), moments, input.climate);
+        for (const when of ['turnDay', 'turnNight'] as const) {
+          const [a, d] = [ours[when], direct[when]];
+          if (!a || !d) continue;
+          turns++;
+          expect(Math.abs(a.places['hottest-reachable']! - d.places['hottest-reachable']!), when).toBeLessThan(0.33);
+        }
+      });
+    }
+    expect(turns).toBeGreaterThan(3);
+  }, 60_000);
 
   it('hold and fail exactly as the verdicts of the plan say', () => {
     for (const { index, arrangement, surfaces } of solved) {

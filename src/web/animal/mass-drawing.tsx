@@ -1,5 +1,6 @@
 // Every mass over time with the line of the loss alarm under the animal's own best; a table behind it.
 import { dayNumber } from '../../animal/calendar.ts';
+import { shownFromStored } from '../settings/measure.ts';
 import { useSheet } from '../settings/settings-context.tsx';
 import type { AnimalSheet } from './animal-api.ts';
 import { useSaying } from './say.ts';
@@ -7,7 +8,7 @@ import { useSaying } from './say.ts';
 const [width, height] = [320, 150];
 
 export function MassDrawing({ sheet }: { readonly sheet: AnimalSheet }) {
-  const { t, measure } = useSheet();
+  const { t, measure, settings } = useSheet();
   const say = useSaying();
   const { series, finding } = sheet.mass;
   const { check, index } = sheet.length;
@@ -51,7 +52,7 @@ export function MassDrawing({ sheet }: { readonly sheet: AnimalSheet }) {
           />
         ))}
         <text x="30" y={y(best) + 3} textAnchor="end" className="mass-word">
-          {Math.round(best)}
+          {measure.number(shownFromStored('mass', best, settings), settings.mass === 'oz' ? 1 : 0)}
         </text>
         <text x="34" y={height - 6} className="mass-word">
           {say.day(series[0]?.on)}

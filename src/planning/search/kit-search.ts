@@ -187,11 +187,25 @@ export function createKitSearch(setting: SearchSetting): KitSearch {
     const first = sure.sort((x, y) => compareKeys(x.key, y.key))[0];
     if (!first || first.key.verdict === 'fails') return { list: sure, open: null };
     const tried: Ranked[] = [];
-    const enough = () => tried.filter((r) => r.key.verdict === first.key.verdict).length >= wantedChoices - 1;
+    /** Certain to hold less well than the first; tried to the end only where too few others hold. */
+    const spare: ArrangementState[] = [];
+    const holdsLess = (s: ArrangementState) =>
+      first.key.verdict === 'holds' && bestOf(s, 'best').key.verdict !== 'holds';
+    const alike = (a: ArrangementState, b: ArrangementState) => a.arrangement.likeId === b.arrangement.likeId;
     const byFirst = looked().sort((x, y) => compareKeys(x.firstKey!, y.firstKey!));
     for (const s of byFirst) {
-      if (enough() || tried.length >= mostTried) break;
-      if ([first, ...tried].some((r) => r.state.arrangement.likeId === s.arrangement.likeId)) continue;
+      if (tried.length >= wantedChoices - 1 || tried.length + spare.length >= mostTried) break;
+      if ([first.state, ...tried.map((r) => r.state), ...spare].some((other) => alike(other, s))) continue;
+      if (holdsLess(s)) {
+        if (!certain(s) || bestOf(s, 'estimate').key.verdict !== 'fails') spare.push(s);
+        continue;
+      }
+      if (!certain(s)) return { list: [first, ...tried], open: s };
+      const found = bestOf(s, 'estimate');
+      if (found.key.verdict !== 'fails') tried.push(found);
+    }
+    for (const s of spare) {
+      if (tried.length >= wantedChoices - 1) break;
       if (!certain(s)) return { list: [first, ...tried], open: s };
       const found = bestOf(s, 'estimate');
       if (found.key.verdict !== 'fails') tried.push(found);

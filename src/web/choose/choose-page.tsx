@@ -1,6 +1,7 @@
 // Choose it, cost it, break it: kits for the home as planned, what can go wrong in it, and the boxes of the coming years.
 import './choose.css';
-import { useMemo, useState } from 'react';
+import { useCallback, useMemo, useState } from 'react';
+import type { KitChoice } from '../../planning/search/search-answer.ts';
 import { usualTariff, usualYears } from '../../planning/search/search-input.ts';
 import type { Fault } from '../../shared/fault.ts';
 import { useAsked } from '../animal/use-asked.ts';
@@ -63,6 +64,13 @@ export function ChoosePage() {
     ? (facts?.species.find((s) => s.id === animal.speciesId)?.climate[animal.stage] ?? null)
     : null;
   const plan = savedAs ? `/plan/${savedAs.id}` : '/plan';
+  const use = useCallback(
+    (choice: KitChoice) => {
+      changeEnclosure(() => choice.enclosure);
+      go(plan);
+    },
+    [changeEnclosure, plan],
+  );
   if (!enclosure) return null;
   return (
     <main className="choose" ref={ref}>
@@ -104,15 +112,7 @@ export function ChoosePage() {
         <Refused key={`${fault.code}${fault.field}`} fault={fault} />
       ))}
       {part === 'search' && (
-        <KitsPart
-          run={run}
-          width={width}
-          climate={climate}
-          onUse={(choice) => {
-            changeEnclosure(() => choice.enclosure);
-            go(plan);
-          }}
-        />
+        <KitsPart answer={run.answer} helps={run.helps} width={width} climate={climate} onUse={use} />
       )}
       <OwnValuesUsed used={run.used} />
       {part === 'faults' && <FaultsPart run={run} width={width} />}

@@ -141,6 +141,9 @@ let latest = 0;
 let helper: Helper | null = null;
 const store = surfaceStore();
 
+/** Progress is told in steps of this size: the page that shows it shares the processor with the search (our choice). */
+const toldStepFrac = 0.02;
+
 async function search(ask: ChooseAsk, run: number): Promise<void> {
   latest = run;
   const over = () => latest !== run;
@@ -154,12 +157,16 @@ async function search(ask: ChooseAsk, run: number): Promise<void> {
     },
   };
   const solvers = helper ? [helper.solverFor(input.value), own] : [own];
+  let toldFrac = 0;
   const answer = await driveSearch(input.value, solvers, {
     prepared,
     store,
     cancelled: over,
     onProgress: (p) => {
-      tell({ kind: 'progress', doneFrac: p.doneFrac }, run);
+      if (p.doneFrac >= toldFrac + toldStepFrac) {
+        toldFrac = p.doneFrac;
+        tell({ kind: 'progress', doneFrac: p.doneFrac }, run);
+      }
       if (p.answer) tell({ kind: 'answer', answer: p.answer }, run);
     },
   });

@@ -1,8 +1,9 @@
 // Kits in order: the picture and its table, the chosen one in full, its cost over the years, and why others fell out.
-import { useState } from 'react';
+import { memo, useState } from 'react';
 import type { ClimateNeeds } from '../../husbandry/climate.ts';
 import { further } from '../../planning/kit/heater-spot.ts';
 import type { KitChoice, SearchAnswer } from '../../planning/search/search-answer.ts';
+import type { HelpingChange } from '../../planning/search/what-helps.ts';
 import { VerdictMark } from '../controls/verdict-mark.tsx';
 import { fellOutText, noneTexts, refusalText, weakestTitle } from '../messages/kit-words.ts';
 import type { NeedSentence } from '../messages/need-words.ts';
@@ -15,20 +16,20 @@ import { kitNameText } from './kit-name.ts';
 import { moneyFor } from './money.ts';
 import { NeedLine } from './need-line.tsx';
 import { SortableTable, type SortColumn } from './sortable-table.tsx';
-import type { ChooseRun } from './use-choose.ts';
 
 interface KitsPartProps {
-  readonly run: ChooseRun;
+  readonly answer: SearchAnswer | null;
+  readonly helps: readonly HelpingChange[] | null;
   readonly width: number;
   readonly climate: ClimateNeeds | null;
   readonly onUse: (choice: KitChoice) => void;
 }
 
-export function KitsPart({ run, width, climate, onUse }: KitsPartProps) {
+/** Drawn anew only when the answer is another one, not with every step of the progress. */
+export const KitsPart = memo(function KitsPart({ answer, helps, width, climate, onUse }: KitsPartProps) {
   const sheet = useSheet();
   const { t, measure, fromFacts } = sheet;
   const [picked, setPicked] = useState<string | null>(null);
-  const { answer } = run;
   if (!answer) return null;
   const money = moneyFor(measure, answer.currency);
   const chosen = answer.choices.find((c) => c.id === picked) ?? answer.choices[0] ?? null;
@@ -104,13 +105,13 @@ export function KitsPart({ run, width, climate, onUse }: KitsPartProps) {
           </>
         )}
       </figure>
-      {run.helps && run.helps.length > 0 && <HelpsList helps={run.helps} currency={answer.currency} />}
+      {helps && helps.length > 0 && <HelpsList helps={helps} currency={answer.currency} />}
       {chosen && <KitDetail choice={chosen} currency={answer.currency} climate={climate} onUse={() => onUse(chosen)} />}
       {chosen && <CostFigure choices={answer.choices} chosen={chosen} currency={answer.currency} width={width} />}
       <Others answer={answer} />
     </>
   );
-}
+});
 
 function titleOf(
   answer: SearchAnswer,

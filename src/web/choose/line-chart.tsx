@@ -130,7 +130,7 @@ export function LineChart(props: LineChartProps) {
         {lines.map(
           (line) => line.band && <path key={line.id} className={`chart-band chart-${line.tone}`} d={band(line)} />,
         )}
-        {levels.map((level, i) => (
+        {levels.map((level) => (
           <g key={level.label} className={`chart-level chart-${level.tone}`}>
             <path
               d={path([
@@ -138,9 +138,6 @@ export function LineChart(props: LineChartProps) {
                 [x1, level.at],
               ])}
             />
-            <text x={width - edge.right - 2} y={at(x1, level.at)[1] + (under[i] ? 14 : -4)} textAnchor="end">
-              {level.label}
-            </text>
           </g>
         ))}
         {lines.map((line) => (
@@ -150,6 +147,17 @@ export function LineChart(props: LineChartProps) {
             strokeDasharray={line.dash}
             d={path(line.points)}
           />
+        ))}
+        {levels.map((level, i) => (
+          <text
+            key={level.label}
+            className="chart-level-name"
+            x={width - edge.right - 2}
+            y={at(x1, level.at)[1] + (under[i] ? 14 : -4)}
+            textAnchor="end"
+          >
+            {level.label}
+          </text>
         ))}
         {marks.map((mark) => {
           const [cx, cy] = at(mark.x, mark.y);

@@ -157,7 +157,10 @@ function RoadTable({ title, road, currency, id }: RoadTableProps) {
             value: (s) => fromFacts(s.box.name),
             cell: (s) => (
               <>
-                {fromFacts(s.box.name)} <VerdictMark verdict={s.verdict} />
+                {fromFacts(s.box.name)}
+                <span className="stage-verdict">
+                  <VerdictMark verdict={s.verdict} />
+                </span>
               </>
             ),
           },

@@ -34,7 +34,7 @@ export function StagesPart({ run, width }: StagesPartProps) {
   return (
     <>
       <figure className="figure">
-        <figcaption className="figure-title choose-figure-title" id="stages-title">
+        <figcaption className="figure-title" id="stages-title">
           {title}
         </figcaption>
         <LineChart

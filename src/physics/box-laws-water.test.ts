@@ -33,7 +33,7 @@ describe('water in any box', { timeout: 120_000 * soak }, () => {
         const sprayedKg = misting.waterGPerDay / 1000;
         if (alone) expect(tally.waterInKg + end.moisture.filmKg).toBeCloseTo(sprayedKg, 9);
       }),
-      runs(12),
+      runs(40),
     );
     expect(driedUp).toBeGreaterThan(0);
   });

@@ -62,10 +62,10 @@ const Question = memo(function Question({ id, facts }: QuestionProps) {
 export function EnquiryPage({ onPlan }: { readonly onPlan: () => void }) {
   const { t } = useSheet();
   const { startAfresh } = useDocumentActions();
-  useReadySearch();
   const facts = useFacts();
   const phone = useMedia('(max-width: 599px)');
   const open = useDocumentPart(({ document }) => firstOpenQuestion(document));
+  useReadySearch(open === null);
   const started = useDocumentPart(isStarted);
   const [at, setAt] = useState(() => (open ? questionIds.indexOf(open) : questionIds.length - 1));
   const sheet = useRef<HTMLDivElement>(null);

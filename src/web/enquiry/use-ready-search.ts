@@ -1,24 +1,25 @@
-// While somebody answers the questions, the workers that will look for kits are loaded and get ready, so that the first
-// search is not the slow one. Not before the page has been quiet for a while, and not where the browser asks to save.
+// Once every question is answered, the workers that will look for kits are loaded and get ready, so that the first search is not the
+// slow one. Not while questions are being answered, which loading them would hold up by some tens of milliseconds on a
+// slow tablet, not before the page has been quiet for a while, and not where the browser asks to save.
 import { useEffect } from 'react';
 import { leaveSearchWorkers, readySearchWorkers } from '../choose/choose-workers.ts';
 import { saves } from '../choose/saves.ts';
 
-/** The sheet has been open for this long [ms]: nobody is through with eight questions by then (our choice). */
-const openMs = 4000;
+/** Everything has been answered for this long [ms] (our choice). */
+const answeredMs = 4000;
 
-export function useReadySearch(): void {
+export function useReadySearch(answered: boolean): void {
   useEffect(() => {
-    if (saves()) return;
+    if (!answered || saves()) return;
     let idle = 0;
     const timer = setTimeout(() => {
       if (!('requestIdleCallback' in window)) return readySearchWorkers();
       idle = window.requestIdleCallback(() => readySearchWorkers());
-    }, openMs);
+    }, answeredMs);
     return () => {
       clearTimeout(timer);
       if (idle) window.cancelIdleCallback(idle);
       leaveSearchWorkers();
     };
-  }, []);
+  }, [answered]);
 }

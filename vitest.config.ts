@@ -8,6 +8,12 @@ const database = [
   'scripts/load/*.test.ts',
   'scripts/survive/*.test.ts',
 ];
+/** Journeys that read every sheet of a full shop, once more for each language, size and state. They run apart from the others
+ *  (`npm run test:sheets`), so that `npm test` stays short; WARMSTEAD_JOURNEYS says which are wanted, all of them unless said. */
+const everySheet = ['every-sheet', 'every-state', 'by-keyboard', 'german-desk', 'third-language', 'on-paper'].map(
+  (name) => `e2e/${name}.e2e.ts`,
+);
+const journeys = process.env.WARMSTEAD_JOURNEYS;
 /** Each file has its own program, port and database, so that every core may have one. Of itself the runner leaves one free. */
 const maxWorkers = '100%';
 const engine = ['./src/records/testing/engine-for-tests.ts'];
@@ -38,7 +44,8 @@ export default defineConfig({
         test: {
           name: 'e2e',
           maxWorkers,
-          include: ['e2e/**/*.e2e.ts'],
+          include: journeys === 'sheets' ? everySheet : ['e2e/**/*.e2e.ts'],
+          exclude: journeys === 'work' ? everySheet : [],
           globalSetup: engine,
           testTimeout: 120_000,
           hookTimeout: 120_000,

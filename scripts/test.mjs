@@ -1,7 +1,8 @@
 // What this does: runs every check and every test and ends with one line "N passed, N failed".
 // Why one script: a step that fails must not hide what the later ones would have found.
-// Usage: node scripts/test.mjs [all | unit | records | e2e | server]      exit code 1 = something failed. "server" is what
-// rests on a database, with the journeys that write most to it, on a PostgreSQL of the system's own.
+// Usage: node scripts/test.mjs [all | unit | records | e2e | sheets | server]      exit code 1 = something failed. "server" is what
+// rests on a database, with the journeys that write most to it, on a PostgreSQL of the system's own. "sheets" are the journeys
+// that read every sheet, which "all" leaves to them.
 import { spawn } from 'node:child_process';
 import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
@@ -20,6 +21,7 @@ const projectsOf = {
   unit: ['unit', 'records'],
   records: ['records'],
   e2e: ['e2e'],
+  sheets: ['e2e'],
   server: ['records', 'e2e'],
 };
 const journeysOnServer = ['release', 'animal-day', 'aftercare', 'accounts', 'proof', 'several-processes'];
@@ -29,6 +31,8 @@ const what = process.argv[2] ?? 'all';
 if (!(what in projectsOf)) throw new Error(`"${what}" is none of ${Object.keys(projectsOf).join(', ')}`);
 const total = { passed: 0, failed: 0, skipped: 0 };
 const failures = [];
+if (what === 'all') process.env.WARMSTEAD_JOURNEYS = 'work';
+if (what === 'sheets') process.env.WARMSTEAD_JOURNEYS = 'sheets';
 if (what === 'all') for (const check of checks) await runCheck(check);
 if (what === 'server') process.env.WARMSTEAD_TEST_ENGINE = 'server';
 await runTests(projectsOf[what], filesOf[what] ?? []);

@@ -9,6 +9,7 @@ import { root } from './prepare-run.mjs';
 const tsx = join(root, 'node_modules', 'tsx', 'dist', 'cli.mjs');
 const steps = [
   { name: 'npm test', args: [join(root, 'scripts', 'test.mjs'), 'all'] },
+  { name: 'npm run test:sheets', args: [join(root, 'scripts', 'test.mjs'), 'sheets'] },
   { name: 'npm run check', args: [tsx, join(root, 'checks', 'run.ts')] },
   { name: 'npm run data', args: [tsx, join(root, 'scripts', 'check-data.ts')] },
   { name: 'npm run bench', args: [tsx, join(root, 'bench', 'run.ts')] },

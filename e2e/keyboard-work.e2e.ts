@@ -123,6 +123,7 @@ describeInBrowser('work by keyboard alone', () => {
     await keys.type('31.5');
     await page.reload();
     await heading('Not judged yet');
+    await page.waitForLoadState('networkidle');
     expect(await standsIn(/^Basking surface/)).toBe('31.5');
     await keys.press('Tab');
     await keys.to(/^Choose a logger file$/);

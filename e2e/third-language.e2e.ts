@@ -9,6 +9,7 @@ import { afterAll, beforeAll, expect, it } from 'vitest';
 import { unbracketed, writeBracketed } from '../scripts/languages/bracketed.ts';
 import { everyText } from '../scripts/languages/every-text.ts';
 import { describeInBrowser, launchBrowser } from './support/browser.ts';
+import { type DeskIds, deskPaths } from './support/desk-paths.ts';
 import { type RunningProgram, startProgram } from './support/program.ts';
 import { textsOf } from './support/texts.ts';
 
@@ -28,12 +29,12 @@ let may: RegExp;
 const folder = mkdtempSync(join(tmpdir(), 'third-language-'));
 let program: RunningProgram;
 let browser: Browser;
-let ids: Readonly<Record<'enquiry' | 'animal' | 'placement' | 'released' | 'keeper', string>>;
+let ids: DeskIds;
 
 const read = async (path: string): Promise<Record<string, { id: string }[]>> =>
   (await (await fetch(`${program.url}${path}`)).json()) as never;
 
-async function findIds(): Promise<typeof ids> {
+async function findIds(): Promise<DeskIds> {
   const { enquiries } = await read('/api/enquiries');
   const { animals } = await read('/api/animals');
   const { placements } = await read('/api/placements');
@@ -102,34 +103,8 @@ describeInBrowser('the desk in a language of one file', () => {
   });
 
   it('says nothing else on its sheets', async () => {
-    const paths = [
-      '/',
-      `/plan/${ids.enquiry}`,
-      `/proof/${ids.enquiry}`,
-      '/animals',
-      `/animals/${ids.animal}`,
-      `/animals/${ids.animal}/look-over`,
-      '/round',
-      '/register',
-      '/call',
-      '/species',
-      '/species/corn',
-      '/space/corn',
-      '/shelf',
-      '/placements',
-      `/placement/${ids.placement}`,
-      `/placement/${ids.released}`,
-      '/today',
-      `/aftercare/${ids.released}`,
-      '/own-figures',
-      '/instruments',
-      '/lists',
-      `/k/${ids.keeper}`,
-      '/people',
-      '/account',
-    ];
     const left: Record<string, string[]> = {};
-    for (const path of paths) {
+    for (const path of deskPaths(ids)) {
       const found = await leftOn(path);
       if (found.length > 0) left[path] = found;
     }

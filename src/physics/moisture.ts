@@ -144,7 +144,7 @@ const givenKgPerS = (e: Exchange, ratio: Float64Array): number => e.fixedKgPerS 
 const filmKgPerS = ({ wet, ratio }: SettledWater): number =>
   wet.reduce((sum, e) => (e.kind === 'film' ? sum + givenKgPerS(e, ratio) : sum), 0);
 
-/** Rounds in which the last of a film is met to far below a microgram; most take three. */
+/** Rounds at most in which the last of a film is met to far below a microgram; our choice. */
 const lastRounds = 12;
 const lastRelative = 1e-12;
 

@@ -150,12 +150,10 @@ describeInBrowser('work by keyboard alone', () => {
     await page.goto(`${program.url}/animals/${animalId}`);
     await keys.enter(/^Open a placement/);
     await heading('Placements');
-    await keys.to(/^Enquiry/);
-    await keys.type('Flat');
+    await keys.choose(/^Enquiry/, 'Flat');
     await keys.enter(/^Open the placement$/);
     await heading('Juniper and its home');
-    await keys.to(/^Place/, '#requirement-home-place');
-    await keys.type('Eng');
+    await keys.choose(/^Place/, 'Eng', '#requirement-home-place');
     await page.reload();
     await heading('Juniper and its home');
     expect(await page.locator('#requirement-home-place select').inputValue()).toBe('england');

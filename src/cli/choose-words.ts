@@ -95,10 +95,12 @@ const en = {
     'too-damp': 'air too damp',
   } satisfies Record<HarmKind, string>,
   harmless: (hours: number) => `crosses no line within ${hours} hours`,
-  after: (what: string, hours: string, share: string) => `${what} after ${hours} (${share} of the versions)`,
+  when: (hours: string) => `after ${hours}`,
+  onceIt: 'at once',
+  after: (what: string, when: string, share: string) => `${what} ${when} (${share} of the versions)`,
   shows: (basking: string, cool: string, probe: string) =>
     `at worst: basking ${basking}, cool end ${cool}, thermostat shows ${probe}`,
-  alarm: (instrument: string, reading: string, hours: string) => `told by: ${instrument} at ${reading}, after ${hours}`,
+  alarm: (instrument: string, reading: string, when: string) => `told by: ${instrument} at ${reading}, ${when}`,
   noAlarm: 'no thermometer would have told in time',
   instruments: {
     'cool-end thermometer': 'the thermometer at the cool end',
@@ -110,8 +112,8 @@ const en = {
   delays: (hours: string, worst: string) => `does not stop it (${hours}, at worst ${worst})`,
   skipped: 'Not on this plan',
   cut: 'Power cut on the coldest night',
-  cutHours: (hours: string, room: string) =>
-    `The warmest place is below what the animal needs after ${hours} in a room of ${room}.`,
+  cutHours: (when: string, room: string) =>
+    `The warmest place is below what the animal needs ${when} in a room of ${room}.`,
   cutNever: 'The warmest place stays within what the animal needs for a day.',
   cutFoam: (hours: string) => `With foam round the box: ${hours}.`,
   stages: 'Boxes as the animal grows',
@@ -229,10 +231,12 @@ const de: ChooseWords = {
     'too-damp': 'zu feuchte Luft',
   },
   harmless: (hours) => `überschreitet in ${hours} Stunden keine Grenze`,
-  after: (what, hours, share) => `${what} nach ${hours} (${share} der Varianten)`,
+  when: (hours) => `nach ${hours}`,
+  onceIt: 'sofort',
+  after: (what, when, share) => `${what} ${when} (${share} der Varianten)`,
   shows: (basking, cool, probe) =>
     `am schlimmsten: Sonnenplatz ${basking}, kühles Ende ${cool}, der Thermostat zeigt ${probe}`,
-  alarm: (instrument, reading, hours) => `gemeldet von: ${instrument} bei ${reading}, nach ${hours}`,
+  alarm: (instrument, reading, when) => `gemeldet von: ${instrument} bei ${reading}, ${when}`,
   noAlarm: 'kein Thermometer hätte es rechtzeitig gemeldet',
   instruments: {
     'cool-end thermometer': 'dem Thermometer am kühlen Ende',
@@ -244,7 +248,7 @@ const de: ChooseWords = {
   delays: (hours, worst) => `hält es nicht auf (${hours}, schlimmstenfalls ${worst})`,
   skipped: 'Trifft diesen Plan nicht',
   cut: 'Stromausfall in der kältesten Nacht',
-  cutHours: (hours, room) => `Der wärmste Platz liegt nach ${hours} unter dem Bedarf des Tieres, bei ${room} im Raum.`,
+  cutHours: (when, room) => `Der wärmste Platz liegt ${when} unter dem Bedarf des Tieres, bei ${room} im Raum.`,
   cutNever: 'Der wärmste Platz bleibt einen Tag lang im Bedarf des Tieres.',
   cutFoam: (hours) => `Mit Dämmung um den Behälter: ${hours}.`,
   stages: 'Behälter, während das Tier wächst',

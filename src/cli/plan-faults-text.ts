@@ -1,5 +1,5 @@
 // Rehearsed faults in words: worst first, with the hours, what the instruments would show, and which guard stops it.
-import type { FaultFinding, FaultRehearsal } from '../planning/faults/fault-answer.ts';
+import { atOnce, type FaultFinding, type FaultRehearsal } from '../planning/faults/fault-answer.ts';
 import type { Interval } from '../planning/plan-answer.ts';
 import { factSaid, saidIn } from './need-words.ts';
 import type { ChooseText } from './plan-search-text.ts';
@@ -38,11 +38,16 @@ function findingLines(f: FaultFinding, input: FaultText): string[] {
   const { paint, columns } = terminal;
   const indent = '      ';
   const hours = (i: Interval) => `${show.number(i.median, 1)} h (${show.number(i.low, 1)}–${show.number(i.high, 1)})`;
+  const when = (latestH: number, said: string) => (atOnce(latestH) ? words.onceIt : words.when(said));
   const reading = (value: number, unit: '°C' | '%') =>
     unit === '°C' ? show.temp(value) : `${show.number(value, 0)} %`;
   const first = f.first;
   const found = first?.hours
-    ? words.after(words.lines[first.line.kind], hours(first.hours), show.percent(first.shareFrac * 100))
+    ? words.after(
+        words.lines[first.line.kind],
+        when(first.hours.high, hours(first.hours)),
+        show.percent(first.shareFrac * 100),
+      )
     : words.harmless(f.hoursWatched);
   const worst = f.shows?.atWorst;
   const guards = f.guards.map((g) => {
@@ -67,7 +72,7 @@ function findingLines(f: FaultFinding, input: FaultText): string[] {
             ? words.alarm(
                 words.instruments[f.alarm.instrument] ?? f.alarm.instrument,
                 reading(f.alarm.atReading, f.alarm.unit),
-                words.h(show.number(f.alarm.afterH, 1)),
+                when(f.alarm.afterH, words.h(show.number(f.alarm.afterH, 1))),
               )
             : words.noAlarm,
           columns,
@@ -89,7 +94,11 @@ function cutLines({ rehearsal, show, terminal, words }: FaultText): string[] {
     ...wrapped(
       card.hoursToLine
         ? words.cutHours(
-            `${h(card.hoursToLine.median)} (${show.number(card.hoursToLine.low, 1)}–${show.number(card.hoursToLine.high, 1)})`,
+            atOnce(card.hoursToLine.high)
+              ? words.onceIt
+              : words.when(
+                  `${h(card.hoursToLine.median)} (${show.number(card.hoursToLine.low, 1)}–${show.number(card.hoursToLine.high, 1)})`,
+                ),
             show.temp(card.roomC),
           )
         : words.cutNever,

@@ -14,6 +14,9 @@ export interface Crossing {
   readonly hours: Interval | null;
 }
 
+/** Sooner than a tenth of an hour can say: the line is crossed as the fault begins. @param latestH  hours after it began */
+export const atOnce = (latestH: number): boolean => latestH < 0.05;
+
 export interface AlarmFinding {
   /** Which instrument would tell, at what reading, how long after the start; null when none would in time. */
   readonly instrument: 'cool-end thermometer' | 'basking thermometer' | 'warm-end thermometer' | 'hygrometer';

@@ -1,6 +1,6 @@
 // One fault as curves that run into the line that harms, the hours written where they cross, and the table behind.
 
-import type { FaultFinding } from '../../planning/faults/fault-answer.ts';
+import { atOnce, type FaultFinding } from '../../planning/faults/fault-answer.ts';
 import type { FaultRow } from '../../planning/faults/fault-run.ts';
 import type { HarmKind, HarmLine } from '../../planning/faults/harm-lines.ts';
 import { faultTitle } from '../messages/kit-words.ts';
@@ -69,7 +69,7 @@ export function FaultFigure({ finding, lines, width }: FaultFigureProps) {
       ? t('faults.title', {
           name: faultTitle(finding.case, measure).text,
           what: t(`faults.line.${first.line.kind}`),
-          hours: `${measure.number(hour, 1)} h`,
+          when: atOnce(hour) ? t('faults.atOnce') : t('faults.after', { hours: `${measure.number(hour, 1)} h` }),
         })
       : t('faults.titleCalm', { name: faultTitle(finding.case, measure).text, hours: `${finding.hoursWatched} h` });
   return (

@@ -1,6 +1,6 @@
 // What can go wrong, in a list that is sorted by any column, and the chosen fault in full; the card for a power cut.
 import { useState } from 'react';
-import type { FaultFinding, PowerCutCard } from '../../planning/faults/fault-answer.ts';
+import { atOnce, type FaultFinding, type PowerCutCard } from '../../planning/faults/fault-answer.ts';
 import { faultGuard, faultTitle } from '../messages/kit-words.ts';
 import { type NeedSentence, sentence } from '../messages/need-words.ts';
 import { useSheet } from '../settings/settings-context.tsx';
@@ -94,7 +94,7 @@ function HoursCell({ finding }: { readonly finding: FaultFinding }) {
   if (!first?.hours) return <>{t('faults.none')}</>;
   return (
     <>
-      {`${hoursText(first.hours, measure.number)} ${t(`faults.line.${first.line.kind}`)}`}
+      {`${atOnce(first.hours.high) ? t('faults.atOnce') : hoursText(first.hours, measure.number)} ${t(`faults.line.${first.line.kind}`)}`}
       <span className="kit-change">{t('faults.share', { share: measure.text('percent', first.shareFrac * 100) })}</span>
     </>
   );
@@ -119,7 +119,9 @@ function FaultDetail({ finding }: { readonly finding: FaultFinding }) {
               ? t('faults.alarmSay', {
                   instrument: t(`faults.instrument.${alarm.instrument}`),
                   reading: reading(alarm.atReading, alarm.unit),
-                  hours: `${measure.number(alarm.afterH, 1)} h`,
+                  when: atOnce(alarm.afterH)
+                    ? t('faults.atOnce')
+                    : t('faults.after', { hours: `${measure.number(alarm.afterH, 1)} h` }),
                 })
               : t('faults.alarmNone')}
           </dd>
@@ -155,7 +157,9 @@ function CutCard({ card }: { readonly card: PowerCutCard }) {
       <p>
         {card.hoursToLine
           ? t('faults.cutSay', {
-              hours: hoursText(card.hoursToLine, measure.number),
+              when: atOnce(card.hoursToLine.high)
+                ? t('faults.atOnce')
+                : t('faults.after', { hours: hoursText(card.hoursToLine, measure.number) }),
               room: measure.text('temperature', card.roomC),
             })
           : t('faults.cutNever')}{' '}

@@ -128,7 +128,9 @@ export const chooseEn = {
   'cost.byYear': 'Spent by the end of each year; year 0 is what is bought now',
   'cost.replaced': 'Replaced',
 
-  'faults.title': '{name}: {what} after {hours}',
+  'faults.title': '{name}: {what} {when}',
+  'faults.after': 'after {hours}',
+  'faults.atOnce': 'at once',
   'faults.titleCalm': '{name}: no line is crossed in {hours}',
   'faults.listTitle': 'What can go wrong, worst first',
   'faults.pictureSay':
@@ -142,7 +144,7 @@ export const chooseEn = {
   'faults.skipped': 'Cannot happen here',
   'faults.played': 'What was played',
   'faults.alarm': 'Told by',
-  'faults.alarmSay': '{instrument} at {reading}, after {hours}',
+  'faults.alarmSay': '{instrument} at {reading}, {when}',
   'faults.alarmNone': 'No thermometer would have told in time.',
   'faults.guards': 'What stops it',
   'faults.guardStops': 'stops it',
@@ -174,7 +176,7 @@ export const chooseEn = {
   'faults.likelihood.common': 'common',
   'faults.likelihoodNote': 'Harm and likelihood are common practice, not counted cases.',
   'faults.cut': 'Power cut on the coldest night',
-  'faults.cutSay': 'The warmest place is below what the animal needs after {hours}, room {room}.',
+  'faults.cutSay': 'The warmest place is below what the animal needs {when}, room {room}.',
   'faults.cutNever': 'The warmest place stays within what the animal needs for a day.',
   'faults.cutFoam': 'With foam round the box: {hours}.',
   'faults.cutAfter': 'After',

@@ -22,16 +22,21 @@ export const refusals = coded('kit', {
   noNightHeater: 'It gives light, and no heater for the night fits this box.',
   lacksParts: 'The shelf lacks a guard, a holder or a thermometer for it.',
   noNightThermostat: 'The shelf has no thermostat for the night heater.',
+  overloaded: 'The thermostat should not carry so many watts.',
   tooStrongNight: 'The night heater would be stronger than the lamp, and the basking site under it.',
 });
 
 export const ownRefusal = (say: Saying): RefusalSays => ({ why: english(say), needId: null, told: told(say) });
 
-export const needRefusal = (need: NeedVerdict): RefusalSays => ({
-  why: `${need.title}: ${withoutWatts(need.reasons[0] ?? '')}`,
-  needId: need.id,
-  told: need.told?.reasons[0] ?? null,
-});
+/** Loads of every size are one refusal, and a sentence of watts says nothing of them all. */
+export const needRefusal = (need: NeedVerdict): RefusalSays => {
+  const load = need.id.startsWith('load-');
+  return {
+    why: `${need.title}: ${load ? english(refusals.overloaded) : withoutWatts(need.reasons[0] ?? '')}`,
+    needId: need.id,
+    told: load ? told(refusals.overloaded) : (need.told?.reasons[0] ?? null),
+  };
+};
 
-/** The same sentence for heaters and loads of every size, so that refusals can be counted together. */
-export const withoutWatts = (text: string): string => text.replace(/\s*\(\d+ W\)/g, '').replace(/\d+ W/g, '… W');
+/** The same sentence for heaters of every size, so that refusals can be counted together. */
+export const withoutWatts = (text: string): string => text.replace(/\s*\(\d+ W\)/g, '');

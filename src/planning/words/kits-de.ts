@@ -10,6 +10,7 @@ export const germanKitSayings: Readonly<Record<string, string>> = {
   'kit.bodyLow': 'Das Terrarium ist zu niedrig für eine Lampe oder einen Strahler im Inneren.',
   'kit.noNightHeater': 'Gibt Licht, und keine Heizung für die Nacht passt in dieses Terrarium.',
   'kit.lacksParts': 'Dem Regal fehlt ein Schutzkorb, eine Fassung oder ein Thermometer dafür.',
+  'kit.overloaded': 'So viel Leistung soll der Thermostat nicht tragen.',
   'kit.noNightThermostat': 'Das Regal hat keinen Thermostat für den Nachtheizer.',
   'kit.tooStrongNight': 'Der Nachtheizer wäre stärker als die Lampe und ihr Sonnenplatz.',
   'fault.H1': 'Der Hauptheizer läuft am heißesten Tag rund um die Uhr mit voller Leistung.',

@@ -36,12 +36,14 @@ function Call({ facts }: { readonly facts: TriageFacts }) {
   const { all } = useSpecies();
   const { now: asked, change, forget } = useBegun('call', fresh);
   const [answer, setAnswer] = useState<TriageAnswer | null>(null);
+  /** Red flags hold for any snake; readings are judged only once it is said which one. */
   const speciesId = asked.speciesId || all[0]?.id || '';
   useEffect(() => {
     if (speciesId === '') return;
     let wanted = true;
     const { complaintId, flags, readings, answers, days } = asked;
-    const call = { complaintId, flags, readings, answers, days, lossPct: null };
+    const known = asked.speciesId === '' ? {} : readings;
+    const call = { complaintId, flags, readings: known, answers, days, lossPct: null };
     void takeCall({ animalId: null, speciesId, stage: null, call, note: '', keep: false }).then((found) => {
       if (wanted && found.ok) setAnswer(found.value);
     });
@@ -79,9 +81,10 @@ function Call({ facts }: { readonly facts: TriageFacts }) {
       <select
         id="call-species"
         className="select-plain"
-        value={speciesId}
+        value={asked.speciesId}
         onChange={(event) => change({ speciesId: event.target.value })}
       >
+        <option value="">{t('animal.choose')}</option>
         {all.map((one) => (
           <option key={one.id} value={one.id}>
             {one.commonName}
@@ -133,7 +136,7 @@ function Looking({ facts, asked, onChange }: LookingProps) {
           />
         </label>
         {look.map((key) =>
-          isMessageKey(`reading.${key}`) ? (
+          asked.speciesId !== '' && isMessageKey(`reading.${key}`) ? (
             <QuantityField
               key={key}
               label={t(`reading.${key}` as 'reading.rhPct')}
@@ -146,6 +149,9 @@ function Looking({ facts, asked, onChange }: LookingProps) {
           ) : null,
         )}
       </div>
+      {asked.speciesId === '' && look.some((key) => isMessageKey(`reading.${key}`)) && (
+        <p className="field-hint">{t('call.speciesFirst')}</p>
+      )}
       {facts.questions
         .filter((question) => look.includes(question.id))
         .map((question) => (

@@ -72,22 +72,32 @@ function HistoryLine({ row, replaced, animalId, onChanged }: HistoryLineProps) {
   const { now, change, forget } = useBegun(`withdraw-${row.id}`, { reason: '' });
   const { reason } = now;
   const words = useBodyWords();
+  const open = !replaced && row.body !== null && !asking && !amending;
   const withdraw = async () => {
     if (!(await withdrawEntry(animalId, row.id, reason)).ok) return;
     forget();
     onChanged();
   };
   return (
-    <li className={replaced ? 'history-replaced' : ''}>
-      <span>
-        {say.day(row.on)} · {t(`entry.${row.kind}`)} · {row.by}
-        {row.corrects && row.body && ` · ${t('sheet.correctedTo')} (${row.reason})`}
-      </span>
-      <span>{row.body === null ? t('sheet.withdrawn', { reason: row.reason }) : words(row.body)}</span>
-      {!replaced && row.body !== null && !asking && !amending && canAmend(row.kind) && (
-        <Button className="quiet-button" onPress={() => setAmending(true)}>
-          {t('sheet.amend')}
-        </Button>
+    <li className={replaced ? 'history-line history-replaced' : 'history-line'}>
+      <div>
+        <p className="history-when">
+          {say.day(row.on)} · {t(`entry.${row.kind}`)} · {row.by}
+          {row.corrects && row.body && ` · ${t('sheet.correctedTo')} (${row.reason})`}
+        </p>
+        <p>{row.body === null ? t('sheet.withdrawn', { reason: row.reason }) : words(row.body)}</p>
+      </div>
+      {open && (
+        <div className="history-doing">
+          {canAmend(row.kind) && (
+            <Button className="quiet-button" onPress={() => setAmending(true)}>
+              {t('sheet.amend')}
+            </Button>
+          )}
+          <Button className="quiet-button" onPress={() => setAsking(true)}>
+            {t('sheet.withdraw')}
+          </Button>
+        </div>
       )}
       {amending && (
         <AmendEntry
@@ -99,11 +109,6 @@ function HistoryLine({ row, replaced, animalId, onChanged }: HistoryLineProps) {
             onChanged();
           }}
         />
-      )}
-      {!replaced && row.body !== null && !asking && !amending && (
-        <Button className="quiet-button" onPress={() => setAsking(true)}>
-          {t('sheet.withdraw')}
-        </Button>
       )}
       {asking && (
         <TextField className="text-field" value={reason} onChange={(next) => change({ reason: next })}>

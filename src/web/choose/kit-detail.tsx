@@ -97,7 +97,9 @@ export function KitDetail({ choice, currency, climate, onUse }: KitDetailProps) 
           <thead>
             <tr>
               <th scope="col">{t('kits.part')}</th>
-              <th scope="col">{t('kits.for')}</th>
+              <th scope="col" className="text-cell">
+                {t('kits.for')}
+              </th>
               <th scope="col">{t('kits.count')}</th>
               <th scope="col">{t('kits.price')}</th>
             </tr>
@@ -106,7 +108,7 @@ export function KitDetail({ choice, currency, climate, onUse }: KitDetailProps) 
             {choice.parts.map((part, i) => (
               <tr key={`${part.itemId}-${String(i)}`}>
                 <th scope="row">{fromFacts(part.name)}</th>
-                <td>{t(`kits.role.${part.role}`)}</td>
+                <td className="text-cell">{t(`kits.role.${part.role}`)}</td>
                 <td>{measure.number(part.count, part.count % 1 === 0 ? 0 : 1)}</td>
                 <td>{part.owned ? t('kits.owned') : money(part.price)}</td>
               </tr>

@@ -329,6 +329,7 @@ export const animalDe: Readonly<Record<keyof typeof animalEn, string>> = {
   'call.complaint': 'Worum geht es?',
   'call.days': 'Seit wie vielen Tagen',
   'call.readings': 'Was zeigen die Messgeräte?',
+  'call.speciesFirst': 'Zuerst die Art wählen: Messwerte werden an ihrem Bedarf gemessen.',
   'call.questions': 'Fragen',
   'call.next.vet-now': 'Sofort zum Tierarzt',
   'call.next.vet-24h': 'Binnen eines Tages zum Tierarzt',

@@ -324,6 +324,7 @@ export const animalEn = {
   'call.complaint': 'What is it?',
   'call.days': 'For how many days',
   'call.readings': 'What do they read?',
+  'call.speciesFirst': 'Choose the species first: readings are judged by what it needs.',
   'call.questions': 'Ask',
   'call.next.vet-now': 'Vet now',
   'call.next.vet-24h': 'Vet within a day',

@@ -93,6 +93,8 @@ export const proofDe: Readonly<Record<keyof typeof proofEn, string>> = {
   'proof.instruments': 'Messgeräte',
   'proof.instrumentsSay':
     'Ein ungeprüftes Gerät kann um {unchecked} falsch liegen, ein geprüftes um {checked} (unsere Wahl).',
+  'proof.instrumentsNone':
+    'Noch keines. Jedem Thermometer einen Namen geben, wie er darauf steht, und es prüfen: Messwerte eines geprüften tragen weniger Zweifel.',
   'proof.instrumentName': 'Was darauf steht',
   'proof.instrumentAdd': 'Hinzufügen',
   'proof.instrumentChecked': 'geprüft, Berichtigung {offset}, fällig {day}',

@@ -91,6 +91,8 @@ export const proofEn = {
   'proof.liveAddress': 'It sends its readings to this address (shown once):',
   'proof.instruments': 'Instruments',
   'proof.instrumentsSay': 'An unchecked instrument may be off by {unchecked}; a checked one by {checked} (our choice).',
+  'proof.instrumentsNone':
+    'None yet. Give each thermometer the name written on it, then check it: readings of a checked one carry less doubt.',
   'proof.instrumentName': 'What is written on it',
   'proof.instrumentAdd': 'Add',
   'proof.instrumentChecked': 'checked, correction {offset}, due {day}',

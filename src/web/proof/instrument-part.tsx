@@ -39,6 +39,7 @@ export function InstrumentPart({ shown, onChange }: InstrumentPartProps) {
       <p className="field-hint">
         {t('proof.instrumentsSay', { unchecked: error('unchecked'), checked: error('checked') })}
       </p>
+      {shown.instruments.length === 0 && <p>{t('proof.instrumentsNone')}</p>}
       <ul className="proof-list">
         {shown.instruments.map((i) => (
           <li key={i.id}>

@@ -10,9 +10,15 @@ const database = [
 ];
 /** Journeys that read every sheet of a full shop, once more for each language, size and state. They run apart from the others
  *  (`npm run test:sheets`), so that `npm test` stays short; WARMSTEAD_JOURNEYS says which are wanted, all of them unless said. */
-const everySheet = ['every-sheet', 'every-state', 'by-keyboard', 'german-desk', 'third-language', 'on-paper'].map(
-  (name) => `e2e/${name}.e2e.ts`,
-);
+const everySheet = [
+  'every-sheet',
+  'every-state',
+  'by-keyboard',
+  'german-desk',
+  'third-language',
+  'on-paper',
+  'no-keys',
+].map((name) => `e2e/${name}.e2e.ts`);
 const journeys = process.env.WARMSTEAD_JOURNEYS;
 /** Each file has its own program, port and database, so that every core may have one. Of itself the runner leaves one free. */
 const maxWorkers = '100%';
@@ -49,6 +55,8 @@ export default defineConfig({
           globalSetup: engine,
           testTimeout: 120_000,
           hookTimeout: 120_000,
+          // What a person waits to see: a busy machine draws it later.
+          expect: { poll: { timeout: 30_000 } },
         },
       },
     ],

@@ -10,6 +10,7 @@ import { describeInBrowser, launchBrowser } from './support/browser.ts';
 import { checker } from './support/checker.ts';
 import { ownerPassword } from './support/owner.ts';
 import { type RunningProgram, startProgram } from './support/program.ts';
+import { sideways } from './support/sheets.ts';
 
 let program: RunningProgram;
 let records: Records;
@@ -29,8 +30,6 @@ async function shoot(name: string, page: Page): Promise<void> {
 }
 const findings = async (page: Page): Promise<readonly string[]> =>
   (await checker(page).analyze()).violations.map((v) => `${v.id}: ${v.nodes[0]?.html ?? ''}`);
-const sideways = async (page: Page) =>
-  await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
 
 async function byPassword(page: Page): Promise<void> {
   await page.getByLabel('Name', { exact: true }).fill('Test Owner');
@@ -91,7 +90,6 @@ describeInBrowser('getting in and staying in', () => {
     const context = await browser.newContext({ locale: 'en-GB' });
     await context.clearCookies();
     const page = await context.newPage();
-    page.setDefaultTimeout(10_000);
     const cdp = await context.newCDPSession(page);
     await cdp.send('WebAuthn.enable');
     const { authenticatorId } = await cdp.send('WebAuthn.addVirtualAuthenticator', {
@@ -142,7 +140,6 @@ describeInBrowser('getting in and staying in', () => {
   test('a session that ends while a form is half filled: asked over the sheet, then sent, nothing lost', async () => {
     const context = await browser.newContext({ locale: 'en-GB' });
     const page = await context.newPage();
-    page.setDefaultTimeout(10_000);
     await page.goto(`${program.url}/placement/${home.placementId}`);
     await page.getByText('In own words').first().click();
     await page.getByLabel(/^Reason in own words/).fill('They move house in spring');
@@ -173,7 +170,6 @@ describeInBrowser('getting in and staying in', () => {
             .where('placement_id', '=', home.placementId)
             .where('kind', '=', 'refused')
             .execute(),
-        { timeout: 15_000 },
       )
       .toMatchObject([{ body: { reason: 'other', text: 'They move house in spring' }, by: 'Test Owner' }]);
     expect(new URL(page.url()).pathname).toBe(`/placement/${home.placementId}`);
@@ -183,7 +179,6 @@ describeInBrowser('getting in and staying in', () => {
   test('a buyer is shown what is kept, then erased for a reason; what is due goes at one press', async () => {
     const context = await browser.newContext({ locale: 'en-GB' });
     const page = await context.newPage();
-    page.setDefaultTimeout(10_000);
     await page.goto(`${program.url}/placement/${other.placementId}`);
     const password = page.getByLabel('Password', { exact: true });
     const part = page.getByText('What is kept of the buyer');

@@ -9,6 +9,7 @@ import { type ReleasedForTests, releasedPlacement } from '../src/server/testing/
 import { describeInBrowser, launchBrowser } from './support/browser.ts';
 import { checker } from './support/checker.ts';
 import { type RunningProgram, startProgram } from './support/program.ts';
+import { sideways } from './support/sheets.ts';
 
 let program: RunningProgram;
 let records: Records;
@@ -33,8 +34,6 @@ async function shoot(name: string, of: Page): Promise<void> {
 }
 const findings = async (of: Page): Promise<readonly string[]> =>
   (await checker(of).analyze()).violations.map((v) => `${v.id}: ${v.nodes[0]?.html ?? ''}`);
-const sideways = async (of: Page) =>
-  await of.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
 const day = (ago: number): string => new Date(Date.now() - ago * 86_400_000).toISOString().slice(0, 10);
 
 const told = async (): Promise<number> => {

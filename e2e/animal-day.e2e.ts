@@ -56,10 +56,10 @@ describeInBrowser('a day with the animals', () => {
     await page.goto(`${program.url}/animals`);
     await page.getByRole('heading', { name: 'Animals here' }).waitFor();
     await shot('animals');
-    expect(await page.locator('.animal-row').count()).toBe(12);
+    await expect.poll(() => page.locator('.animal-row').count()).toBe(12);
     expect(await seriousFindings()).toEqual([]);
     await page.getByRole('searchbox').fill('junip');
-    expect(await page.locator('.animal-row').count()).toBe(1);
+    await expect.poll(() => page.locator('.animal-row').count()).toBe(1);
     await page.locator('.animal-row').click();
     await page.getByRole('heading', { name: 'Juniper' }).waitFor();
     await shot('animal');
@@ -68,14 +68,21 @@ describeInBrowser('a day with the animals', () => {
 
   test('a look-over goes on after the page was closed, and one sign for the vet decides', async () => {
     await page.getByRole('button', { name: 'Look it over' }).click();
-    for (let step = 0; step < 3; step++) await page.getByRole('button', { name: 'Normal. Next' }).click();
+    for (let step = 1; step <= 3; step++) {
+      await page.getByText(`Step ${step} of 12`).waitFor();
+      await page.getByRole('button', { name: 'Normal. Next' }).click();
+    }
+    await page.getByText('Step 4 of 12').waitFor();
     await page.reload();
     await page.getByText('Step 4 of 12').waitFor();
     await shot('look-over');
     expect(await seriousFindings()).toEqual([]);
     await page.getByLabel(/Breathes with open mouth/).check();
     await page.getByRole('button', { name: 'Seen. Next' }).click();
-    for (let step = 4; step < 12; step++) await page.getByRole('button', { name: 'Normal. Next' }).click();
+    for (let step = 5; step <= 12; step++) {
+      await page.getByText(`Step ${step} of 12`).waitFor();
+      await page.getByRole('button', { name: 'Normal. Next' }).click();
+    }
     await page.getByRole('button', { name: 'Finish' }).click();
     await page.getByRole('heading', { name: 'Hold it and ask the vet' }).waitFor();
     expect(await page.getByText('vet now').count()).toBeGreaterThan(0);
@@ -115,7 +122,7 @@ describeInBrowser('a day with the animals', () => {
     await page.locator('.round-row').first().waitFor();
     await shot('round');
     expect(await seriousFindings()).toEqual([]);
-    expect(await page.getByText('days missed before today').count()).toBe(1);
+    await expect.poll(() => page.getByText('days missed before today').count()).toBe(1);
     await context.setOffline(true);
     const began = Date.now();
     for (let n = 1; n <= 40; n++) await page.getByRole('button', { name: `A${n}: Well` }).click();

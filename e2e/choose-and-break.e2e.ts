@@ -6,6 +6,7 @@ import { checker } from './support/checker.ts';
 import { enquiryDraft } from './support/draft.ts';
 import { unreadPictures } from './support/pictures.ts';
 import { type RunningProgram, startProgram } from './support/program.ts';
+import { sideways } from './support/sheets.ts';
 
 let program: RunningProgram;
 let browser: Browser;
@@ -17,15 +18,13 @@ const shot = async (name: string) => {
 };
 const findings = async (): Promise<readonly string[]> =>
   (await checker(page).analyze()).violations.map((one) => `${one.id}: ${one.nodes[0]?.html ?? ''}`);
-const sideways = async () =>
-  await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
 /** Wide and narrow: nothing hangs over, nothing bars anyone. */
 const look = async (name: string) => {
   for (const width of [1200, 390]) {
     await page.setViewportSize({ width, height: 900 });
-    await page.waitForTimeout(150);
+    const over = await sideways(page);
     await shot(`${name}-${width}`);
-    expect(await sideways(), `${name} ${width}`).toBe(0);
+    expect(over, `${name} ${width}`).toBe(0);
     expect(await findings(), `${name} ${width}`).toEqual([]);
   }
   await page.setViewportSize({ width: 1200, height: 900 });
@@ -117,7 +116,7 @@ describeInBrowser('choosing, costing and breaking a home', () => {
 
   test('kits come in order, sorted by keyboard, and one goes into the plan', async () => {
     await page.goto(`${program.url}/choose`);
-    await page.getByRole('button', { name: 'Put this kit into the plan' }).waitFor({ timeout: 60_000 });
+    await page.getByRole('button', { name: 'Put this kit into the plan' }).waitFor({ timeout: 90_000 });
     await page.getByText(/versions solved/).waitFor();
     await page.locator('progress').waitFor({ state: 'detached', timeout: 90_000 });
     await look('kits');
@@ -165,11 +164,11 @@ describeInBrowser('choosing, costing and breaking a home', () => {
 
   test('the chosen kit stands in the plan, and undo takes it out again', async () => {
     await page.getByText('Kits', { exact: true }).click();
-    await page.getByRole('button', { name: 'Put this kit into the plan' }).click({ timeout: 60_000 });
+    await page.getByRole('button', { name: 'Put this kit into the plan' }).click({ timeout: 90_000 });
     await page.waitForURL(/\/plan/);
     const kept = () => page.evaluate(() => localStorage.getItem('warmstead-draft-1') ?? '');
-    await expect.poll(kept, { timeout: 10_000 }).toContain('"id":"main"');
+    await expect.poll(kept).toContain('"id":"main"');
     await page.getByRole('button', { name: 'Undo' }).click();
-    await expect.poll(kept, { timeout: 10_000 }).not.toContain('"id":"main"');
+    await expect.poll(kept).not.toContain('"id":"main"');
   });
 });

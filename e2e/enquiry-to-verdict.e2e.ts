@@ -84,25 +84,26 @@ describeInBrowser('from enquiry to verdict', () => {
     const page = await openSheet(1280, 900);
     const missing = page.locator('.missing-next');
     await page.getByRole('combobox', { name: 'Species' }).waitFor();
-    expect(await missing.textContent()).toContain('which animal');
+    await expect.poll(() => missing.textContent()).toContain('which animal');
     await page.getByRole('button', { name: 'See the plan' }).click();
     expect(new URL(page.url()).pathname, 'no plan without answers').toBe('/');
-    expect(await page.evaluate(() => document.activeElement?.id)).toBe('question-animal');
+    await expect.poll(() => page.evaluate(() => document.activeElement?.id)).toBe('question-animal');
 
     await chooseFrom(page, /^Species/, /Corn snake/);
     await radio(page, /^Adult/).click();
     await type(page, /Whole length/, '115');
-    expect(await missing.textContent()).toContain('caution');
+    await expect.poll(() => missing.textContent()).toContain('caution');
     await page.getByText('Said aloud and understood').click();
     await type(page, /Coldest winter night/, '16');
     await type(page, /Warmest on a winter day/, '19');
 
     await page.reload();
     await page.locator('.select-box option:checked', { hasText: 'Corn snake' }).waitFor({ state: 'attached' });
-    expect(
-      await fieldValue(page.getByRole('textbox', { name: /Coldest winter night/ })),
-      'a reload loses nothing',
-    ).toBe(16);
+    await expect
+      .poll(() => fieldValue(page.getByRole('textbox', { name: /Coldest winter night/ })), {
+        message: 'a reload loses nothing',
+      })
+      .toBe(16);
 
     await type(page, /Coolest summer night/, '19');
     await type(page, /Hottest summer day/, '23');
@@ -110,7 +111,7 @@ describeInBrowser('from enquiry to verdict', () => {
     await type(page, /In summer, if different/, '50');
     await radio(page, /^Never/).click();
     await radio(page, /^Wooden vivarium/).click();
-    expect(await missing.textContent()).toContain('nothing');
+    await expect.poll(() => missing.textContent()).toContain('nothing');
     expect(await violations(page)).toEqual([]);
 
     await page.getByRole('button', { name: 'See the plan' }).click();
@@ -131,12 +132,12 @@ describeInBrowser('from enquiry to verdict', () => {
     await roomLow.press('Tab');
     expect(await verdictBecomes(page, 'fails'), 'a room at -2 °C').toBe('fails');
     expect(await needVerdict(page, 'night-warmth')).toBe('fails');
-    expect(await missing.textContent()).toContain('fails');
+    await expect.poll(() => missing.textContent()).toContain('fails');
     expect(await hung(page, 'warm-hide')).toBeLessThan(warmHideC - 2);
     await page.locator('h1[data-verdict]').click();
     await page.keyboard.press('Control+z');
     expect(await verdictBecomes(page, 'holds'), 'undone').toBe('holds');
-    expect(await fieldValue(roomLow)).toBe(16);
+    await expect.poll(() => fieldValue(roomLow)).toBe(16);
 
     const probeX = page.getByRole('textbox', { name: /Probe from the left/ });
     const before = await fieldValue(probeX);
@@ -155,10 +156,10 @@ describeInBrowser('from enquiry to verdict', () => {
     await probe.focus();
     await page.keyboard.press('ArrowLeft');
     await page.keyboard.press('Shift+ArrowLeft');
-    expect(await fieldValue(probeX)).toBe(dragged - 6);
+    await expect.poll(() => fieldValue(probeX)).toBe(dragged - 6);
     await page.getByRole('button', { name: 'Undo' }).click();
     await page.getByRole('button', { name: 'Undo' }).click();
-    expect(await fieldValue(probeX), 'one undo takes back a whole drag').toBe(before);
+    await expect.poll(() => fieldValue(probeX), { message: 'one undo takes back a whole drag' }).toBe(before);
     expect(await verdictBecomes(page, 'holds')).toBe('holds');
 
     const map = page.locator('[data-figure="map"] svg.gradient-map');
@@ -178,7 +179,7 @@ describeInBrowser('from enquiry to verdict', () => {
     const scrubber = page.getByRole('slider', { name: 'Hour looked at' });
     await scrubber.focus();
     await page.keyboard.press('ArrowDown');
-    expect(await scrubber.getAttribute('aria-valuetext')).toBe('15:15');
+    await expect.poll(() => scrubber.getAttribute('aria-valuetext')).toBe('15:15');
 
     const id = page.url().split('/').at(-1);
     await page.getByText('Kept', { exact: true }).waitFor();

@@ -9,6 +9,7 @@ import type { Enclosure } from '../src/physics/enclosure.ts';
 import { takeInFit } from '../src/server/testing/fit-animal.ts';
 import { logFileOf } from '../src/server/testing/fitting-home.ts';
 import { describeInBrowser, launchBrowser } from './support/browser.ts';
+import { fileWindow } from './support/choose-file.ts';
 import { type RunningProgram, startProgram } from './support/program.ts';
 import { sideways, smallTargets } from './support/sheets.ts';
 
@@ -149,10 +150,7 @@ describeInBrowser('nine steps from a first word to the first nights', () => {
       const { document } = (await read(`/api/enquiries/${enquiryId}`)) as { document: { enclosure: Enclosure } };
       await page.goto(`${program.url}/proof/${enquiryId}`);
       await page.getByRole('heading', { name: 'Not judged yet' }).waitFor();
-      const [chooser] = await Promise.all([
-        page.waitForEvent('filechooser'),
-        press(page.getByRole('button', { name: 'Choose a logger file' })),
-      ]);
+      const chooser = await fileWindow(page, () => press(page.getByRole('button', { name: 'Choose a logger file' })));
       const buffer = Buffer.from(logFileOf(document.enclosure, firstRowS()));
       await chooser.setFiles({ name: 'log.csv', mimeType: 'text/csv', buffer });
       await page.locator('.curve-line').nth(3).waitFor({ state: 'attached' });

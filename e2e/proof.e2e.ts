@@ -9,8 +9,10 @@ import { madeLog } from '../src/proving/testing/made-log.ts';
 import { exampleDocument } from '../src/server/testing/example-document.ts';
 import { describeInBrowser, launchBrowser } from './support/browser.ts';
 import { checker } from './support/checker.ts';
+import { fileWindow } from './support/choose-file.ts';
 import { unreadPictures } from './support/pictures.ts';
 import { type RunningProgram, startProgram } from './support/program.ts';
+import { sideways } from './support/sheets.ts';
 
 let program: RunningProgram;
 let browser: Browser;
@@ -24,8 +26,6 @@ const shot = async (name: string, of: Page = page) => {
 };
 const findings = async (of: Page): Promise<readonly string[]> =>
   (await checker(of).analyze()).violations.map((one) => `${one.id}: ${one.nodes[0]?.html ?? ''}`);
-const sideways = async (of: Page) =>
-  await of.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
 
 /** Three nights up to this morning, in the layout of a German spreadsheet, one column without a known name. */
 function logFile(): string {
@@ -111,7 +111,7 @@ describeInBrowser('the proof', () => {
     const pick = page.getByRole('button', { name: 'Choose a logger file' });
     expect((await pick.boundingBox())?.height).toBeGreaterThanOrEqual(44);
     await pick.focus();
-    const [chooser] = await Promise.all([page.waitForEvent('filechooser'), page.keyboard.press('Enter')]);
+    const chooser = await fileWindow(page, () => page.keyboard.press('Enter'));
     await chooser.setFiles(logFile());
     await page.getByText(/451 of 452 rows read/).waitFor();
     await page.getByLabel('Where did "Kanal 2 °C" lie?').selectOption('basking-surface');
@@ -201,7 +201,7 @@ describeInBrowser('the proof', () => {
     await phone.context().setOffline(false);
     await phone.evaluate(() => dispatchEvent(new Event('online')));
     await phone.locator('.proof-list li').nth(1).waitFor();
-    expect(await phone.getByText(/wait on this phone/).count()).toBe(0);
+    await expect.poll(() => phone.getByText(/wait on this phone/).count()).toBe(0);
 
     await page.getByRole('button', { name: 'Withdraw' }).click();
     await page.getByText('withdrawn').waitFor();

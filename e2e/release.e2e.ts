@@ -10,6 +10,7 @@ import { describeInBrowser, launchBrowser } from './support/browser.ts';
 import { checker } from './support/checker.ts';
 import { type RunningProgram, startProgram } from './support/program.ts';
 import { provenHome } from './support/proven-home.ts';
+import { sideways } from './support/sheets.ts';
 
 let program: RunningProgram;
 let browser: Browser;
@@ -23,13 +24,12 @@ const shot = async (name: string) => {
 };
 const findings = async (): Promise<readonly string[]> =>
   (await checker(page).analyze()).violations.map((one) => `${one.id}: ${one.nodes[0]?.html ?? ''}`);
-const sideways = async () =>
-  await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
 const looked = async (name: string) => {
   for (const width of [1280, 820, 390]) {
     await page.setViewportSize({ width, height: 900 });
+    const over = await sideways(page);
     await shot(`${name}-${width}`);
-    expect(await sideways(), `${name} at ${width}`).toBe(0);
+    expect(over, `${name} at ${width}`).toBe(0);
     expect(await findings(), `${name} at ${width}`).toEqual([]);
   }
   await page.setViewportSize({ width: 1280, height: 900 });
@@ -119,7 +119,7 @@ describeInBrowser('the release', () => {
     expect(await release.isDisabled()).toBe(true);
     expect((await release.boundingBox())?.height).toBeGreaterThanOrEqual(44);
     await page.getByRole('button', { name: 'Where the home is' }).first().press('Enter');
-    expect(await page.evaluate(() => document.activeElement?.id)).toBe('requirement-home-place');
+    await expect.poll(() => page.evaluate(() => document.activeElement?.id)).toBe('requirement-home-place');
     await requirement('home-place').getByLabel('Place').selectOption('england');
     await requirement('home-place').getByRole('button', { name: 'Keep' }).press('Enter');
     await requirement('home-place').getByText('one law').waitFor();
@@ -135,7 +135,7 @@ describeInBrowser('the release', () => {
     await page.reload();
     const practice = requirement('vet').getByLabel(/Practice and telephone/);
     await practice.waitFor();
-    expect(await practice.inputValue()).toBe('Invented practice, 012');
+    await expect.poll(() => practice.inputValue()).toBe('Invented practice, 012');
     await practice.fill('Invented practice, 01234 567');
     await requirement('vet').getByRole('button', { name: 'Keep' }).click();
     await requirement('vet').getByText('Invented practice, 01234 567').waitFor();
@@ -234,7 +234,7 @@ describeInBrowser('the release', () => {
     await page.getByRole('button', { name: 'Release Teasel' }).click();
     const waits =
       "select count(*)::int as n from pg_stat_activity where wait_event_type = 'Lock' and datname = current_database()";
-    await expect.poll(async () => (await other.query(waits)).rows[0]?.n, { timeout: 10_000 }).toBeGreaterThan(0);
+    await expect.poll(async () => (await other.query(waits)).rows[0]?.n, { timeout: 30_000 }).toBeGreaterThan(0);
     await program.crash();
     await other.query('rollback');
     await other.end();
@@ -242,7 +242,7 @@ describeInBrowser('the release', () => {
     await looked('placement-cut');
     program = await startProgram({ DATABASE_URL: database, PORT: port });
     await page.getByText(/^Sold on/).waitFor({ timeout: 30_000 });
-    expect(await page.getByText(/Not yet answered/).count()).toBe(0);
+    await expect.poll(() => page.getByText(/Not yet answered/).count()).toBe(0);
     expect(await countOf(id, 'released')).toBe(1);
     expect(await salesOf(animalId)).toBe(1);
   });
@@ -257,7 +257,10 @@ describeInBrowser('the release', () => {
     await page.getByRole('button', { name: 'Release Fennel' }).click();
     await page.getByText(/Not yet answered by the shop computer: 1/).waitFor();
     program = await startProgram({ DATABASE_URL: database, PORT: port });
-    await Promise.all([page.waitForResponse((one) => one.url().endsWith('/release')), page.reload()]);
+    await Promise.all([
+      page.waitForResponse((one) => one.url().endsWith('/release'), { timeout: 60_000 }),
+      page.reload(),
+    ]);
     await page.getByText(/^Sold on/).waitFor({ timeout: 30_000 });
     await page.reload();
     await page.getByText(/^Sold on/).waitFor();

@@ -9,6 +9,7 @@ import { describeInBrowser, launchBrowser } from './support/browser.ts';
 import { checker } from './support/checker.ts';
 import { enquiryDraft } from './support/draft.ts';
 import { type RunningProgram, startProgram } from './support/program.ts';
+import { sideways } from './support/sheets.ts';
 
 let program: RunningProgram;
 let browser: Browser;
@@ -20,9 +21,8 @@ const shots = process.env.WARMSTEAD_SHOTS;
 const look = async (name: string) => {
   for (const width of [1280, 820, 390]) {
     await page.setViewportSize({ width, height: 900 });
-    await page.waitForTimeout(150);
+    const over = await sideways(page);
     if (shots) await page.screenshot({ path: `${shots}/${name}-${width}.png`, fullPage: true });
-    const over = await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
     expect(over, `${name} ${width}`).toBe(0);
     const { violations } = await checker(page).analyze();
     expect(

@@ -84,7 +84,9 @@ describeInBrowser('walk-in customer', () => {
     await decide(label(/^Wooden vivarium/).tap());
     await decide(page.getByRole('button', { name: 'See the plan' }).tap());
     await page.waitForSelector('h1[data-verdict="holds"], h1[data-verdict="fails"], h1[data-verdict="not-known"]');
-    expect(await page.getByText('nobody has read them').count(), 'usual figures are said to be that').toBe(1);
+    await expect
+      .poll(() => page.getByText('nobody has read them').count(), { message: 'usual figures are said to be that' })
+      .toBe(1);
     await decide(page.getByRole('button', { name: 'Print this plan' }).tap());
     const pages = pagesOf(await printed(page, 'walk-in-touch'));
     expect(pages).toBeGreaterThanOrEqual(1);
@@ -135,9 +137,11 @@ describeInBrowser('walk-in customer', () => {
     await decide('Space');
     await page.reload();
     await chosen.waitFor({ state: 'attached' });
-    expect(await page.getByRole('textbox', { name: /Whole length/ }).inputValue(), 'a reload loses nothing').toBe(
-      '115',
-    );
+    await expect
+      .poll(() => page.getByRole('textbox', { name: /Whole length/ }).inputValue(), {
+        message: 'a reload loses nothing',
+      })
+      .toBe('115');
     await tabTo(/^Heated living room/);
     await decide('Space');
     await tabTo(/^Never/);

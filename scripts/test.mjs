@@ -1,4 +1,5 @@
-// What this does: runs every check and every test and ends with one line "N passed, N failed".
+// What this does: runs every check and every test, and ends with each failure by file, name and first lines of its message,
+// and with one line "N passed, N failed".
 // Why one script: a step that fails must not hide what the later ones would have found.
 // Usage: node scripts/test.mjs [all | unit | records | e2e | sheets | server]      exit code 1 = something failed. "server" is what
 // rests on a database, with the journeys that write most to it, on a PostgreSQL of the system's own. "sheets" are the journeys
@@ -7,6 +8,7 @@ import { spawn } from 'node:child_process';
 import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { failedTests, failureList, failureText } from './failed-tests.mjs';
 import { root } from './prepare-run.mjs';
 
 const bin = (path) => join(root, 'node_modules', path);
@@ -38,19 +40,20 @@ if (what === 'server') process.env.WARMSTEAD_TEST_ENGINE = 'server';
 await runTests(projectsOf[what], filesOf[what] ?? []);
 
 console.log('');
-for (const failure of failures) console.log(`failed: ${failure}`);
 if (total.skipped > 0) console.log(`${total.skipped} skipped (each is named above with its reason)`);
+if (failures.length > 0) console.log(failureList(failures));
 console.log(`${total.passed} passed, ${total.failed} failed`);
 process.exitCode = total.failed > 0 ? 1 : 0;
 
 async function runCheck({ name, args }) {
   const started = performance.now();
-  const ok = (await run(args)) === 0;
+  const heard = [];
+  const ok = (await run(args, heard)) === 0;
   console.log(`${ok ? 'passed' : 'FAILED'}: ${name} (${((performance.now() - started) / 1000).toFixed(1)} s)`);
-  count(ok ? 1 : 0, ok ? 0 : 1, name);
+  count(ok ? 1 : 0, ok ? [] : [failureText(name, heard.join(''))]);
 }
 
-/** Vitest's own count, and one failure more when it failed without a failing test (a file that does not load). */
+/** Vitest's own count; a file that does not load is a failure, and so is an error outside every test. */
 async function runTests(projects, files) {
   const folder = mkdtempSync(join(tmpdir(), 'warmstead-count-'));
   const file = join(folder, 'tests.json');
@@ -59,11 +62,13 @@ async function runTests(projects, files) {
   const code = await run([bin('vitest/vitest.mjs'), 'run', ...files, ...wanted, ...reporters]);
   const report = readReport(file);
   rmSync(folder, { recursive: true });
-  const failed = report.failed + (code !== 0 && report.failed === 0 ? 1 : 0);
-  const nothingRan = report.passed + failed === 0;
+  const named = [...report.failures];
+  const tests = `tests (${projects.join(', ')})`;
+  if (report.passed + named.length === 0) named.push(failureText(`${tests}: none ran`, ''));
+  else if (code !== 0 && named.length === 0) named.push(failureText(`${tests}: see "Unhandled" above`, ''));
   total.skipped += report.skipped;
   for (const name of report.skippedNames) console.log(`skipped: ${name}`);
-  count(report.passed, nothingRan ? 1 : failed, `tests (${projects.join(', ')})${nothingRan ? ': none ran' : ''}`);
+  count(report.passed, named);
 }
 
 function readReport(file) {
@@ -73,25 +78,36 @@ function readReport(file) {
     const skipped = all.filter((one) => ['skipped', 'pending', 'todo', 'disabled'].includes(one.status));
     return {
       passed: report.numPassedTests,
-      failed: report.numFailedTests,
+      failures: failedTests(report, root),
       skipped: skipped.length,
       skippedNames: skipped.map((one) => one.fullName),
     };
   } catch {
-    return { passed: 0, failed: 0, skipped: 0, skippedNames: [] };
+    return { passed: 0, failures: [], skipped: 0, skippedNames: [] };
   }
 }
 
-function count(passed, failed, name) {
+function count(passed, failed) {
   total.passed += passed;
-  total.failed += failed;
-  if (failed > 0) failures.push(name);
+  total.failed += failed.length;
+  failures.push(...failed);
 }
 
-function run(args) {
+/** @param heard  takes what it says, beside the screen; without it all goes to the screen alone */
+function run(args, heard) {
   return new Promise((done) => {
-    const child = spawn(process.execPath, args, { cwd: root, stdio: ['ignore', 'inherit', 'inherit'] });
+    const way = heard === undefined ? 'inherit' : 'pipe';
+    const child = spawn(process.execPath, args, { cwd: root, stdio: ['ignore', way, way] });
+    for (const [from, to] of [
+      [child.stdout, process.stdout],
+      [child.stderr, process.stderr],
+    ]) {
+      from?.on('data', (chunk) => {
+        heard.push(String(chunk));
+        to.write(chunk);
+      });
+    }
     child.on('error', () => done(1));
-    child.on('exit', (code) => done(code ?? 1));
+    child.on('close', (code) => done(code ?? 1));
   });
 }

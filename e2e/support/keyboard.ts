@@ -20,7 +20,7 @@ export interface Keyboard {
 /** More stops than any sheet has. */
 const mostStops = 500;
 /** As long as somebody waits for a sheet before they give up on it (our choice) [ms]. */
-const patienceMs = 30_000;
+const patienceMs = 60_000;
 
 /** Waits as a person does, who presses no key before what they look for stands on the sheet and can be used. */
 const usable = (page: Page, name: RegExp, within: string) =>
@@ -60,7 +60,11 @@ export function keyboardOf(page: Page): Keyboard {
       throw new Error(`nothing to use is called ${name} in ${within} at ${page.url()}`);
     });
     for (let stop = 0; stop < mostStops; stop++) {
-      if (name.test(await focused(page, within))) return;
+      if (name.test(await focused(page, within))) {
+        // What is drawn in this moment may take the focus away with it.
+        await page.evaluate(() => new Promise(requestAnimationFrame));
+        if (name.test(await focused(page, within))) return;
+      }
       await press('Tab');
     }
     throw new Error(`no way by Tab to ${name} in ${within} at ${page.url()}`);

@@ -2,6 +2,7 @@
 // Whoever holds the link sees the home's drawing and whether it is proven; no names, no animal, nothing else.
 import { type HandReading, handPlaces, handReadingFaults } from '../proving/hand-readings.ts';
 import { enquiryBehindLink } from '../records/enquiries.ts';
+import { everyHandReadingOf, insertHandReading } from '../records/hand-readings.ts';
 import {
   insertKeeperLink,
   type KeeperLink,
@@ -9,7 +10,7 @@ import {
   keeperLinksOf,
   withdrawKeeperLink,
 } from '../records/keeper-links.ts';
-import { handReadingsOf, insertHandReading, newestProof } from '../records/readings.ts';
+import { newestProof, setAsideSince } from '../records/readings.ts';
 import type { Db } from '../records/schema.ts';
 import { wallSecondsOf } from '../records/wall-clock.ts';
 import type { Fault } from '../shared/fault.ts';
@@ -66,8 +67,13 @@ export interface KeeperPage {
   /** Box, heaters, thermostats and furniture; no name, no animal, no room. */
   readonly home: Readonly<Record<string, unknown>>;
   readonly places: readonly string[];
-  /** Days on which morning, afternoon and evening were read, by the readings that came in. */
-  readonly readings: readonly { readonly at: string; readonly valuesC: HandReading['valuesC'] }[];
+  /** Days on which morning, afternoon and evening were read, by the readings that came in. The shop's reason for setting one
+   *  aside is not told here. */
+  readonly readings: readonly {
+    readonly at: string;
+    readonly valuesC: HandReading['valuesC'];
+    readonly aside: boolean;
+  }[];
   readonly expiresAt: string;
 }
 
@@ -78,13 +84,21 @@ export async function openKeeperPage(db: Db, clock: Clock, secret: string): Prom
   const home = enquiry && homeOf(enquiry);
   if (!link || !enquiry || !home?.ok) return bad([readingFaults.linkUnknown]);
   const proof = await newestProof(db, link.enquiryId);
-  const proven = proof !== undefined && proof.enquiryVersion === enquiry.version && proof.answer.verdict === 'proven';
-  const rows = await handReadingsOf(db, link.enquiryId);
+  const said = proof !== undefined && proof.enquiryVersion === enquiry.version && proof.answer.verdict === 'proven';
+  // Readings that come in later do not shake a proof in a keeper's eyes; one that no longer counts does. Proofs kept before
+  // the state of their readings was have seen none set aside.
+  const seen = String(proof?.inputs.readingsState ?? '0/0/0');
+  const proven = said && !(await setAsideSince(db, link.enquiryId, seen));
+  const rows = await everyHandReadingOf(db, link.enquiryId);
   return good({
     state: proven ? 'proven' : 'not-yet',
     home: drawnParts(home.value),
     places: handPlaces,
-    readings: rows.map((r) => ({ at: new Date(r.atS * 1000).toISOString().slice(0, 16), valuesC: r.valuesC })),
+    readings: rows.map((r) => ({
+      at: new Date(r.atS * 1000).toISOString().slice(0, 16),
+      valuesC: r.valuesC,
+      aside: r.aside !== null,
+    })),
     expiresAt: link.expiresAt.toISOString(),
   });
 }

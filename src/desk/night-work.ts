@@ -7,6 +7,7 @@ import { ensureReadingMonths } from '../records/reading-months.ts';
 import { forgetRequests } from '../records/request-counts.ts';
 import type { Db } from '../records/schema.ts';
 import { verifyChain } from '../records/verify-chain.ts';
+import { forgetWorkEnds } from '../records/work-ends.ts';
 import type { Clock } from './desk-context.ts';
 
 export interface NightWork {
@@ -44,6 +45,7 @@ async function makeMonths({ db, clock }: NightWork): Promise<undefined> {
   const coming = [0, 1, 2].map((n) => new Date(Date.UTC(now.getUTCFullYear(), now.getUTCMonth() + n, 1)));
   await ensureReadingMonths(db, coming);
   await forgetRequests(db);
+  await forgetWorkEnds(db, new Date(now.getTime() - 86_400_000));
 }
 
 async function verify({ pool, onProblem }: NightWork): Promise<object> {

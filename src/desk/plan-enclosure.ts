@@ -12,6 +12,7 @@ import { enquiryUnknown } from './enquiry-faults.ts';
 import type { PlanJob } from './plan-job.ts';
 import type { Planner } from './planner.ts';
 import { shopValues } from './shop-values.ts';
+import { keepOutcome, type Stoppable } from './stop-work.ts';
 
 export interface PlanRequest extends Omit<PlanJob, 'shopValues'> {
   /** Keeps the answer with this enquiry; null computes only. */
@@ -25,32 +26,34 @@ export interface KeptPlan {
   readonly resultId: string | null;
 }
 
-/** Faults: those of the enclosure, "ENQUIRY_UNKNOWN", "PLAN_BUSY". */
+/** Faults: those of the enclosure, "ENQUIRY_UNKNOWN", "PLAN_BUSY", "WORK_STOPPED". */
 export async function planForDesk(
   desk: DeskContext,
   planner: Planner,
   request: PlanRequest,
+  wait: Stoppable = {},
 ): Promise<Result<KeptPlan>> {
   const { enquiryId, ...job } = request;
   const { actor, clock, db } = desk;
   const enquiry = enquiryId === null ? null : await enquiryById(db, actor.branchId, enquiryId);
   if (enquiry === undefined) return bad([enquiryUnknown(enquiryId ?? '')]);
   const own = await usedShopValues(desk, job);
-  const planned = await planner.plan(own.job);
+  const planned = await planner.plan(own.job, wait.signal);
   if (!planned.ok) return planned;
   const { model, data } = versions();
   const kept = { answer: { ...planned.value, ...own.used }, modelVersion: model, dataVersion: data };
   if (enquiry === null) return good({ ...kept, resultId: null });
   const resultId = randomUUID();
-  await insertPlanResult(db, {
+  const row = {
     id: resultId,
     enquiryId: enquiry.id,
     enquiryVersion: enquiry.version,
     ...kept,
     at: clock.now(),
     by: actor.name,
-  });
-  return good({ ...kept, resultId });
+  };
+  const done = await keepOutcome(desk, wait, async (tx) => await insertPlanResult(tx, row));
+  return done.ok ? good({ ...kept, resultId }) : done;
 }
 
 /** The job with the branch's values, and what the answer says of them. A standard that the request names goes first. */

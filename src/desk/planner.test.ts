@@ -23,3 +23,23 @@ test('beyond the queue "busy" is said at once, and closing leaves nobody waiting
   const settled = await Promise.allSettled(asked);
   expect(settled).toHaveLength(20);
 });
+
+test('what nobody waits for any more leaves its worker and the queue, and the others go on', async () => {
+  const planner = startPlanner(1);
+  const [working, queued] = [new AbortController(), new AbortController()];
+  const long = planner.plan({ enclosure, members: 1024 }, working.signal);
+  const next = planner.plan({ enclosure, members: 2, seed: 7 });
+  const last = planner.plan({ enclosure, members: 1024 }, queued.signal);
+  expect(planner.waiting()).toBe(2);
+  queued.abort();
+  expect(planner.waiting()).toBe(1);
+  working.abort();
+  const stopped = { ok: false, faults: [{ code: 'WORK_STOPPED' }] };
+  expect([await long, await last]).toMatchObject([stopped, stopped]);
+  expect(planner.waiting(), 'the one between has the worker').toBe(0);
+  expect(await next).toMatchObject({ ok: true, value: { seed: 7 } });
+  const gone = new AbortController();
+  gone.abort();
+  expect(await planner.plan({ enclosure, members: 2 }, gone.signal)).toMatchObject(stopped);
+  await planner.close();
+});

@@ -11,11 +11,13 @@ import type { Fault } from '../shared/fault.ts';
 import { bad, type Result } from '../shared/result.ts';
 import type { PackFigures, PackJob } from './pack/pack-job.ts';
 import type { PlanJob } from './plan-job.ts';
+import { workStopped } from './stop-work.ts';
 
 export interface Planner {
-  readonly plan: (job: PlanJob) => Promise<Result<PlanAnswer>>;
+  /** @param signal  whoever waits may stop it; Fault "WORK_STOPPED" */
+  readonly plan: (job: PlanJob, signal?: AbortSignal) => Promise<Result<PlanAnswer>>;
   /** The figures of a pack: the plan, and what a power cut, a heat wave and a cold snap do to this very box. */
-  readonly pack: (job: PackJob) => Promise<Result<PackFigures>>;
+  readonly pack: (job: PackJob, signal?: AbortSignal) => Promise<Result<PackFigures>>;
   /** Plans that wait for a worker. */
   readonly waiting: () => number;
   /** Whether the next one would be told to come back later. */
@@ -83,17 +85,35 @@ export function startPlanner(workers = usualWorkers): Planner {
     next();
   };
 
-  const work = (job: PlanJob | PackJob): Promise<Result<PlanAnswer | PackFigures>> => {
-    if (closed || queue.length >= longestQueue) return Promise.resolve(bad([busy(queue.length)]));
-    return new Promise((done, fail) => {
-      queue.push({ job, done, fail });
-      next();
-    });
+  /** It leaves the queue; a worker that is at it cannot be asked to leave off, and the next plan gets a new one. */
+  const leave = (waiting: Waiting): void => {
+    const place = queue.indexOf(waiting);
+    if (place >= 0) queue.splice(place, 1);
+    const seat = [...seats].find((one) => one.current === waiting);
+    waiting.done(bad([workStopped]));
+    if (seat !== undefined) lose(seat, 'stopped');
+  };
+
+  const work = async (job: PlanJob | PackJob, signal?: AbortSignal): Promise<Result<PlanAnswer | PackFigures>> => {
+    if (closed || queue.length >= longestQueue) return bad([busy(queue.length)]);
+    if (signal?.aborted) return bad([workStopped]);
+    let stop = (): void => undefined;
+    try {
+      return await new Promise((done, fail) => {
+        const waiting = { job, done, fail };
+        stop = () => leave(waiting);
+        signal?.addEventListener('abort', stop);
+        queue.push(waiting);
+        next();
+      });
+    } finally {
+      signal?.removeEventListener('abort', stop);
+    }
   };
 
   return {
-    plan: async (job) => (await work(job)) as Result<PlanAnswer>,
-    pack: async (job) => (await work(job)) as Result<PackFigures>,
+    plan: async (job, signal) => (await work(job, signal)) as Result<PlanAnswer>,
+    pack: async (job, signal) => (await work(job, signal)) as Result<PackFigures>,
     waiting: () => queue.length,
     isFull: () => closed || queue.length >= longestQueue,
     close: async () => {

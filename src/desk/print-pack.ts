@@ -13,27 +13,29 @@ import type { Planner } from './planner.ts';
 const mostKept = 16;
 const kept = new Map<string, PackFigures>();
 
-/** Faults: "PLACEMENT_UNKNOWN", "PROOF_NO_HOME", "ANIMAL_UNKNOWN", those of the enclosure and of planning. */
+/** Faults: "PLACEMENT_UNKNOWN", "PROOF_NO_HOME", "ANIMAL_UNKNOWN", those of the enclosure and of planning,
+ *  "WORK_STOPPED". Nothing of it is kept in the records. */
 export async function printPack(
   desk: DeskContext,
   planner: Planner,
   placementId: string,
   asked: Partial<PackUnits> = {},
+  signal?: AbortSignal,
 ): Promise<Result<Buffer>> {
   const gathered = await gatherPack(desk, placementId);
   if (!gathered.ok) return gathered;
-  const figures = await figuresOf(planner, gathered.value.job);
+  const figures = await figuresOf(planner, gathered.value.job, signal);
   if (!figures.ok) return figures;
   const { subject } = gathered.value;
   return good(packPdf(subject, figures.value, packUnits(asked, subject.places[0])));
 }
 
 /** The same job gives the same figures: model and data do not change while the program runs. */
-async function figuresOf(planner: Planner, job: PlanJob): Promise<Result<PackFigures>> {
+async function figuresOf(planner: Planner, job: PlanJob, signal?: AbortSignal): Promise<Result<PackFigures>> {
   const key = JSON.stringify(job);
   const known = kept.get(key);
   if (known) return good(known);
-  const made = await planner.pack({ kind: 'pack', plan: job });
+  const made = await planner.pack({ kind: 'pack', plan: job }, signal);
   if (!made.ok) return made;
   kept.set(key, made.value);
   const oldest = kept.keys().next().value;

@@ -20,6 +20,7 @@ import { type BranchRule, branchRule } from './proof-policy.ts';
 import type { Prover } from './prover.ts';
 import { readingsOfHome } from './readings-of-home.ts';
 import { shopValues } from './shop-values.ts';
+import { keepOutcome, type Stoppable } from './stop-work.ts';
 import { writerOf } from './take-reading-file.ts';
 
 export interface KeptProof {
@@ -28,15 +29,14 @@ export interface KeptProof {
   readonly resultId: string;
 }
 
-export interface ProofAsked {
+export interface ProofAsked extends Stoppable {
   readonly rule?: Partial<ProofRule>;
   /** The home with room and animal filled in; else the one that stands in the enquiry. */
   readonly enclosure?: object;
-  /** Stops the computing; nothing is kept then. */
-  readonly signal?: AbortSignal;
 }
 
-/** Faults: "ENQUIRY_UNKNOWN", "PROOF_NO_HOME", those of readings and enclosure, "PROOF_BUSY", "PROOF_STOPPED". */
+/** Faults: "ENQUIRY_UNKNOWN", "PROOF_NO_HOME", those of readings and enclosure, "PROOF_BUSY", "PROOF_STOPPED",
+ *  "WORK_STOPPED". */
 export async function proveEnquiry(
   desk: DeskContext,
   prover: Prover,
@@ -74,12 +74,9 @@ export async function proveEnquiry(
   const { model, data } = versions();
   const inputs = { ...read.value.inputs, enclosure, readingsState: state, ...used };
   const versionsOfIt = { enquiryVersion: enquiry.value.version, modelVersion: model, dataVersion: data };
-  const resultId = await insertProofResult(
-    desk.db,
-    { enquiryId, answer: proof.value, inputs, ...versionsOfIt },
-    writerOf(desk),
-  );
-  return good({ answer: proof.value, inputs, resultId });
+  const row = { enquiryId, answer: proof.value, inputs, ...versionsOfIt };
+  const resultId = await keepOutcome(desk, asked, async (tx) => await insertProofResult(tx, row, writerOf(desk)));
+  return resultId.ok ? good({ answer: proof.value, inputs, resultId: resultId.value }) : resultId;
 }
 
 export interface ShownProof {

@@ -90,6 +90,24 @@ export const readingFaults = {
       'A link lasts from a day to thirteen months.',
       'Choose a number of days in between.',
     ),
+  readingUnknown: (id: string) =>
+    fault(
+      'HAND_UNKNOWN',
+      'readingId',
+      id,
+      'a typed reading of this home',
+      'There is no such reading here.',
+      'Open the list of typed readings and choose one from there.',
+    ),
+  readingWhy: (got: string) =>
+    fault(
+      'HAND_WHY',
+      'why',
+      got,
+      'a few words',
+      'A reading is not set aside without a reason.',
+      'Write what is wrong with it; whoever reads the proof later will ask.',
+    ),
   readingTime: (got: string) =>
     fault(
       'HAND_TIME',

@@ -15,6 +15,7 @@ import type { DeskContext } from './desk-context.ts';
 import { enquiryFor } from './home-of-enquiry.ts';
 import { type LoggerFile, readLoggerFile } from './logger-file.ts';
 import { readingFaults } from './reading-faults.ts';
+import { keepOutcome, type Stoppable } from './stop-work.ts';
 
 /** What the page shows of a file: everything but the readings themselves and the bytes. */
 export interface ShownFile {
@@ -28,11 +29,12 @@ export interface ShownFile {
   readonly understood: object;
 }
 
-/** Faults: those of readLoggerFile, "ENQUIRY_UNKNOWN". A file that cannot be understood is not kept. */
+/** Faults: those of readLoggerFile, "ENQUIRY_UNKNOWN", "WORK_STOPPED". A file that cannot be understood is not kept. */
 export async function takeReadingFile(
   desk: DeskContext,
   enquiryId: string,
   file: { readonly name: string; readonly chunks: AsyncIterable<Uint8Array>; readonly hints: LogHints },
+  wait: Stoppable = {},
 ): Promise<Result<ShownFile>> {
   const enquiry = await enquiryFor(desk, enquiryId);
   if (!enquiry.ok) return enquiry;
@@ -47,8 +49,11 @@ export async function takeReadingFile(
     sha256: read.value.sha256,
     hints,
   };
-  const id = await insertReadingFile(desk.db, row, writer);
-  return good(shown({ id, name: row.name, sha256: row.sha256, at: writer.at, by: writer.by, hints }, read.value));
+  const id = await keepOutcome(desk, wait, async (tx) => await insertReadingFile(tx, row, writer));
+  if (!id.ok) return id;
+  return good(
+    shown({ id: id.value, name: row.name, sha256: row.sha256, at: writer.at, by: writer.by, hints }, read.value),
+  );
 }
 
 /** Answers what a file left open; the newest answers count. Faults: "LOG_UNKNOWN", those of readLoggerFile. */

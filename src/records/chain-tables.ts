@@ -8,6 +8,7 @@ export const chainedTables = [
   'animal_photo',
   'enquiry_version',
   'hand_reading',
+  'hand_reading_standing',
   'instrument',
   'instrument_check',
   'overlay',

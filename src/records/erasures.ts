@@ -72,6 +72,11 @@ const textPlaces = [
     column: 'why',
     where: (id: string) => sql`file_id in (select id from reading_file where enquiry_id = ${id})`,
   },
+  {
+    table: 'hand_reading_standing',
+    column: 'why',
+    where: (id: string) => sql`reading_id in (select id from hand_reading where enquiry_id = ${id})`,
+  },
 ] as const;
 
 export interface ErasureWriter {
@@ -168,6 +173,8 @@ export async function rowsOfBuyer(db: Db, enquiryId: string): Promise<Readonly<R
       (select 1 from placement p where p.enquiry_id = ${id} and p.animal_id = v.animal_id and p.at <= v.recorded_at)
       order by v.seq`),
     handReadings: await rows(sql`select at, wall_s, values_c from hand_reading where enquiry_id = ${id} order by at`),
+    handReadingsSetAside: await rows(sql`select s.at, h.wall_s, s.counts, s.why from hand_reading_standing s
+      join hand_reading h on h.id = s.reading_id where h.enquiry_id = ${id} order by s.seq`),
     readingFiles: await rows(
       sql`select at, name, sha256, encode(bytes, 'base64') as bytes_base64
         from reading_file where enquiry_id = ${id} order by seq`,

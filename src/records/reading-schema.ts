@@ -1,4 +1,4 @@
-// The tables of readings and proofs as TypeScript sees them (migrations/0020-readings.sql).
+// The tables of readings and proofs as TypeScript sees them (migrations/0020-readings.sql, 0121-typed-readings-aside.sql).
 import type { ColumnType, Generated, JSONColumnType } from 'kysely';
 
 type Fixed<T> = ColumnType<T, T, never>;
@@ -43,6 +43,12 @@ export interface ReadingTables {
     wall_s: ColumnType<string, number, never>;
     values_c: Json;
     client_key: Fixed<string>;
+  };
+  hand_reading_standing: Written & {
+    seq: Generated<string>;
+    reading_id: Fixed<string>;
+    counts: Fixed<boolean>;
+    why: Fixed<string>;
   };
   live_source: Written & {
     id: Fixed<string>;

@@ -1,8 +1,8 @@
-// The rows of logger files, hand readings and live readings of one home. Leaves out what they mean (desk/, proving/).
+// The rows of logger files and proofs of one home, and whether what was read has changed. Leaves out what they mean (desk/,
+// proving/) and typed readings (hand-readings.ts).
 import { randomUUID } from 'node:crypto';
 import { sql } from 'kysely';
 import type { LogHints } from '../proving/files/understood.ts';
-import type { HandReading } from '../proving/hand-readings.ts';
 import type { InstrumentWriter } from './instruments.ts';
 import type { Db } from './schema.ts';
 
@@ -23,27 +23,25 @@ export interface NewReadingFile {
   readonly hints: LogHints;
 }
 
-/** Puts a file down; the same bytes twice are one file. @returns its id */
-export async function insertReadingFile(db: Db, file: NewReadingFile, writer: InstrumentWriter): Promise<string> {
+/** Puts a file down, inside the caller's transaction; the same bytes twice are one file. @returns its id */
+export async function insertReadingFile(tx: Db, file: NewReadingFile, writer: InstrumentWriter): Promise<string> {
   const { enquiryId, hints, ...rest } = file;
-  return await db.transaction().execute(async (tx) => {
-    await tx
-      .insertInto('reading_file')
-      .values({ id: randomUUID(), enquiry_id: enquiryId, ...rest, ...writer })
-      .onConflict((clash) => clash.columns(['enquiry_id', 'sha256']).doNothing())
-      .execute();
-    const { id } = await tx
-      .selectFrom('reading_file')
-      .select('id')
-      .where('enquiry_id', '=', enquiryId)
-      .where('sha256', '=', file.sha256)
-      .executeTakeFirstOrThrow();
-    await tx
-      .insertInto('reading_file_answer')
-      .values({ file_id: id, hints: JSON.stringify(hints), ...writer })
-      .execute();
-    return id;
-  });
+  await tx
+    .insertInto('reading_file')
+    .values({ id: randomUUID(), enquiry_id: enquiryId, ...rest, ...writer })
+    .onConflict((clash) => clash.columns(['enquiry_id', 'sha256']).doNothing())
+    .execute();
+  const { id } = await tx
+    .selectFrom('reading_file')
+    .select('id')
+    .where('enquiry_id', '=', enquiryId)
+    .where('sha256', '=', file.sha256)
+    .executeTakeFirstOrThrow();
+  await tx
+    .insertInto('reading_file_answer')
+    .values({ file_id: id, hints: JSON.stringify(hints), ...writer })
+    .execute();
+  return id;
 }
 
 export async function answerReadingFile(
@@ -118,53 +116,7 @@ export async function readingFileBytes(
     .executeTakeFirst();
 }
 
-export interface NewHandReading extends HandReading {
-  readonly enquiryId: string;
-  readonly linkId: string | null;
-  /** Chosen by the sender: sent twice, written once. */
-  readonly clientKey: string;
-}
-
-/** @returns whether it was new */
-export async function insertHandReading(db: Db, reading: NewHandReading, writer: InstrumentWriter): Promise<boolean> {
-  const done = await db
-    .insertInto('hand_reading')
-    .values({
-      id: randomUUID(),
-      enquiry_id: reading.enquiryId,
-      link_id: reading.linkId,
-      wall_s: reading.atS,
-      values_c: JSON.stringify(reading.valuesC),
-      client_key: reading.clientKey,
-      ...writer,
-    })
-    .onConflict((clash) => clash.columns(['enquiry_id', 'client_key']).doNothing())
-    .executeTakeFirst();
-  return (done.numInsertedOrUpdatedRows ?? 0n) > 0n;
-}
-
-export interface HandReadingRow extends HandReading {
-  readonly by: string;
-  readonly at: Date;
-}
-
-/** In order of the time they were read. */
-export async function handReadingsOf(db: Db, enquiryId: string): Promise<HandReadingRow[]> {
-  const rows = await db
-    .selectFrom('hand_reading')
-    .select(['wall_s', 'values_c', 'by', 'at'])
-    .where('enquiry_id', '=', enquiryId)
-    .orderBy('wall_s')
-    .execute();
-  return rows.map((r) => ({
-    atS: Number(r.wall_s),
-    valuesC: r.values_c as HandReading['valuesC'],
-    by: r.by,
-    at: r.at,
-  }));
-}
-
-/** When the readings of a home last changed: a file came, was answered or set aside, a reading was typed. Live readings
+/** When the readings of a home last changed: a file or a typed reading came, was answered or set aside. Live readings
  *  come all the time and are left out. Null when nothing was ever read. */
 export async function readingsChangedAt(db: Db, enquiryId: string): Promise<Date | null> {
   const newest = await sql<{ at: Date | null }>`
@@ -173,12 +125,14 @@ export async function readingsChangedAt(db: Db, enquiryId: string): Promise<Date
       union all select a.at from reading_file_answer a join reading_file f on f.id = a.file_id where f.enquiry_id = ${enquiryId}
       union all select w.at from reading_file_withdrawal w join reading_file f on f.id = w.file_id where f.enquiry_id = ${enquiryId}
       union all select at from hand_reading where enquiry_id = ${enquiryId}
+      union all select s.at from hand_reading_standing s join hand_reading h on h.id = s.reading_id where h.enquiry_id = ${enquiryId}
     ) changes`.execute(db);
   return newest.rows[0]?.at ?? null;
 }
 
-/** What of a home's readings there is: changes with every file, answer, file set aside and typed reading, and never by
- *  a clock. Live readings come all the time and are left out. */
+/** What of a home's readings there is: changes with every file, answer, typed reading and what is set aside, and never by
+ *  a clock. Live readings come all the time and are left out. Its last part is missing where no typed reading was ever set
+ *  aside, as in proofs kept before that could be. */
 export async function readingsState(db: Db, enquiryId: string): Promise<string> {
   const counted = await sql<{ state: string }>`
     select concat_ws('/',
@@ -186,8 +140,23 @@ export async function readingsState(db: Db, enquiryId: string): Promise<string> 
         where f.enquiry_id = ${enquiryId}),
       (select count(*) from reading_file_withdrawal w join reading_file f on f.id = w.file_id
         where f.enquiry_id = ${enquiryId}),
-      (select count(*) from hand_reading where enquiry_id = ${enquiryId})) as state`.execute(db);
+      (select count(*) from hand_reading where enquiry_id = ${enquiryId}),
+      (select max(s.seq) from hand_reading_standing s join hand_reading h on h.id = s.reading_id
+        where h.enquiry_id = ${enquiryId})) as state`.execute(db);
   return counted.rows[0]?.state ?? '';
+}
+
+/** Whether anything of a home's readings was set aside since they were in this state. */
+export async function setAsideSince(db: Db, enquiryId: string, state: string): Promise<boolean> {
+  const [answers = '0', , , standings = '0'] = state.split('/');
+  const found = await sql<{ found: boolean }>`
+    select exists (
+      select 1 from hand_reading_standing s join hand_reading h on h.id = s.reading_id
+        where h.enquiry_id = ${enquiryId} and not s.counts and s.seq > ${standings}::bigint
+      union all select 1 from reading_file_answer a join reading_file f on f.id = a.file_id
+        where f.enquiry_id = ${enquiryId} and (a.hints ->> 'setAside')::boolean and a.seq > ${answers}::bigint
+    ) as found`.execute(db);
+  return found.rows[0]?.found === true;
 }
 
 export interface NewProofResult {

@@ -47,6 +47,7 @@ export interface Tables
     at: Fixed<Date>;
     by: Fixed<string>;
   };
+  work_end: { id: Fixed<string>; ended: Fixed<'kept' | 'stopped'>; at: Fixed<Date> };
   plan_result: {
     id: Fixed<string>;
     enquiry_id: Fixed<string>;

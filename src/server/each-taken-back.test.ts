@@ -305,6 +305,22 @@ test('readings: a file set aside and back, answered again; links and sources', a
     expect(await through('POST /api/enquiries/{id}/hand-readings', [id], { readings: [typed(room)] })).toMatchObject({
       written: 1,
     });
+  const typedRows = async () => (await read(`/api/enquiries/${id}/hand-readings`)).readings;
+  const counting = async () =>
+    (await typedRows())
+      .filter((row: { aside: object | null }) => row.aside === null)
+      .map((row: { valuesC: { room: number } }) => row.valuesC.room)
+      .sort();
+  const wrong = (await typedRows()).find((row: { valuesC: { room: number } }) => row.valuesC.room === 58).id;
+  const typedAside = async () =>
+    await through('POST /api/enquiries/{id}/hand-readings/{readingId}/aside', [id, wrong], { why: 'read 18' });
+  await typedAside();
+  expect(await counting()).toEqual([18]);
+  await through('POST /api/enquiries/{id}/hand-readings/{readingId}/back', [id, wrong]);
+  expect(await counting()).toEqual([18, 58]);
+  await typedAside();
+  expect(await counting()).toEqual([18]);
+  expect((await typedRows()).length, 'it stays to be read').toBe(2);
   const link = await through('POST /api/enquiries/{id}/keeper-links', [id], { days: 14 });
   for (const room of [19, 18])
     await through('POST /api/keeper/{secret}/readings', [link.secret], { readings: [typed(room)] });
@@ -334,9 +350,9 @@ test('readings: a file set aside and back, answered again; links and sources', a
   const checked = async (shown: readonly number[]) =>
     await through('POST /api/instruments/{id}/checks', [probe], { kind: 'ice', shown });
   await checked([1.4, 1.4]);
-  const wrong = await trusted();
+  const wrongly = await trusted();
   await checked([0.2, 0.2]);
-  expect([wrong, await trusted()]).toEqual([-1.4, -0.2]);
+  expect([wrongly, await trusted()]).toEqual([-1.4, -0.2]);
 });
 
 test('the shop’s own values and its shelf', async () => {
@@ -439,6 +455,21 @@ test('sessions: in, locked, opened, switched, out, and in again; password and PI
   server = { ...server, cookie: await signIn() };
   asker = undefined;
   expect(await own(server.cookie)).toBe(200);
+});
+
+test('what is stopped is asked for again', async () => {
+  const id = await newHome();
+  const { enclosure } = exampleDocument() as { enclosure: object };
+  const work = token();
+  expect(await through('POST /api/work/{id}/stop', [work])).toMatchObject({ ended: 'stopped' });
+  const ask = async (query: string) =>
+    await server.asked(
+      { method: 'POST', url: `/api/plan${query}`, payload: { enclosure, members: 4, enquiryId: id } },
+      server.cookie,
+    );
+  expect((await ask(`?work=${work}`)).json().faults).toMatchObject([{ code: 'WORK_STOPPED' }]);
+  expect((await ask('')).statusCode).toBe(200);
+  expect((await read(`/api/enquiries/${id}/plans`)).results).toHaveLength(1);
 });
 
 test('what is said to change nothing writes no row', async () => {

@@ -26,6 +26,7 @@ const statusByCode: Readonly<Record<string, number>> = {
   ENQUIRY_UNKNOWN: 404,
   ANIMAL_UNKNOWN: 404,
   OVERLAY_UNKNOWN: 404,
+  HAND_UNKNOWN: 404,
   LOG_UNKNOWN: 404,
   INSTRUMENT_UNKNOWN: 404,
   KEEPER_LINK: 404,
@@ -66,6 +67,7 @@ const statusByCode: Readonly<Record<string, number>> = {
   PLAN_BUSY: 503,
   PROOF_BUSY: 503,
   PROOF_STOPPED: 409,
+  WORK_STOPPED: 409,
 };
 
 export function statusOf(faults: readonly Fault[]): number {

@@ -78,6 +78,10 @@ async function talkativeBuyer() {
   );
   expect(file.statusCode, file.body).toBeLessThan(300);
   await ask('POST', `${home}/reading-files/${file.json().id}/aside`, { why: `${word} moved it` });
+  const typed = { at: '2026-01-14T08:00', clientKey: 'typed-by-desk', valuesC: { room: 58 } };
+  expect((await ask('POST', `${home}/hand-readings`, { readings: [typed] })).status).toBe(200);
+  const [mistyped] = (await ask('GET', `${home}/hand-readings`)).body.readings;
+  await ask('POST', `${home}/hand-readings/${mistyped.id}/aside`, { why: `${word} said 18` });
   const live = {
     label: `${word} probe`,
     place: 'basking-surface',
@@ -117,6 +121,7 @@ describe('a buyer', () => {
       'animal_event',
       'enquiry',
       'enquiry_version',
+      'hand_reading_standing',
       'live_source',
       'placement_event',
       'reading_file',

@@ -2,6 +2,7 @@
 import { Type } from 'typebox';
 import { salts } from '../proving/instrument-check.ts';
 import { logPlaces } from '../proving/reading-log.ts';
+import { workId } from './work-id.ts';
 
 const closed = { additionalProperties: false } as const;
 const uuid = Type.String({ pattern: '^[0-9a-f]{8}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{12}$' });
@@ -11,9 +12,10 @@ const text = (maxLength: number) => Type.String({ maxLength });
 
 export const homeParams = Type.Object({ id: uuid });
 export const fileParams = Type.Object({ id: uuid, fileId: uuid });
+export const readingParams = Type.Object({ id: uuid, readingId: uuid });
 export const linkParams = Type.Object({ id: uuid, linkId: uuid });
 export const secretParams = Type.Object({ secret: Type.String({ pattern: '^[A-Za-z0-9_-]{20,60}$' }) });
-export const fileQuery = Type.Object({ name: Type.Optional(text(200)) }, closed);
+export const fileQuery = Type.Object({ name: Type.Optional(text(200)), work: Type.Optional(workId) }, closed);
 
 export const hintsBody = Type.Object(
   {

@@ -105,6 +105,8 @@ function fitted(
   return [
     {
       id: heater.id,
+      kind: heater.kind,
+      ...(box.heaters.length > 1 ? { n: box.heaters.indexOf(heater) + 1 } : {}),
       fittedOn: renewed.sort().at(-1) ?? releasedOn,
       hoursPerDay,
       dutyFrac: wholeDay === null ? null : Math.min(1, (wholeDay * 24) / hoursPerDay),

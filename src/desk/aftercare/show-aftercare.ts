@@ -1,6 +1,9 @@
 // Everything that follows one placement: its tasks with where each stands, what was told, calendars that were given out.
+
+import type { Source } from '../../husbandry/fact.ts';
 import { dueOfPlacement, releasedPlacement } from '../../records/aftercare.ts';
 import { followedEvents } from '../../records/aftercare-inputs.ts';
+import { allFacts } from '../../records/animal-facts.ts';
 import { feedsOf } from '../../records/calendar-feeds.ts';
 import { placementById } from '../../records/placements.ts';
 import { placementNames } from '../../records/today.ts';
@@ -49,7 +52,23 @@ export async function showAftercare(desk: DeskContext, placementId: string) {
       .map((one) => ({ ...one, at: one.at.toISOString(), lookedAt: looked.has(one.id) }))
       .reverse(),
     feeds: feeds.map((feed) => ({ ...feed, at: feed.at.toISOString() })),
+    sources: sourcesOf(rows.flatMap((row) => (row.task as { readonly sources: readonly string[] }).sources)),
   });
+}
+
+/** What stands behind the keys of sources, for whoever reads them. */
+function sourcesOf(
+  keys: readonly string[],
+): Readonly<Record<string, Pick<Source, 'title' | 'year' | 'kind' | 'read'>>> {
+  const { sources } = allFacts().facts;
+  return Object.fromEntries(
+    [...new Set(keys)].flatMap((key) => {
+      const row = sources[key];
+      if (row === undefined) return [];
+      const { title, year, kind, read } = row;
+      return [[key, { title, kind, read, ...(year === undefined ? {} : { year }) }]];
+    }),
+  );
 }
 
 const stateOn = (row: { readonly from: string; readonly to: string }, today: string) =>

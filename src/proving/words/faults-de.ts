@@ -107,6 +107,8 @@ export const faultsDe: Readonly<Record<`fault.${string}`, string>> = {
   'fault.LOG_UNKNOWN': 'Diese Datei gehört nicht zu diesem Terrarium.',
   'fault.HAND_NONE': 'Es steht kein Wert da. Mindestens eine Zahl eingeben.',
   'fault.HAND_RANGE': 'Eine solche Temperatur hat kein Terrarium. Einheit prüfen: °C oder °F?',
+  'fault.HAND_UNKNOWN': 'Diesen Messwert gibt es hier nicht. Die Liste neu öffnen und dort wählen.',
+  'fault.HAND_WHY': 'Ein Messwert wird nicht ohne Grund beiseitegelegt. Schreiben, was daran nicht stimmt.',
   'fault.HAND_TIME': 'Dieser Zeitpunkt liegt in der Zukunft oder zu lange zurück.',
   'fault.CHECK_TOO_FEW': 'Für die Prüfung braucht es mindestens zwei Ablesungen.',
   'fault.CHECK_UNSETTLED': 'Die Ablesungen bewegen sich noch. Warten und noch einmal ablesen.',
@@ -120,6 +122,8 @@ export const faultsDe: Readonly<Record<`fault.${string}`, string>> = {
   'fault.LIVE_VALUE': 'Einen solchen Wert kann dieser Fühler nicht geben.',
   'fault.LIVE_TIME': 'Zu dieser Zeit kann nicht gemessen worden sein.',
   'fault.PROOF_BUSY': 'Gerade werden zu viele Nachweise gerechnet. In einer Minute noch einmal versuchen.',
+  'fault.WORK_STOPPED':
+    'Das wurde angehalten, bevor es fertig war; nichts davon wurde behalten. Noch einmal verlangen.',
   'fault.PROOF_STOPPED': 'Der Nachweis wurde angehalten. Noch einmal verlangen; alle Messwerte sind noch da.',
   'fault.PROOF_NO_HOME': 'Zu dieser Anfrage gehört noch kein Terrarium. Erst den Plan machen.',
   'fault.PROOF_NOTHING_READ': 'In diesem Terrarium wurde noch nichts gemessen. Eine Datei oder Werte geben.',

@@ -4,12 +4,13 @@ import { insertEvent } from '../animal-events.ts';
 import { insertPhoto } from '../animal-photos.ts';
 import { insertAnimal, insertFacts, putWhereabouts } from '../animals.ts';
 import { insertEnquiry, updateEnquiry } from '../enquiries.ts';
+import { everyHandReadingOf, insertHandReading, standHandReading } from '../hand-readings.ts';
 import { insertInstrument, insertInstrumentCheck } from '../instruments.ts';
 import { insertLiveReadings, insertLiveSource } from '../live-sources.ts';
 import { insertOverlay, withdrawStanding } from '../overlays.ts';
 import { addPlacementEvent, insertPlacement } from '../placements.ts';
 import { insertPlanResult } from '../plan-results.ts';
-import { insertHandReading, insertProofResult, insertReadingFile, withdrawReadingFile } from '../readings.ts';
+import { insertProofResult, insertReadingFile, withdrawReadingFile } from '../readings.ts';
 import type { Db } from '../schema.ts';
 import { firstBranch } from '../shops.ts';
 
@@ -84,6 +85,8 @@ async function filledReadings(db: Db, branchId: string, enquiryId: string): Prom
   await withdrawReadingFile(db, { id: fileId, hints: {} }, 'the wrong home', writer);
   const typed = { enquiryId, linkId: null, clientKey: 'k1', atS: 1_768_467_600, valuesC: { 'warm-air': 28.4 } };
   await insertHandReading(db, typed as never, writer);
+  const [reading] = await everyHandReadingOf(db, enquiryId);
+  await standHandReading(db, reading?.id ?? '', { counts: false, why: 'the wrong shelf' }, writer);
   const source = { enquiryId, label: 'probe', place: 'warm-air', quantity: 'tempC', intervalS: 60 };
   const sourceId = await insertLiveSource(
     db,

@@ -4,6 +4,7 @@ import { Type } from 'typebox';
 import type { PackUnits } from '../../desk/pack/tongue.ts';
 import { printPack } from '../../desk/print-pack.ts';
 import { sendFaults } from '../errors.ts';
+import { gone } from '../gone.ts';
 import { languageCode } from '../language-code.ts';
 import { placementParams } from '../placement-schemas.ts';
 import type { App, Doors } from '../types.ts';
@@ -33,6 +34,7 @@ export function packRoutes(app: App, doors: Doors): void {
         doors.planner,
         request.params.id,
         request.query as Partial<PackUnits>,
+        gone(reply),
       );
       if (!printed.ok) return await sendFaults(reply, printed.faults);
       return reply

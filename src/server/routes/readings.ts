@@ -1,10 +1,9 @@
-// The HTTP doors onto the readings of a home at the desk: files, typed readings, instruments, the proof.
+// The HTTP doors onto the readings of a home at the desk: files, instruments, the proof. Typed readings: typed-readings.ts.
 
 import { Readable } from 'node:stream';
 import type { TypeBoxTypeProvider } from '@fastify/type-provider-typebox';
 import type { CheckInput } from '../../desk/instruments.ts';
 import { addInstrument, checkInstrument, listInstruments } from '../../desk/instruments.ts';
-import { type SentReading, typeReadings } from '../../desk/keeper-page.ts';
 import { proofLater, proveLater } from '../../desk/proof-later.ts';
 import { proveEnquiry, showProof } from '../../desk/prove-enquiry.ts';
 import { startProver } from '../../desk/prover.ts';
@@ -34,9 +33,9 @@ import {
   homeParams,
   instrumentBody,
   proofBody,
-  sentBody,
 } from '../reading-schemas.ts';
 import type { App, Doors } from '../types.ts';
+import { workQuery } from '../work-id.ts';
 
 const tags = ['readings'];
 const answers = { 200: anyAnswer };
@@ -107,17 +106,6 @@ export function readingRoutes(app: App, doors: Doors): void {
     },
   );
   app.post(
-    '/api/enquiries/:id/hand-readings',
-    {
-      config: { who: 'desk' },
-      schema: { tags, summary: 'Type readings in at the desk', params: homeParams, body: sentBody, response: answers },
-    },
-    async (request, reply) => {
-      const done = await typeReadings(doors.desk(request), request.params.id, request.body.readings as SentReading[]);
-      return done.ok ? reply.send(done.value) : await sendFaults(reply, done.faults);
-    },
-  );
-  app.post(
     '/api/enquiries/:id/proof',
     {
       config: { who: 'desk' },
@@ -125,14 +113,15 @@ export function readingRoutes(app: App, doors: Doors): void {
         tags,
         summary: 'Prove the home by its readings',
         params: homeParams,
+        querystring: workQuery,
         body: proofBody,
         response: answers,
       },
     },
     async (request, reply) => {
       const { enclosure, ...rule } = request.body;
-      const signal = gone(reply);
-      const asked = { rule: rule as Partial<ProofRule>, signal, ...(enclosure === undefined ? {} : { enclosure }) };
+      const wait = { workId: request.query.work, signal: gone(reply) };
+      const asked = { rule: rule as Partial<ProofRule>, ...wait, ...(enclosure === undefined ? {} : { enclosure }) };
       const proven = await proveEnquiry(doors.desk(request), prover, request.params.id, asked);
       return proven.ok ? reply.send(proven.value) : await sendFaults(reply, proven.faults);
     },
@@ -260,11 +249,10 @@ function fileDoor(app: App, doors: Doors): void {
       if (!(request.body instanceof Readable)) {
         return await sendFaults(reply, [requestFaults.notBytes(request.headers['content-type'] ?? 'nothing')]);
       }
-      const taken = await takeReadingFile(doors.desk(request), request.params.id, {
-        name: request.query.name ?? 'log',
-        chunks: request.body as AsyncIterable<Uint8Array>,
-        hints: {},
-      });
+      const { name = 'log', work } = request.query;
+      const file = { name, chunks: request.body as AsyncIterable<Uint8Array>, hints: {} };
+      const wait = { workId: work, signal: gone(reply) };
+      const taken = await takeReadingFile(doors.desk(request), request.params.id, file, wait);
       return taken.ok ? reply.code(201).send(taken.value) : await sendFaults(reply, taken.faults);
     },
   );

@@ -31,9 +31,11 @@ export async function releasedPlacement(
     readonly release?: boolean;
     /** Where the home is said to be. */
     readonly place?: string;
+    /** What the enquiry holds, where it is to be another home than the usual one. */
+    readonly document?: object;
   },
 ): Promise<ReleasedForTests> {
-  const document = exampleDocument() as { answers: object };
+  const document = (choice.document ?? exampleDocument()) as { answers: object };
   const labelled = {
     ...document,
     answers: { ...document.answers, label: choice.label ?? choice.name ?? 'Ümläut, flat above' },

@@ -5,7 +5,12 @@ import { ask } from '../animal/animal-api.ts';
 export interface KeeperPageData {
   readonly state: 'not-yet' | 'proven';
   readonly home: Readonly<Record<string, unknown>>;
-  readonly readings: readonly { readonly at: string; readonly valuesC: Readonly<Partial<Record<HandPlace, number>>> }[];
+  readonly readings: readonly {
+    readonly at: string;
+    readonly valuesC: Readonly<Partial<Record<HandPlace, number>>>;
+    /** Absent in pages kept on the phone before it was told. */
+    readonly aside?: boolean;
+  }[];
   readonly expiresAt: string;
 }
 

@@ -10,6 +10,7 @@ import { QuantityField } from '../controls/quantity-field.tsx';
 import { faultSentences } from '../messages/fault-words.ts';
 import { DrawingPatterns } from '../pictures/drawing-patterns.tsx';
 import { SectionDrawing } from '../pictures/section-drawing.tsx';
+import { useValuesSaid } from '../proof/typed-readings.tsx';
 import { wallMoment, wallNow } from '../proof/wall-words.ts';
 import { keepPagesForOffline } from '../round/offline-pages.ts';
 import { useSheet } from '../settings/settings-context.tsx';
@@ -26,7 +27,7 @@ const insideHeight = 200;
 const none: Values = { 'basking-surface': null, 'cool-air': null, room: null };
 
 export function KeeperPage({ secret }: { readonly secret: string }) {
-  const { t, measure, settings } = useSheet();
+  const { t, measure } = useSheet();
   const [page, setPage] = useState<KeeperPageData | null>(() => keptPage(secret) as KeeperPageData | null);
   const [gone, setGone] = useState(false);
   const [offline, setOffline] = useState(false);
@@ -37,6 +38,7 @@ export function KeeperPage({ secret }: { readonly secret: string }) {
   const [refused, setRefused] = useState<readonly Fault[]>([]);
   const [asking, setAsking] = useState(false);
   const [ref, width] = useWidth<HTMLDivElement>(520);
+  const valuesSaid = useValuesSaid();
 
   const refresh = useCallback(async () => {
     const list = waiting(secret);
@@ -128,7 +130,7 @@ export function KeeperPage({ secret }: { readonly secret: string }) {
           {sent && count === 0 && refused.length === 0 && <p>{t('keeper.sent')}</p>}
           {refused.length > 0 && (
             <p className="field-fault">
-              {t('keeper.refused')} {faultSentences(refused, settings)}
+              {t('keeper.refused')} {faultSentences(refused, measure)}
             </p>
           )}
         </div>
@@ -139,15 +141,8 @@ export function KeeperPage({ secret }: { readonly secret: string }) {
               {page.readings.map((r) => (
                 <li key={r.at}>
                   <strong>{wallMoment(measure.locale, Date.parse(`${r.at}Z`) / 1000)}</strong>
-                  <span>
-                    {handPlaces
-                      .flatMap((p) =>
-                        r.valuesC[p] === undefined
-                          ? []
-                          : [`${t(`proof.place.${p}`)} ${measure.text('temperature', r.valuesC[p])}`],
-                      )
-                      .join(', ')}
-                  </span>
+                  {r.aside ? <s>{valuesSaid(r.valuesC)}</s> : <span>{valuesSaid(r.valuesC)}</span>}
+                  {r.aside && <span>{t('keeper.aside')}</span>}
                 </li>
               ))}
             </ul>

@@ -30,7 +30,7 @@ interface FilePartProps {
 
 export function FilePart({ enquiryId, files, aside, instruments, onChange }: FilePartProps) {
   const { t } = useSheet();
-  const work = useLongWork<void>();
+  const work = useLongWork<void>({ keeps: true });
   const working = work.sinceMs !== null;
   const [doneFrac, setDone] = useState(0);
   const [answer, setAnswer] = useState<Asked<ShownFile> | null>(null);
@@ -39,11 +39,12 @@ export function FilePart({ enquiryId, files, aside, instruments, onChange }: Fil
   const send = async (list: FileList | null) => {
     const files = [...(list ?? [])];
     setAnswer(null);
-    await work.run(async (signal) => {
+    await work.run(async (part) => {
       for (const [i, file] of files.entries()) {
         setDone(i / files.length);
-        const sent = await sendFile(enquiryId, file, signal);
-        if (signal.aborted) break;
+        const one = part();
+        const sent = await sendFile(enquiryId, file, one);
+        if (one.signal.aborted) break;
         setAnswer(sent);
         if (!sent.ok) break;
       }

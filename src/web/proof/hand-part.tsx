@@ -1,5 +1,5 @@
-// Three numbers and a time, typed at the desk on the phone.
-import { useState } from 'react';
+// Three numbers and a time, typed at the desk on the phone; and what was typed before.
+import { useCallback, useState } from 'react';
 import { Button } from 'react-aria-components';
 import { type HandPlace, handLimitsC, handPlaces } from '../../proving/hand-readings.ts';
 import type { Asked } from '../animal/animal-api.ts';
@@ -7,7 +7,9 @@ import { QuantityField } from '../controls/quantity-field.tsx';
 import { useSheet } from '../settings/settings-context.tsx';
 import { useBegun } from '../state/begun.ts';
 import { Faults } from './faults.tsx';
-import { typeReading } from './proof-api.ts';
+import { readTyped, typeReading } from './proof-api.ts';
+import { TypedReadings } from './typed-readings.tsx';
+import { useKept } from './use-kept.ts';
 import { wallNow } from './wall-words.ts';
 
 type Values = Readonly<Record<HandPlace, number | null>>;
@@ -18,13 +20,18 @@ export function HandPart({ enquiryId, onChange }: { readonly enquiryId: string; 
   const [openedAt] = useState(() => wallNow(new Date()));
   const { now, change, newest, forget } = useBegun(`hand-${enquiryId}`, { values: none, at: openedAt });
   const [answer, setAnswer] = useState<Asked<unknown> | null>(null);
+  const typed = useKept(useCallback(() => readTyped(enquiryId), [enquiryId]));
+  const changed = () => {
+    typed.again();
+    onChange();
+  };
   const keep = async () => {
     const valuesC = Object.fromEntries(Object.entries(newest().values).filter(([, v]) => v !== null));
     const sent = await typeReading(enquiryId, { at: newest().at, valuesC, clientKey: crypto.randomUUID() });
     setAnswer(sent);
     if (!sent.ok) return;
     forget();
-    onChange();
+    changed();
   };
   return (
     <section className="sheet-part" aria-labelledby="hand-title">
@@ -58,6 +65,11 @@ export function HandPart({ enquiryId, onChange }: { readonly enquiryId: string; 
       </Button>
       <p role="status">{answer?.ok && t('proof.handKept')}</p>
       <Faults answer={answer} />
+      <TypedReadings
+        enquiryId={enquiryId}
+        readings={typed.answer?.ok ? typed.answer.value.readings : []}
+        onChange={changed}
+      />
     </section>
   );
 }

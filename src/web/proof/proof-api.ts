@@ -2,6 +2,7 @@
 
 import type { UsedShopValues } from '../../husbandry/used-shop-values.ts';
 import type { LogFinding, LogHints, LogQuestion, RejectedRow, UnderstoodLog } from '../../proving/files/understood.ts';
+import type { HandPlace } from '../../proving/hand-readings.ts';
 import type { Instrument, Trust } from '../../proving/instrument.ts';
 import type { CheckStep } from '../../proving/instrument-check.ts';
 import type { Channel, LogPlace, Quantity } from '../../proving/reading-log.ts';
@@ -9,6 +10,7 @@ import type { ProofAnswer } from '../../proving/verdict/proof-answer.ts';
 import type { ProofRule, RuleSetting } from '../../proving/verdict/rule.ts';
 import { type Asked, ask } from '../animal/animal-api.ts';
 import { send } from '../api/send.ts';
+import type { Part } from '../controls/long-work.tsx';
 
 export interface ShownFile {
   readonly id: string;
@@ -70,6 +72,16 @@ export interface LiveState {
   readonly lastAt: string | null;
 }
 
+export interface TypedReading {
+  readonly id: string;
+  /** Seconds since 1970 on the home's own clock. */
+  readonly atS: number;
+  readonly valuesC: Readonly<Partial<Record<HandPlace, number>>>;
+  readonly by: string;
+  readonly fromKeeper: boolean;
+  readonly aside: { readonly why: string; readonly by: string; readonly at: string } | null;
+}
+
 export interface KeeperLink {
   readonly id: string;
   readonly expiresAt: string;
@@ -91,8 +103,13 @@ export const readLive = (id: string) => ask<{ readonly sources: readonly LiveSta
 export const readLinks = (id: string) => ask<{ readonly links: readonly KeeperLink[] }>(at(id, 'keeper-links'));
 export const readInstruments = () => ask<ShownInstruments>('/api/instruments');
 
-export const judge = (id: string, enclosure: object | null, signal: AbortSignal) =>
-  ask<{ readonly answer: ProofAnswer }>(at(id, 'proof'), 'POST', enclosure === null ? {} : { enclosure }, signal);
+export const judge = (id: string, enclosure: object | null, { signal, workId }: Part) =>
+  ask<{ readonly answer: ProofAnswer }>(
+    at(id, `proof?work=${workId}`),
+    'POST',
+    enclosure === null ? {} : { enclosure },
+    signal,
+  );
 export const answerFile = (id: string, fileId: string, hints: LogHints) =>
   ask<ShownFile>(at(id, `reading-files/${fileId}/answers`), 'PUT', hints);
 export const setFileAside = (id: string, fileId: string, why: string) =>
@@ -100,6 +117,11 @@ export const setFileAside = (id: string, fileId: string, why: string) =>
 export const takeFileBack = (id: string, fileId: string) => ask<object>(at(id, `reading-files/${fileId}/back`), 'POST');
 export const typeReading = (id: string, reading: object) =>
   ask<object>(at(id, 'hand-readings'), 'POST', { readings: [reading] });
+export const readTyped = (id: string) => ask<{ readonly readings: readonly TypedReading[] }>(at(id, 'hand-readings'));
+export const setReadingAside = (id: string, readingId: string, why: string) =>
+  ask<object>(at(id, `hand-readings/${readingId}/aside`), 'POST', { why });
+export const takeReadingBack = (id: string, readingId: string) =>
+  ask<object>(at(id, `hand-readings/${readingId}/back`), 'POST');
 export const giveLink = (id: string, days: number) =>
   ask<{ readonly id: string; readonly secret: string; readonly expiresAt: string }>(at(id, 'keeper-links'), 'POST', {
     days,
@@ -113,9 +135,10 @@ export const checkInstrument = (id: string, check: object) =>
   ask<object>(`/api/instruments/${id}/checks`, 'POST', check);
 
 /** The file goes as it is; the server reads it as a stream. */
-export async function sendFile(id: string, file: File, signal: AbortSignal): Promise<Asked<ShownFile>> {
+export async function sendFile(id: string, file: File, { signal, workId }: Part): Promise<Asked<ShownFile>> {
   try {
-    const response = await send(`${at(id, 'reading-files')}?name=${encodeURIComponent(file.name.slice(0, 200))}`, {
+    const query = new URLSearchParams({ name: file.name.slice(0, 200), work: workId });
+    const response = await send(`${at(id, 'reading-files')}?${query}`, {
       method: 'POST',
       headers: { 'content-type': 'application/octet-stream' },
       body: file,

@@ -34,7 +34,7 @@ export function ProofPage({ id }: { readonly id: string }) {
   const curves = useKept(useCallback(() => readCurves(id), [id]));
   const proof = useKept(useCallback(() => readProof(id), [id]));
   const instruments = useKept(readInstruments);
-  const work = useLongWork<Asked<unknown>>();
+  const work = useLongWork<Asked<unknown>>({ keeps: true });
   const working = work.sinceMs !== null;
   const [judged, setJudged] = useState<Asked<unknown> | null>(null);
   const [ref, width] = useWidth<HTMLDivElement>(700);
@@ -49,7 +49,7 @@ export function ProofPage({ id }: { readonly id: string }) {
   };
   const ask = async () => {
     setJudged(null);
-    setJudged(await work.run((signal) => judge(id, home.whole, signal)));
+    setJudged(await work.run((part) => judge(id, home.whole, part())));
     proof.again();
   };
   const kept = proof.answer?.ok ? proof.answer.value : null;

@@ -21,6 +21,7 @@ const lamp = {
   lifeLowH: 750,
   lifeHighH: 1000,
   lifeSource: 'UWEX-LAMPS',
+  kind: 'basking-lamp' as const,
 };
 const input: AftercareInput = {
   releasedOn: '2026-09-01',
@@ -143,6 +144,13 @@ test('every kind is said in both languages with no blank left open', () => {
   ]!;
   expect(sayTask(nameless, 'en').title).toBe('Check the instrument: thermometer 2 of the home');
   expect(sayTask(byKey()['call-first']!, 'en', 'keeper').title).toBe('The first nights');
+  const renewal = (part: object) => byKey({ heaters: [{ ...lamp, ...part }] })['renew-heater:lamp:2026-09-01']!;
+  expect(sayTask(renewal({}), 'en').title).toBe('Renew the heater: basking lamp');
+  expect(sayTask(renewal({ kind: 'halogen-lamp', n: 2 }), 'de').title).toBe('Wärmequelle erneuern: Halogenlampe 2');
+  const { heaterKind: _, ...before } = renewal({}).blanks;
+  expect(sayTask({ ...renewal({}), blanks: before }, 'en').title, 'kept before it was named').toBe(
+    'Renew the heater: the one fitted before',
+  );
 });
 
 test('interval of a share: printed cases, mirror, and too few to say', () => {

@@ -5,13 +5,16 @@ import { type CareFacts, factIn, numberOf } from '../../animal/care-facts.ts';
 import type { AnimalEvent } from '../../animal/event.ts';
 import type { MoveUp } from '../../animal/growth.ts';
 import { massSeries, nextWeighing } from '../../animal/mass-series.ts';
-import type { ControlKind } from '../../physics/enclosure.ts';
+import type { ControlKind, HeaterKind } from '../../physics/enclosure.ts';
 import { burningHoursPerYear } from '../../planning/cost/lamp-life.ts';
 import { firstColdNight, firstHotDay, type SeasonRoom, type SeasonTurn } from './season.ts';
 import type { AftercareTask, Question, TaskKind } from './task.ts';
 
 export interface FittedHeater {
   readonly id: string;
+  readonly kind: HeaterKind;
+  /** Which of several the plan counts it as, from 1; absent where it is the only one. */
+  readonly n?: number;
   readonly fittedOn: IsoDate;
   readonly hoursPerDay: number;
   /** Mean share of its power over the hours in which it may heat, winter and summer, 0..1; null when no plan is kept. */
@@ -139,6 +142,8 @@ function renewal(heater: FittedHeater): AftercareTask[] {
   const assumed = control !== null && dutyFrac === null;
   const blanks = {
     heater: heater.id,
+    heaterKind: heater.kind,
+    ...(heater.n === undefined ? {} : { heaterN: heater.n }),
     hoursPerDay: oneDecimal(hoursPerYear / 365),
     lifeH: heater.lifeLowH,
     fitted: fittedOn,

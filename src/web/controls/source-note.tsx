@@ -19,8 +19,9 @@ interface SourceNoteProps {
 
 export function SourceNote({ facts, source, read }: SourceNoteProps) {
   const { t, measure } = useSheet();
-  if (source === '') return null;
-  const row = facts?.sources[source];
+  // Facts that are still read are waited for: a key says nothing to anybody.
+  if (source === '' || facts === null) return null;
+  const row = facts.sources[source];
   if (!row) return <span className={`source source-${read}`}>({source})</span>;
   if (row.kind === 'our choice') return <span className="source source-memory">{t('source.ourChoice')}</span>;
   const named = row.year ? `${row.title}, ${row.year}` : row.title;

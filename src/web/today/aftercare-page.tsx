@@ -110,7 +110,7 @@ function TaskItem({ task, sheet, isOpen, onOpen, onDone }: TaskItemProps) {
       <div className="aftercare-what">
         <h3>{said.title}</h3>
         <p>{said.why}</p>
-        <p className="field-hint">{t('aftercare.sources', { keys: sourceWords(task.sources) })}</p>
+        <p className="field-hint">{t('aftercare.sources', { keys: sourceWords(task.sources, sheet.sources) })}</p>
         <Button className="button button-quiet" aria-expanded={isOpen} onPress={onOpen}>
           {t('aftercare.enter')}
         </Button>

@@ -1,5 +1,6 @@
 // The HTTP doors onto the list of today, aftercare, calendars and own figures, and the shapes that come back.
 import type { TriageAnswer } from '../../animal/triage.ts';
+import type { Source } from '../../husbandry/fact.ts';
 import type { AftercareAnswers, Concern } from '../../proving/aftercare/answer.ts';
 import type { OwnShare } from '../../proving/aftercare/own-share.ts';
 import type { Question, TaskKind } from '../../proving/aftercare/task.ts';
@@ -108,6 +109,8 @@ export interface AftercareSheet extends Named {
   readonly tasks: readonly TaskShown[];
   readonly told: readonly Told[];
   readonly feeds: readonly FeedShown[];
+  /** By the keys that tasks name. */
+  readonly sources: Readonly<Record<string, Pick<Source, 'title' | 'year' | 'kind' | 'read'>>>;
 }
 
 export interface FeedShown {

@@ -32,11 +32,11 @@ export const de: AftercareWords = {
       why: 'Gemessen wurden Tage bis {roomC} °C im Raum; darüber gilt eine Vorhersage, und bei {endC} °C endet auch sie. Die Tage sind aus dem Lauf des Jahres geschätzt: auf das Thermometer im Raum achten.',
     },
     'renew-heater': {
-      title: 'Wärmequelle {heater} erneuern',
+      title: 'Wärmequelle erneuern: {heater}',
       why: 'Eingebaut am {fitted}; sie brennt etwa {hoursPerDay} Stunden am Tag und hält meist {lifeH} Stunden oder länger.',
     },
     'renew-heater-assumed': {
-      title: 'Wärmequelle {heater} erneuern',
+      title: 'Wärmequelle erneuern: {heater}',
       why: 'Eingebaut am {fitted}; kein Plan ist aufbewahrt, darum gilt: Sie brennt {hoursPerDay} Stunden am Tag, mehr kann sie nicht. Sie hält meist {lifeH} Stunden oder länger.',
     },
     'check-instrument': {
@@ -55,6 +55,7 @@ export const de: AftercareWords = {
     weigh: 'Die Schlange wiegen',
   },
   ownThermometer: 'Thermometer {n} des Heims',
+  earlierHeater: 'die bisherige',
   questions: {
     well: 'Geht es ihr gut?',
     ate: 'Hat sie gefressen?',

@@ -10,6 +10,8 @@ export interface AftercareWords {
   readonly keeper: Readonly<Partial<Record<TaskKind, string>>>;
   /** Instruments that have no name of their own. */
   readonly ownThermometer: string;
+  /** A heater of which nothing but its fitting was kept. */
+  readonly earlierHeater: string;
   readonly questions: Readonly<Record<Question, string>>;
 }
 
@@ -41,11 +43,11 @@ export const en: AftercareWords = {
       why: 'The proof read days up to {roomC} °C in the room; above that it rests on a forecast, and at {endC} °C the forecast ends. The days are a guess from the year’s course: watch the thermometer in the room.',
     },
     'renew-heater': {
-      title: 'Renew the heater {heater}',
+      title: 'Renew the heater: {heater}',
       why: 'Fitted {fitted}; it burns about {hoursPerDay} hours a day and usually lasts {lifeH} hours or longer.',
     },
     'renew-heater-assumed': {
-      title: 'Renew the heater {heater}',
+      title: 'Renew the heater: {heater}',
       why: 'Fitted {fitted}; no plan is kept, so it is taken to burn {hoursPerDay} hours a day, the most it can. It usually lasts {lifeH} hours or longer.',
     },
     'check-instrument': {
@@ -64,6 +66,7 @@ export const en: AftercareWords = {
     weigh: 'Weigh your snake',
   },
   ownThermometer: 'thermometer {n} of the home',
+  earlierHeater: 'the one fitted before',
   questions: {
     well: 'Is it well?',
     ate: 'Did it eat?',

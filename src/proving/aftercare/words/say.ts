@@ -1,5 +1,6 @@
 // Says a task in a language, days written as the reader is used to.
 import { type AnimalLanguage, filledFor, metric, type Reader, sayDay } from '../../../animal/words/say.ts';
+import { heaterNameIn } from '../../../husbandry/words/names.ts';
 import { bookIn } from '../../../shared/languages.ts';
 import type { AftercareTask } from '../task.ts';
 import { de } from './de.ts';
@@ -22,9 +23,14 @@ export function sayTask(
   to: 'desk' | 'keeper' = 'desk',
   reader: Reader = metric(language),
 ): SaidTask {
-  const { tasks, questions, keeper, ownThermometer } = bookIn<AftercareWords>('aftercare', language, books);
+  const { tasks, questions, keeper, ownThermometer, earlierHeater } = bookIn<AftercareWords>(
+    'aftercare',
+    language,
+    books,
+  );
   const saidBlank = (name: string, value: string | number): string => {
     if (name === 'name' && value === '') return ownThermometer.replace('{n}', String(task.blanks.n ?? ''));
+    if (name === 'heater') return heaterIn(task.blanks, language) ?? earlierHeater;
     if (typeof value === 'string') return sayDay(value, reader.days);
     return value.toLocaleString(language === 'en' ? 'en-GB' : language, { useGrouping: false });
   };
@@ -33,4 +39,10 @@ export function sayTask(
   const { title, why } = tasks[task.blanks.assumed === 1 ? 'renew-heater-assumed' : task.kind];
   const own = to === 'keeper' ? keeper[task.kind] : undefined;
   return { title: filled(own ?? title), why: filled(why), ask: task.ask.map((one) => questions[one]) };
+}
+
+/** As the plan names it: by its kind, and by its number among several. */
+function heaterIn({ heaterKind, heaterN }: AftercareTask['blanks'], language: AnimalLanguage): string | null {
+  const name = heaterNameIn(String(heaterKind), language);
+  return name === null || heaterN === undefined ? name : `${name} ${heaterN}`;
 }

@@ -4,26 +4,43 @@ import { createContext, type ReactNode, useContext, useEffect, useState, useSync
 import type { Answers } from './document.ts';
 import { createDocumentStore, type DocumentActions, type DocumentState, type DocumentStore } from './document-store.ts';
 import { loadDraft, storeDraft } from './draft-storage.ts';
+import { keptSteps, lineFrom, storeSteps } from './step-storage.ts';
 
 const Context = createContext<DocumentStore | null>(null);
 
 /** Changes rest this long before the device keeps them [ms] (our choice); leaving the page keeps them at once. */
 const keepAfterMs = 150;
+/** Its steps are many times longer and wait until nothing was done for so long [ms] (our choice). */
+const keepStepsAfterMs = 1000;
 
 export function DocumentProvider({ children }: { readonly children: ReactNode }) {
-  const [store] = useState(() => createDocumentStore(loadDraft()));
+  const [store] = useState(() => createDocumentStore(lineFrom(keptSteps(), loadDraft())));
   useEffect(() => {
     let timer: ReturnType<typeof setTimeout> | undefined;
+    let stepsTimer: ReturnType<typeof setTimeout> | undefined;
+    let kept = true;
     const keep = () => storeDraft({ document: store.state().document, savedAs: store.state().savedAs });
+    const keepSteps = () => {
+      kept = true;
+      storeSteps(store.steps());
+    };
     const leave = store.subscribe(() => {
+      kept = false;
       clearTimeout(timer);
+      clearTimeout(stepsTimer);
       timer = setTimeout(keep, keepAfterMs);
+      stepsTimer = setTimeout(keepSteps, keepStepsAfterMs);
     });
-    window.addEventListener('pagehide', keep);
+    const keepAll = () => {
+      keep();
+      if (!kept) keepSteps();
+    };
+    window.addEventListener('pagehide', keepAll);
     return () => {
       clearTimeout(timer);
+      clearTimeout(stepsTimer);
       leave();
-      window.removeEventListener('pagehide', keep);
+      window.removeEventListener('pagehide', keepAll);
     };
   }, [store]);
   return <Context.Provider value={store}>{children}</Context.Provider>;

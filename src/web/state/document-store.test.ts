@@ -4,7 +4,7 @@ import { emptyDocument } from './document.ts';
 import { createDocumentStore, isStarted } from './document-store.ts';
 import { historyOf } from './history.ts';
 
-const fresh = () => createDocumentStore({ history: historyOf(emptyDocument), savedAs: null });
+const fresh = () => createDocumentStore({ history: historyOf(emptyDocument), savedAs: null, left: new Map() });
 
 beforeEach(() => {
   vi.useFakeTimers();

@@ -4,6 +4,7 @@ import type { Enclosure } from '../../physics/enclosure.ts';
 import { type Answers, composedEnclosure, emptyDocument, type PlanDocument } from './document.ts';
 import type { SavedAs } from './draft-storage.ts';
 import { changed, type History, historyOf, redone, rested, undone } from './history.ts';
+import { type Line, stepsText } from './step-storage.ts';
 
 export type Change = (next: (document: PlanDocument) => PlanDocument, gesture?: string) => void;
 
@@ -33,6 +34,8 @@ export interface DocumentState {
 export interface DocumentStore {
   readonly actions: DocumentActions;
   readonly state: () => DocumentState;
+  /** All its steps as a text, for this device to keep. */
+  readonly steps: () => string;
   readonly subscribe: (listener: () => void) => () => void;
 }
 
@@ -44,15 +47,12 @@ export function isStarted({ document }: DocumentState): boolean {
 /** A gesture ends when nothing has moved for this long [ms] (our choice). */
 const restMs = 700;
 
-export function createDocumentStore(first: {
-  readonly history: History<PlanDocument>;
-  readonly savedAs: SavedAs | null;
-}): DocumentStore {
+export function createDocumentStore(first: Line): DocumentStore {
   let { history, savedAs } = first;
   let state = stateOf(history, savedAs, null);
   let restTimer: ReturnType<typeof setTimeout> | undefined;
   /** Where documents were kept that a fresh start left behind: taking it back goes on with the same enquiry. */
-  const left = new WeakMap<PlanDocument, SavedAs>();
+  const left = new WeakMap<PlanDocument, SavedAs>(first.left);
   const listeners = new Set<() => void>();
   const put = (nextHistory: History<PlanDocument>, nextSavedAs: SavedAs | null): void => {
     if (nextHistory === history && nextSavedAs === savedAs) return;
@@ -96,6 +96,7 @@ export function createDocumentStore(first: {
       },
     },
     state: () => state,
+    steps: () => stepsText(history, savedAs, (document) => left.get(document)),
     subscribe: (listener) => {
       listeners.add(listener);
       return () => listeners.delete(listener);

@@ -1,8 +1,6 @@
 // Keeps the unsent enquiry on this device, so that a reload or a flat battery loses nothing.
 
 import { documentFormat, documentVersion, emptyDocument, type PlanDocument } from './document.ts';
-import type { History } from './history.ts';
-import { historyOf } from './history.ts';
 
 const storageKey = 'warmstead-draft-1';
 
@@ -30,16 +28,16 @@ export function withEveryAnswer(document: PlanDocument): PlanDocument {
   return { ...document, answers: { ...emptyDocument.answers, ...document.answers } };
 }
 
-export function loadDraft(): { history: History<PlanDocument>; savedAs: SavedAs | null } {
+export function loadDraft(): Draft {
   try {
     const raw = JSON.parse(localStorage.getItem(storageKey) ?? 'null') as Draft | null;
     if (raw && isPlanDocument(raw.document)) {
-      return { history: historyOf(withEveryAnswer(raw.document)), savedAs: raw.savedAs ?? null };
+      return { document: withEveryAnswer(raw.document), savedAs: raw.savedAs ?? null };
     }
   } catch {
     // An unreadable draft is no draft.
   }
-  return { history: historyOf(emptyDocument), savedAs: null };
+  return { document: emptyDocument, savedAs: null };
 }
 
 export function storeDraft(draft: Draft): void {

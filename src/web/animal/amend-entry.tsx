@@ -21,7 +21,7 @@ export const canAmend = (kind: string): kind is EntryKind => Object.hasOwn(entry
 export const amendPlace = (entryId: string): string => `amend-${entryId}`;
 
 export function AmendEntry({ row, animalId, onDone, onLeave }: AmendEntryProps) {
-  const { t, settings } = useSheet();
+  const { t, measure } = useSheet();
   const { now, change, forget } = useBegun(amendPlace(row.id), {
     body: (row.body ?? {}) as Readonly<Record<string, unknown>>,
     on: row.on,
@@ -36,7 +36,7 @@ export function AmendEntry({ row, animalId, onDone, onLeave }: AmendEntryProps) 
     if (answer.ok) {
       forget();
       onDone();
-    } else setSaid(faultSentences(answer.faults, settings) || t('animals.unreached'));
+    } else setSaid(faultSentences(answer.faults, measure) || t('animals.unreached'));
   };
   const within = `amend-${row.id}`;
   return (

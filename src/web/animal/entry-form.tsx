@@ -27,7 +27,7 @@ const emptyEntry = (kind: EntryKind, sheet: AnimalSheet): Entry => ({
 });
 
 export function EntryForm({ sheet, onWritten }: EntryFormProps) {
-  const { t, settings } = useSheet();
+  const { t, measure } = useSheet();
   const place = `entry-${sheet.id}`;
   const [{ kind, on, body }, setEntry] = useState<Entry>(() => ({
     ...emptyEntry('weighing', sheet),
@@ -44,7 +44,7 @@ export function EntryForm({ sheet, onWritten }: EntryFormProps) {
   };
   const save = async () => {
     const answer = await writeEntry(sheet.id, { kind, on, body, clientKey: crypto.randomUUID() });
-    setSaid(answer.ok ? t('sheet.written') : faultSentences(answer.faults, settings) || t('animals.unreached'));
+    setSaid(answer.ok ? t('sheet.written') : faultSentences(answer.faults, measure) || t('animals.unreached'));
     if (!answer.ok) return;
     put({ ...emptyEntry(kind, sheet), on }, false);
     onWritten();

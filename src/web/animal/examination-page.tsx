@@ -26,7 +26,7 @@ export function ExaminationPage({ id }: { readonly id: string }) {
 }
 
 function Stepper({ id, examination }: { readonly id: string; readonly examination: Examination }) {
-  const { t, settings } = useSheet();
+  const { t, measure } = useSheet();
   const say = useSaying();
   const { steps } = examination;
   const [body, setBody] = useState<ExaminationBody>(() => keptDraft(id) ?? examination.draft?.document ?? nothing);
@@ -58,7 +58,7 @@ function Stepper({ id, examination }: { readonly id: string; readonly examinatio
   };
   const finish = async () => {
     const done = await finishExamination(id, body);
-    if (!done.ok) return setSaid(faultSentences(done.faults, settings) || t('animals.unreached'));
+    if (!done.ok) return setSaid(faultSentences(done.faults, measure) || t('animals.unreached'));
     dropDraft(id);
     setFinished(done.value);
   };

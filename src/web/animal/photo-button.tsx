@@ -1,6 +1,7 @@
 // Take or choose a photograph and keep it with the animal.
 import { useRef, useState } from 'react';
 import { Button } from 'react-aria-components';
+import { faultSentences } from '../messages/fault-words.ts';
 import { useSheet } from '../settings/settings-context.tsx';
 import { keepPhoto } from './animal-api.ts';
 import { pictureFrom } from './picture.ts';
@@ -13,12 +14,12 @@ interface PhotoButtonProps {
 }
 
 export function PhotoButton({ animalId, of, onKept }: PhotoButtonProps) {
-  const { t } = useSheet();
+  const { t, measure } = useSheet();
   const file = useRef<HTMLInputElement>(null);
   const [said, setSaid] = useState<string | null>(null);
   const keep = async (chosen: File) => {
     const kept = await keepPhoto(animalId, (await pictureFrom(chosen)).base64, of);
-    setSaid(kept.ok ? t('photo.kept') : (kept.faults[0]?.say ?? t('animals.unreached')));
+    setSaid(kept.ok ? t('photo.kept') : faultSentences(kept.faults, measure) || t('animals.unreached'));
     if (kept.ok) onKept?.();
   };
   return (

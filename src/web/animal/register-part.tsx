@@ -2,7 +2,7 @@
 import { useState } from 'react';
 import { Button, Input, Label, TextField } from 'react-aria-components';
 import { choiceWords, fieldWords } from '../../animal/words/register.ts';
-import { faultSentence } from '../messages/fault-words.ts';
+import { faultSentences } from '../messages/fault-words.ts';
 import { useSheet } from '../settings/settings-context.tsx';
 import { useBegun, useWasBegun } from '../state/begun.ts';
 import { type AnimalSheet, putRegister } from './animal-api.ts';
@@ -65,7 +65,7 @@ export function RegisterPart({ sheet, onChanged }: RegisterPartProps) {
 }
 
 function RegisterEdit({ sheet, onDone }: { readonly sheet: AnimalSheet; readonly onDone: () => void }) {
-  const { t, settings } = useSheet();
+  const { t, measure } = useSheet();
   const { now, change, forget } = useBegun(editPlace(sheet.id), { values: sheet.entry, reason: '' });
   const { values, reason } = now;
   const [wrong, setWrong] = useState<Readonly<Record<string, string>>>({});
@@ -75,7 +75,7 @@ function RegisterEdit({ sheet, onDone }: { readonly sheet: AnimalSheet; readonly
       forget();
       return onDone();
     }
-    setWrong(Object.fromEntries(answer.faults.map((fault) => [fault.field, faultSentence(fault, settings).text])));
+    setWrong(Object.fromEntries(answer.faults.map((fault) => [fault.field, faultSentences([fault], measure)])));
   };
   return (
     <>

@@ -3,7 +3,7 @@ import { useState } from 'react';
 import { Button, Input, Label, TextField } from 'react-aria-components';
 import type { RegisterEntry } from '../../animal/register.ts';
 import { Choice } from '../controls/choice.tsx';
-import { faultSentence } from '../messages/fault-words.ts';
+import { faultSentences } from '../messages/fault-words.ts';
 import { useSheet } from '../settings/settings-context.tsx';
 import { useBegun } from '../state/begun.ts';
 import { takeIn } from './animal-api.ts';
@@ -16,7 +16,7 @@ export const takeInPlace = 'take-in';
 const nobody = { values: {} as RegisterEntry, enclosure: '', quarantine: 'time' as Quarantine };
 
 export function TakeInForm({ onDone }: { readonly onDone: (id: string) => void }) {
-  const { t, settings } = useSheet();
+  const { t, measure } = useSheet();
   const { now, change, forget } = useBegun(takeInPlace, nobody);
   const { values, enclosure, quarantine } = now;
   const [wrong, setWrong] = useState<Readonly<Record<string, string>>>({});
@@ -31,7 +31,7 @@ export function TakeInForm({ onDone }: { readonly onDone: (id: string) => void }
       forget();
       return onDone(answer.value.id);
     }
-    setWrong(Object.fromEntries(answer.faults.map((fault) => [fault.field, faultSentence(fault, settings).text])));
+    setWrong(Object.fromEntries(answer.faults.map((fault) => [fault.field, faultSentences([fault], measure)])));
   };
   return (
     <section className="sheet-part">

@@ -4,6 +4,7 @@
 import type { Enclosure } from '../../physics/enclosure.ts';
 import type { Fault } from '../../shared/fault.ts';
 import type { Verdict } from '../../shared/verdict.ts';
+import type { Part } from '../controls/long-work.tsx';
 import type { PlanDocument } from '../state/document.ts';
 import { send } from './send.ts';
 
@@ -62,9 +63,9 @@ export const keepVerdict = (
   enquiryId: string,
   enclosure: Enclosure,
   standardId: string | undefined,
-  signal: AbortSignal,
+  { signal, workId }: Part,
 ) =>
-  call<KeptVerdict>('/api/plan', {
+  call<KeptVerdict>(`/api/plan?work=${workId}`, {
     method: 'POST',
     headers: { 'content-type': 'application/json' },
     body: JSON.stringify({ enclosure, enquiryId, standardId }),

@@ -6,8 +6,8 @@ import { usualTariff, usualYears } from '../../planning/search/search-input.ts';
 import type { Fault } from '../../shared/fault.ts';
 import { useAsked } from '../animal/use-asked.ts';
 import { Choice } from '../controls/choice.tsx';
+import { FaultText } from '../controls/fault-text.tsx';
 import { OwnValuesUsed } from '../controls/own-values-used.tsx';
-import { faultSentence } from '../messages/fault-words.ts';
 import { useSheet } from '../settings/settings-context.tsx';
 import { useWidth } from '../settings/use-width.ts';
 import { readShelf } from '../shelf/shelf-api.ts';
@@ -152,11 +152,9 @@ function Working({ part, run, onStop }: WorkingProps) {
 }
 
 function Refused({ fault }: { readonly fault: Fault }) {
-  const { settings } = useSheet();
-  const { text, lang } = faultSentence(fault, settings);
   return (
-    <p role="alert" className="kits-none" lang={lang}>
-      {text}
+    <p role="alert" className="kits-none">
+      <FaultText fault={fault} />
     </p>
   );
 }

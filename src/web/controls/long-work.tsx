@@ -1,36 +1,66 @@
-// Work that the shop computer does while somebody waits: what it is at, for how long already, and the way to stop it.
+// Work that the shop computer does while somebody waits: what it is at, for how long already, and the way to stop it. After
+// a stop the shop computer is asked whether anything of it was kept, and that is what is said.
 // Leaves out what is worked at; the search has its own line, with how far it is (choose-page.tsx).
 import { useEffect, useRef, useState } from 'react';
+import { stopOnServer } from '../api/stop-work.ts';
 import { useSheet } from '../settings/settings-context.tsx';
+
+/** "nothing": nothing of it is kept. "kept": what was ready before the stop came is. "not-known": the shop computer gave
+ *  no answer. */
+export type Stopped = 'nothing' | 'kept' | 'not-known';
+
+/** One thing that is waited for; a stop names the one that is under way. */
+export interface Part {
+  readonly signal: AbortSignal;
+  /** Under this name the shop computer keeps its outcome, or is told not to. */
+  readonly workId: string;
+}
 
 export interface Waited<T> {
   /** When it was begun, by the device's clock [ms]; null when nothing runs. */
   readonly sinceMs: number | null;
-  readonly stopped: boolean;
-  /** @returns null when it was stopped */
-  readonly run: (work: (signal: AbortSignal) => Promise<T>) => Promise<T | null>;
+  /** Null unless it was stopped. */
+  readonly stopped: Stopped | null;
+  /** @param work  asks for the name of each part anew when it has several
+   *  @returns null when it was stopped */
+  readonly run: (work: (part: () => Part) => Promise<T>) => Promise<T | null>;
   readonly stop: () => void;
 }
 
-export function useLongWork<T>(): Waited<T> {
+/** @param keeps  whether an outcome is kept at the shop computer; else ending the waiting is all */
+export function useLongWork<T>({ keeps }: { readonly keeps: boolean }): Waited<T> {
   const [sinceMs, setSince] = useState<number | null>(null);
-  const [stopped, setStopped] = useState(false);
+  const [stopped, setStopped] = useState<Stopped | null>(null);
   const running = useRef<AbortController | null>(null);
   return {
     sinceMs,
     stopped,
     run: async (work) => {
       const mine = new AbortController();
+      const parts: string[] = [];
       running.current = mine;
-      setStopped(false);
+      setStopped(null);
       setSince(Date.now());
-      const done = await work(mine.signal);
+      const done = await work(() => {
+        const workId = crypto.randomUUID();
+        parts.push(workId);
+        return { signal: mine.signal, workId };
+      });
+      const { aborted } = mine.signal;
+      const outcome = aborted ? await outcomeOf(keeps ? parts : []) : null;
       setSince(null);
-      setStopped(mine.signal.aborted);
-      return mine.signal.aborted ? null : done;
+      setStopped(outcome);
+      return aborted ? null : done;
     },
     stop: () => running.current?.abort(),
   };
+}
+
+/** Each part is asked about, the one under way and those that were through before it. */
+async function outcomeOf(parts: readonly string[]): Promise<Stopped> {
+  const ends = await Promise.all(parts.map(stopOnServer));
+  if (ends.includes('kept')) return 'kept';
+  return ends.includes(null) ? 'not-known' : 'nothing';
 }
 
 interface LongWorkProps {
@@ -55,7 +85,7 @@ export function LongWork({ work, words, doneFrac }: LongWorkProps) {
           </button>
         </>
       )}
-      {sinceMs === null && stopped && <span>{t('work.stopped')}</span>}
+      {sinceMs === null && stopped !== null && <span>{t(`work.stopped.${stopped}`)}</span>}
     </div>
   );
 }

@@ -315,7 +315,10 @@ export const de: MessageBook = {
     'Aus {members} möglichen Kästen: die Unbekannten des Modells gemeinsam verändert. Ein Modellurteil; den Nachweis bringen Messungen.',
   'plan.keepVerdict': 'Dieses Urteil mit der Anfrage ablegen',
   'work.stop': 'Anhalten',
-  'work.stopped': 'Angehalten. Nichts davon wurde behalten.',
+  'work.stopped.nothing': 'Angehalten. Nichts davon wurde behalten.',
+  'work.stopped.kept': 'Angehalten. Was schon fertig war, als Sie anhielten, ist behalten; sonst nichts.',
+  'work.stopped.not-known':
+    'Angehalten. Der Ladenrechner hat nicht geantwortet: Ob etwas behalten wurde, zeigt sich, wenn dieses Blatt neu geladen wird.',
   'work.seconds': '{n} s',
   'plan.keeping': 'Der Ladenrechner rechnet …',
   'plan.verdictKept': 'Abgelegt: {verdict}, berechnet vom Ladenrechner mit Modell {model}.',

@@ -315,7 +315,10 @@ export const en = {
     'From {members} likely boxes: the model’s unknowns varied together. A model’s verdict; the proof is in readings.',
   'plan.keepVerdict': 'Keep this verdict with the enquiry',
   'work.stop': 'Stop',
-  'work.stopped': 'Stopped. Nothing of it was kept.',
+  'work.stopped.nothing': 'Stopped. Nothing of it was kept.',
+  'work.stopped.kept': 'Stopped. What was ready before the stop came is kept; nothing else.',
+  'work.stopped.not-known':
+    'Stopped. The shop computer did not answer: whether anything was kept shows when this sheet is loaded again.',
   'work.seconds': '{n} s',
   'plan.keeping': 'The shop computer is working it out …',
   'plan.verdictKept': 'Kept: {verdict}, worked out by the shop computer with model {model}.',

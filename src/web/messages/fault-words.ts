@@ -3,6 +3,8 @@
 
 import { figuresSaid } from '../../proving/words/figures-said.ts';
 import type { Fault } from '../../shared/fault.ts';
+import { proseInUnits } from '../../shared/prose-units.ts';
+import type { Measure } from '../settings/measure.ts';
 import type { Settings } from '../settings/settings.ts';
 import { wordOf } from './translate.ts';
 
@@ -34,6 +36,6 @@ export function faultSentence(fault: Fault, settings: Pick<Settings, 'book'>): F
   return { text: [say, more.length > 0 ? `(${more.join('; ')})` : ''].filter(Boolean).join(' '), lang: undefined };
 }
 
-/** Several refusals as one text. */
-export const faultSentences = (faults: readonly Fault[], settings: Pick<Settings, 'book'>): string =>
-  [...new Set(faults.map((fault) => faultSentence(fault, settings).text))].join(' ');
+/** Several refusals as one text, in this person's units. */
+export const faultSentences = (faults: readonly Fault[], measure: Measure): string =>
+  [...new Set(faults.map((fault) => proseInUnits(faultSentence(fault, measure.settings).text, measure)))].join(' ');

@@ -18,14 +18,14 @@ export function PackPart({ sheet }: { readonly sheet: PlacementSheet }) {
   const { t, settings } = useSheet();
   const [language, setLanguage] = useState(settings.language);
   const codes = useLanguageCodes();
-  const work = useLongWork<Asked<string>>();
+  const work = useLongWork<Asked<string>>({ keeps: false });
   const [made, setMade] = useState<Made | null>(null);
   const address = made?.answer.ok ? made.answer.value : null;
   useEffect(() => (address === null ? undefined : () => URL.revokeObjectURL(address)), [address]);
 
   const make = async () => {
     setMade(null);
-    const answer = await work.run((signal) => fetchPack(sheet.id, language, settings, signal));
+    const answer = await work.run((part) => fetchPack(sheet.id, language, settings, part().signal));
     if (answer !== null) setMade({ language, answer });
   };
 

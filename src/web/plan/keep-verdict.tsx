@@ -12,14 +12,14 @@ export function KeepVerdict({ enclosure }: { readonly enclosure: Enclosure }) {
   const { t } = useSheet();
   const { savedAs, document } = useDocument();
   const standardId = namedStandard(document.answers);
-  const work = useLongWork<Answered<KeptVerdict>>();
+  const work = useLongWork<Answered<KeptVerdict>>({ keeps: true });
   const working = work.sinceMs !== null;
   const [answer, setAnswer] = useState<Answered<KeptVerdict> | null>(null);
   useEffect(() => setAnswer(null), [enclosure, standardId]);
   if (!savedAs) return null;
   const keep = async () => {
     setAnswer(null);
-    setAnswer(await work.run((signal) => keepVerdict(savedAs.id, enclosure, standardId, signal)));
+    setAnswer(await work.run((part) => keepVerdict(savedAs.id, enclosure, standardId, part())));
   };
   return (
     <div className="keep-verdict" role="status">

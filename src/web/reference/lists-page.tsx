@@ -4,8 +4,8 @@ import { useState } from 'react';
 import type { Fault } from '../../shared/fault.ts';
 import { NotReached } from '../animal/not-reached.tsx';
 import { Choice } from '../controls/choice.tsx';
+import { FaultText } from '../controls/fault-text.tsx';
 import { dateText } from '../controls/source-note.tsx';
-import { faultSentence } from '../messages/fault-words.ts';
 import { isMessageKey } from '../messages/translate.ts';
 import { useSheet } from '../settings/settings-context.tsx';
 import { useReader } from '../settings/use-reader.ts';
@@ -80,20 +80,17 @@ export function ListsPage() {
 
 /** Shipped rows that are not sound: the sheets go on without them, and say so. */
 function LeftOut({ faults }: { readonly faults: readonly Fault[] }) {
-  const { t, settings } = useSheet();
+  const { t } = useSheet();
   if (faults.length === 0) return null;
   return (
     <div className="lists-stale" role="status">
       <p>{t('lists.leftOut', { count: faults.length })}</p>
       <ul>
-        {faults.map((fault) => {
-          const { text, lang } = faultSentence(fault, settings);
-          return (
-            <li key={`${fault.code} ${fault.field}`}>
-              <code>{fault.field}</code>: <span lang={lang}>{text}</span>
-            </li>
-          );
-        })}
+        {faults.map((fault) => (
+          <li key={`${fault.code} ${fault.field}`}>
+            <code>{fault.field}</code>: <FaultText fault={fault} />
+          </li>
+        ))}
       </ul>
     </div>
   );

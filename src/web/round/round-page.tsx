@@ -25,7 +25,7 @@ const allWell: EventBodies['round'] = {
 };
 
 export function RoundPage() {
-  const { t, settings } = useSheet();
+  const { t, measure } = useSheet();
   const { lines, waiting, refused, failed, check, again } = useRound();
   const [chosen, setOpen] = useState<string | null | undefined>(undefined);
   useEffect(keepPagesForOffline, []);
@@ -48,7 +48,7 @@ export function RoundPage() {
         </p>
         {refused.length > 0 && (
           <p className="field-fault">
-            {t('round.refused', { n: refused.length, say: faultSentences(refused[0]?.faults ?? [], settings) })}
+            {t('round.refused', { n: refused.length, say: faultSentences(refused[0]?.faults ?? [], measure) })}
           </p>
         )}
       </div>

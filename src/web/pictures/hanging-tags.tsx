@@ -30,6 +30,10 @@ export function hungPlaces(enclosure: Enclosure, readings: Readings): readonly H
   return hung.filter(({ place }) => typeof readings.places[place] === 'number');
 }
 
+/** Narrower tags say their name smaller, and of what is wanted only the span: neighbours stay apart, and the table beside
+ *  says the rest [units]. */
+const wordedWidth = 84;
+
 interface TagsProps {
   readonly enclosure: Enclosure;
   readonly frame: SectionFrame;
@@ -65,7 +69,12 @@ export function HangingTags({ enclosure, frame, readings, climate }: TagsProps) 
           <g key={place} data-place={place}>
             <circle className="string-end" cx={from.x} cy={from.y} r={2.5} />
             <path className="string" d={`M${from.x} ${from.y}V${y - 12}L${x} ${y - 2}`} />
-            <text className="tag-name" x={x} y={y + 12} textAnchor="middle">
+            <text
+              className={width < wordedWidth ? 'tag-name tag-name-small' : 'tag-name'}
+              x={x}
+              y={y + 12}
+              textAnchor="middle"
+            >
               {t(`place.${place}`)}
             </text>
             <text className={`tag-number ${tone}`} x={x} y={y + 36} textAnchor="middle">
@@ -77,10 +86,12 @@ export function HangingTags({ enclosure, frame, readings, climate }: TagsProps) 
             </text>
             {wanted && (
               <text className="tag-wanted" x={x} y={y + 53} textAnchor="middle">
-                {t('tag.wanted', { span: measure.span('temperature', wanted.lowC, wanted.highC) })}
+                {width < wordedWidth
+                  ? measure.span('temperature', wanted.lowC, wanted.highC)
+                  : t('tag.wanted', { span: measure.span('temperature', wanted.lowC, wanted.highC) })}
               </text>
             )}
-            {interval && (
+            {interval && width >= wordedWidth && (
               <text className="tag-range" x={x} y={y + 68} textAnchor="middle">
                 {t('tag.range', {
                   low: measure.write('temperature', interval.low).num,

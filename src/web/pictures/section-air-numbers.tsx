@@ -3,6 +3,7 @@ import type { PlaceId } from '../../physics/answer.ts';
 import type { Enclosure } from '../../physics/enclosure.ts';
 import { useSheet } from '../settings/settings-context.tsx';
 import type { Readings } from './readings.ts';
+import { perchReachM, perchThickness } from './section-fittings.tsx';
 import type { SectionFrame } from './section-frame.ts';
 import { kelvinOutside, levelOf, type WantedClimate, wantedAtPlace } from './wanted.ts';
 
@@ -13,10 +14,24 @@ interface AirNumbersProps {
   readonly climate: WantedClimate | null;
 }
 
+/** From the name's letters down to the foot of the number [units], and half the width of the number. */
+const block = { above: 12, below: 22, half: 30, gap: 6 } as const;
+
+/** Where a number would lie across the perch it stands over it, or under it where the lid is near. */
+function clearOfPerch({ perch }: Enclosure, frame: SectionFrame, x: number, y: number): number {
+  if (!perch) return y;
+  const beside = x + block.half < frame.x(perch.xM - perchReachM) || x - block.half > frame.x(perch.xM + perchReachM);
+  const top = frame.z(perch.zM) - block.gap - perchThickness;
+  const foot = frame.z(perch.zM) + 8 + perchThickness;
+  if (beside || y + block.below < top || y - block.above > foot) return y;
+  const over = top - block.below;
+  return over - block.above > frame.top ? over : foot + block.gap + block.above;
+}
+
 export function SectionAirNumbers({ enclosure, frame, readings, climate }: AirNumbersProps) {
   const { t, measure } = useSheet();
   const { lengthM, heightM } = enclosure.box;
-  if (heightM * frame.scale < 90) return null;
+  if (heightM * frame.scale < (frame.narrow ? 110 : 90)) return null;
   const left = readings.warmEnd === 'left';
   const heaterX = enclosure.heaters[0]?.xM ?? (left ? 0.25 : 0.75) * lengthM;
   // Beside the heater, on the side away from its wall, so that neither covers the other.
@@ -36,7 +51,7 @@ export function SectionAirNumbers({ enclosure, frame, readings, climate }: AirNu
         const level = wanted ? levelOf(kelvinOutside(valueC, wanted)) : 0;
         const { num, unit } = measure.write('temperature', valueC);
         const x = frame.x(xM);
-        const y = frame.z(heightM * share);
+        const y = clearOfPerch(enclosure, frame, x, frame.z(heightM * share));
         return (
           <g key={place} data-place={place}>
             <text className="tag-name halo" x={x} y={y} textAnchor="middle">

@@ -59,6 +59,10 @@ export function hidePath(hide: Hide, frame: SectionFrame, floorM: number): strin
   return `M${x} ${y}v${-height * 0.45}q0 ${-height * 0.55} ${width * 0.3} ${-height * 0.55}h${width * 0.4}q${width * 0.3} 0 ${width * 0.3} ${height * 0.55}v${height * 0.45}z`;
 }
 
+/** Half of what a drawn perch spans [m], and half its thickness [units]. */
+export const perchReachM = 0.24;
+export const perchThickness = 3;
+
 export function Fittings({ enclosure, frame }: PartProps) {
   const floorM = enclosure.substrate?.depthM ?? 0;
   const y = frame.z(floorM);
@@ -89,7 +93,7 @@ export function Fittings({ enclosure, frame }: PartProps) {
       {perch && (
         <path
           className="perch"
-          d={`M${frame.x(Math.max(0.02, perch.xM - 0.22))} ${frame.z(perch.zM) + 8}Q${frame.x(perch.xM)} ${frame.z(perch.zM) - 6} ${frame.x(Math.min(enclosure.box.lengthM - 0.02, perch.xM + 0.24))} ${frame.z(perch.zM) + 6}`}
+          d={`M${frame.x(Math.max(0.02, perch.xM - perchReachM + 0.02))} ${frame.z(perch.zM) + 8}Q${frame.x(perch.xM)} ${frame.z(perch.zM) - 6} ${frame.x(Math.min(enclosure.box.lengthM - 0.02, perch.xM + perchReachM))} ${frame.z(perch.zM) + 6}`}
         />
       )}
     </g>

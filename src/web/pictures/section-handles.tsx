@@ -72,6 +72,8 @@ export function ProbeHandles({
     const aboveM = probe.zM - floorM;
     const away = probe.xM < box.lengthM / 2 ? -1 : 1;
     const lineX = x + away * (frame.narrow ? 16 : 20);
+    const heightText = measure.text('length', aboveM);
+    const roomBeside = away < 0 ? lineX - frame.left : frame.right - lineX;
     const valueC = index === 0 ? readings?.places.probe : undefined;
     const body = (
       <g className="probe">
@@ -92,13 +94,13 @@ export function ProbeHandles({
     );
     return (
       <g key={thermostat.id} data-place="probe">
-        {!flat && index === 0 && aboveM * frame.scale > 18 && (
+        {!flat && index === 0 && aboveM * frame.scale > 18 && roomBeside > 10 + 7.5 * heightText.length && (
           <Dimension
             x1={lineX}
             x2={lineX}
             y1={frame.z(floorM)}
             y2={y}
-            text={measure.text('length', aboveM)}
+            text={heightText}
             beside={away < 0 ? 'left' : 'right'}
           />
         )}

@@ -30,11 +30,10 @@ function modestWatts(model: BoxModel, e: Enclosure, part: number): number[] {
 const furthestFall = (from: SettledBox, to: SettledBox): number =>
   from.state.row.reduce((most, t, k) => Math.max(most, t - to.state.row[k]!), Number.NEGATIVE_INFINITY);
 
-/** Each named place that is a mean of the box. Left out: extremes, and hides, whose reading is a first-order estimate
- *  (what shines on the floor beside is taken off at a usual film) and may fall by a few hundredths while its nodes rise. */
+/** Each named place that is a mean of the box, hides too. Left out: extremes. */
 function places(model: BoxModel, conditions: SteadyConditions, box: SettledBox): Map<PlaceId, number> {
   const { places } = steadyAnswer(model, conditions, box);
-  const isLeftOut = (p: PlaceId) => ['heater-surface', 'hottest-reachable', 'warm-hide', 'cool-hide'].includes(p);
+  const isLeftOut = (p: PlaceId) => ['heater-surface', 'hottest-reachable'].includes(p);
   return new Map(placeIds.flatMap((p) => (places[p] === null || isLeftOut(p) ? [] : [[p, places[p]]])));
 }
 

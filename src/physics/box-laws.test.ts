@@ -1,10 +1,10 @@
 // Laws that every box must obey, over random enclosures. WARMSTEAD_SOAK multiplies the number of boxes.
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { day, dried, runs, soak } from '../../checks/box/law-runs.ts';
+import { day, runs, soak } from '../../checks/box/law-runs.ts';
 import { anyEnclosure, mirrored, testMaterials } from '../../checks/box/random-enclosure.ts';
 import { type PlaceId, placeIds, type SteadyAnswer } from './answer.ts';
-import { buildModel, settleBox, simulateDay, solveSteady } from './simulate.ts';
+import { buildModel, simulateDay, solveSteady } from './simulate.ts';
 
 const temperatures = (a: SteadyAnswer): [PlaceId, number][] =>
   placeIds.flatMap((p): [PlaceId, number][] => (a.places[p] === null ? [] : [[p, a.places[p]]]));
@@ -30,38 +30,6 @@ describe('every box at rest', { timeout: 120_000 * soak }, () => {
     expect(unsettled.length / asked, unsettled.join(', ')).toBeLessThan(0.01);
   });
 
-  test('nothing is colder than the coldest surroundings allow or hotter than the hottest source', () => {
-    fc.assert(
-      fc.property(anyEnclosure, (e) => {
-        const model = buildModel(dried(e), testMaterials);
-        const box = settleBox(model, day(e));
-        const sources = box.now.map((n) => n.bodyC).filter((_, h) => model.heaters[h]!.body.form === 'body');
-        const below = e.box.base.belowC ?? Number.NaN;
-        const coldest = Math.min(e.room.winter.lowC, Number.isNaN(below) ? Number.POSITIVE_INFINITY : below);
-        let hottest = Math.max(e.room.winter.lowC, ...sources, Number.isNaN(below) ? Number.NEGATIVE_INFINITY : below);
-        // sheets, beams and sun are sources by their flux: the hottest node that receives one
-        const lit = new Set<number>();
-        model.heaters.forEach((p, h) => {
-          for (const part of p.sheet) lit.add(part.patch);
-          if (box.now[h]!.shortWaveW > 0) for (const [s, v] of p.shortWave.entries()) if (v > 0) lit.add(s);
-        });
-        if (box.sunW > 0) for (const [s, v] of model.sunShares.entries()) if (v > 0) lit.add(s);
-        for (const s of lit) {
-          hottest = Math.max(hottest, box.state.surfaceC[s]!, ...box.state.behindC[s]!);
-        }
-        for (const t of box.state.airC) {
-          expect(t).toBeGreaterThanOrEqual(coldest - 1e-6);
-          expect(t).toBeLessThanOrEqual(hottest + 1e-6);
-        }
-        box.state.surfaceC.forEach((t) => {
-          expect(t).toBeGreaterThanOrEqual(coldest - 1e-6);
-          expect(t).toBeLessThanOrEqual(hottest + 1e-6);
-        });
-      }),
-      runs(100),
-    );
-  });
-
   test('a mirrored box gives mirrored answers', () => {
     fc.assert(
       fc.property(anyEnclosure, (e) => {
@@ -82,8 +50,8 @@ describe('every box at rest', { timeout: 120_000 * soak }, () => {
     const misses: string[] = [];
     let asked = 0;
     fc.assert(
-      fc.property(anyEnclosure, (wet) => {
-        const e = dried(wet);
+      fc.property(anyEnclosure, fc.constantFrom(0, 100, 300), (any, waterGPerDay) => {
+        const e = waterGPerDay > 0 ? { ...any, misting: { waterGPerDay, atHours: [8] } } : any;
         // a lamp hangs at least 0.2 m above the floor, as no guard fits below that
         fc.pre(e.heaters.every((h) => h.mount !== 'inside' || h.zM >= 0.2));
         // watts that warm the basking surface 12 K above the room, as a thermostat would allow

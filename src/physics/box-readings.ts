@@ -1,6 +1,6 @@
 // The readings of one box: each thermostat's probe, the basking surface, air at both ends, hides, perch.
-// basking-surface: floor within 0.1 m either side of the heater (of a mat: its whole cover). Hides are judged without
-// direct radiation by a first-order balance (our choice, docs/theory). The weights of a probe fixed to a wall are our choice.
+// basking-surface: floor within 0.1 m either side of the heater (of a mat: its whole cover). What the roof of a hide keeps off
+// its floor is taken off in places.ts. The weights of a probe fixed to a wall are our choice.
 import type { PlaceId } from './answer.ts';
 import type { Enclosure } from './enclosure.ts';
 import { baskingStrip, type Grid, mainHeater, warmEndOf } from './grid.ts';
@@ -31,8 +31,6 @@ interface Parts {
   readonly parameters: Parameters;
   readonly heaters: readonly HeaterPath[];
   readonly sourceNodes: readonly number[];
-  /** Conductance from each inner surface down to the room at rest [W/m2K]. */
-  readonly backWPerM2K: readonly number[];
   readonly areas: Float64Array;
 }
 
@@ -40,8 +38,6 @@ interface Parts {
 export const animalAirHeightM = 0.05;
 /** Film of a small body in still air, convection and radiation together [W/m2K]; manikin values 4.0 to 5.4 plus 3.1 to 4.9 (check P-219). */
 const smallBodyFilm = 10;
-/** Film and radiation of a floor together, for taking direct radiation off under a hide [W/m2K]; our choice. */
-const floorFilm = 11;
 
 export function readingsOf(parts: Parts): BoxReadings {
   const { enclosure, grid } = parts;
@@ -191,9 +187,9 @@ function basking(parts: Parts): Reading {
   return filled(parts, (r) => addPatches(r, grid, from, to, 1, isFloor));
 }
 
-/** Inside a hide: half floor without the direct radiation that its roof keeps off, half the air beside it. */
+/** Inside a hide: half floor, half the air beside it; our choice. */
 function hide(parts: Parts, warm: boolean): Reading | null {
-  const { enclosure, grid, areas, heaters } = parts;
+  const { enclosure, grid, heaters } = parts;
   const L = enclosure.box.lengthM;
   const one = hideOf(enclosure, warm);
   if (!one) return null;
@@ -206,16 +202,6 @@ function hide(parts: Parts, warm: boolean): Reading | null {
     0.5,
     (p) => isFloor(p) && p.role !== 'spot',
   );
-  for (let s = 0; s < r.surface.length; s++) {
-    const w = r.surface[s]!;
-    if (w === 0) continue;
-    const slack = floorFilm + parts.backWPerM2K[s]!;
-    heaters.forEach((path, h) => {
-      if (path.body.form !== 'body') return;
-      r.perRadiatedW[h] = r.perRadiatedW[h]! - (w * path.longWave[s]!) / areas[s]! / slack;
-      r.perShortWaveW[h] = r.perShortWaveW[h]! - (w * path.shortWave[s]!) / areas[s]! / slack;
-    });
-  }
   addAir(r, grid, one.xM, Math.min(animalAirHeightM, enclosure.box.heightM / 4), 0.5);
   return r;
 }

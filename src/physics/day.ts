@@ -18,6 +18,7 @@ import {
   startTally,
   waterMissShare,
 } from './run.ts';
+import { shownAt } from './shade.ts';
 import { settleBox } from './steady.ts';
 import { settlingNotes } from './steady-answer.ts';
 
@@ -98,7 +99,7 @@ function collectRows(model: BoxModel) {
     powerSum += m.now.reduce((s, h) => s + h.powerW, 0);
     powerCount++;
     if (!atRow) return;
-    const read = readPlaces(model, m.state.box, m.now, m.state.probeC[0] ?? null);
+    const read = readPlaces(model, shownAt(m), m.state.probeC[0] ?? null);
     for (const p of placeIds) places[p].push(read[p]);
     hours.push(m.hour);
     floorC.push(grid.columnXM.map((_, i) => columnFloor(model, m.state.box, i)));

@@ -164,7 +164,6 @@ export function modelFrom(geometry: BoxGeometry, parameters: Parameters = bestPa
       parameters,
       heaters,
       sourceNodes: chains.map((c) => c.sourceNode),
-      backWPerM2K: chains.map((c, s) => backConductance(c, geometry.areas[s]!)),
       areas: geometry.areas,
     }),
     sunShares: sunShares(geometry),
@@ -179,12 +178,6 @@ export function modelFrom(geometry: BoxGeometry, parameters: Parameters = bestPa
 
 const rowSums = (a: Float64Array, n: number): Float64Array =>
   Float64Array.from({ length: n }, (_, i) => a.subarray(i * n, (i + 1) * n).reduce((sum, v) => sum + v, 0));
-
-/** From the inner surface through the panel to the room, outer film about 7 W/m2K [W/m2K]. */
-function backConductance(chain: Chain, areaM2: number): number {
-  const within = chain.conductance.reduce((r, g) => r + areaM2 / g, 0);
-  return 1 / (within + chain.baseResistance + 1 / 7);
-}
 
 /** Model with best-estimate parameters, straight from an enclosure. */
 export function buildModel(

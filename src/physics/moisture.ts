@@ -2,9 +2,9 @@
 // Air nodes are linked by the same flows as in the heat network. Leaves out: water stored in wood and deep substrate
 // (it shifts the curve by hours, not the mean), and the animal's own loss (about 0.1 g/h, check P-171).
 import { factorBandInPlace, solveBandInPlace } from './dense-band.ts';
-import { airHeatCapacityJPerKgK } from './formulas/constants.ts';
+import { airHeatCapacityJPerKgK, kelvinFromCelsius, stefanBoltzmannWPerM2K4 } from './formulas/constants.ts';
 import { dewPointC } from './formulas/dew-point.ts';
-import { bowlEvaporation } from './formulas/evaporation-bowl.ts';
+import { bowlEvaporation, waterEmissivity } from './formulas/evaporation-bowl.ts';
 import { massTransferMPerS } from './formulas/lewis-relation.ts';
 import {
   evaporationHeatJPerKg,
@@ -35,6 +35,8 @@ export interface Moisture {
    *  [degC]: a wet face cools itself, and the heat network must know that to stay steady. */
   readonly surfaceSlope: Float64Array;
   readonly atSurfaceC: Float64Array;
+  /** What may evaporate from the floor, for what would be if a face were cooler (shade.ts). */
+  readonly floor: readonly Exchange[];
   /** What the books miss, over all the water that moves. */
   readonly balanceRelative: number;
   /** Water given plus water brought in with fresh air [kg/s]. */
@@ -59,19 +61,22 @@ export const dryStart = (model: BoxModel, ratio: number): Moisture => ({
   surfaceW: new Float64Array(model.areas.length),
   surfaceSlope: new Float64Array(model.areas.length),
   atSurfaceC: new Float64Array(model.areas.length),
+  floor: [],
   balanceRelative: 0,
   movedKgPerS: 0,
 });
 
-interface Exchange {
+export interface Exchange {
   readonly node: number;
   /** -1 = bowl, else patch. */
   readonly patch: number;
   /** Mass transfer conductance [kg/s per kg/kg]. */
   readonly g: number;
   readonly saturated: number;
-  /** Rate that does not depend on the air: spray at rest [kg/s]. */
+  /** Rate that does not depend on the air [kg/s]. */
   readonly fixedKgPerS: number;
+  /** Spray at rest: no more than this falls on the patch [kg/s]. */
+  readonly fallsKgPerS?: number;
   readonly kind: 'bowl' | 'substrate' | 'film' | 'wall';
   readonly heatJPerKg: number;
 }
@@ -91,24 +96,42 @@ export function moistureStep(
   sprayKg: number,
 ): Moisture {
   const filmBefore = before.filmKg + (dtS > 0 ? sprayKg : 0);
-  const candidates = exchanges(model, net, state, before, dtS, dtS > 0 ? filmBefore : sprayKg);
+  const bowl = bowlIn(model, state, before);
+  const candidates = exchanges(model, net, state, bowl, dtS, dtS > 0 ? filmBefore : sprayKg);
   const paths = airPaths(model, net, before, roomRatio, dtS);
   const free = settledWater(model, net, paths, candidates, before.ratio);
   const wantedKg = filmKgPerS(free) * dtS;
   if (dtS === 0 || wantedKg <= filmBefore)
-    return tally(model, net, state, before, free, roomRatio, dtS, dtS > 0 ? filmBefore - wantedKg : 0);
+    return tally(model, net, state, before, bowl, free, roomRatio, dtS, dtS > 0 ? filmBefore - wantedKg : 0);
   const settle = (some: readonly Exchange[]) => settledWater(model, net, paths, some, before.ratio);
   const last = lastOfFilm(settle, candidates, free, filmBefore / dtS);
-  return tally(model, net, state, before, last, roomRatio, dtS, 0);
+  return tally(model, net, state, before, bowl, last, roomRatio, dtS, 0);
 }
 
 /** The air's water in balance with what is wet. */
 interface SettledWater {
+  readonly candidates: readonly Exchange[];
   readonly wet: readonly Exchange[];
   readonly ratio: Float64Array;
 }
 
-/** Which walls are wet is found by trying: a wall counts once the air beside it is above its saturation. */
+/** Which exchanges go on beside air of these ratios: a wall once the air beside it is above its saturation; spray at rest dries
+ *  as it falls, or where that is more than a wet floor gives, as a wet floor does. */
+function goingOn(candidates: readonly Exchange[], ratio: Float64Array): Exchange[] {
+  const list: Exchange[] = [];
+  for (const e of candidates) {
+    if (e.kind === 'wall' && ratio[e.node]! <= e.saturated) continue;
+    const falls = e.fallsKgPerS;
+    if (falls === undefined || e.g * (e.saturated - ratio[e.node]!) <= falls) list.push(e);
+    else list.push({ ...e, g: 0, fixedKgPerS: falls });
+  }
+  return list;
+}
+
+const areSame = (a: readonly Exchange[], b: readonly Exchange[]): boolean =>
+  a.length === b.length && a.every((e, i) => e.patch === b[i]!.patch && e.kind === b[i]!.kind && e.g === b[i]!.g);
+
+/** Which walls are wet is found by trying. */
 function settledWater(
   model: BoxModel,
   { airNodes: nodes }: Network,
@@ -119,7 +142,7 @@ function settledWater(
   const { order, halfBand } = layoutOf(model);
   const wide = 2 * halfBand + 1;
   const ratio = new Float64Array(nodes);
-  let wet = candidates.filter((e) => e.kind !== 'wall' || ratioBefore[e.node]! > e.saturated);
+  let wet = goingOn(candidates, ratioBefore);
   for (let pass = 0; pass < mostPasses; pass++) {
     const matrix = paths.matrix.slice();
     const right = paths.right.slice();
@@ -131,11 +154,11 @@ function settledWater(
     factorBandInPlace(matrix, nodes, halfBand);
     solveBandInPlace(matrix, nodes, halfBand, right);
     for (let a = 0; a < nodes; a++) ratio[a] = right[order[a]!]!;
-    const next = candidates.filter((e) => e.kind !== 'wall' || ratio[e.node]! > e.saturated);
-    if (next.length === wet.length || pass === mostPasses - 1) break;
+    const next = goingOn(candidates, ratio);
+    if (areSame(next, wet) || pass === mostPasses - 1) break;
     wet = next;
   }
-  return { wet, ratio };
+  return { candidates, wet, ratio };
 }
 
 const givenKgPerS = (e: Exchange, ratio: Float64Array): number => e.fixedKgPerS + e.g * (e.saturated - ratio[e.node]!);
@@ -216,38 +239,82 @@ function airPaths(
   return { matrix, right };
 }
 
+/** The bowl at its own balance: where its water stands, and what it draws from the air and from the faces that it sees [W]. */
+interface Bowl {
+  readonly node: number;
+  readonly g: number;
+  readonly waterC: number;
+  readonly airW: number;
+  /** From a face of 1 m2 for each K^4 that it is above the water [W]. */
+  readonly perFaceW: number;
+}
+
+function bowlIn({ enclosure, grid, areas, parameters }: BoxModel, state: BoxState, before: Moisture): Bowl | null {
+  if (!enclosure.bowl) return null;
+  const { diameterM, xM } = enclosure.bowl;
+  const node = columnAt(grid, xM);
+  const airC = state.airC[node]!;
+  const { filmWPerM2K, waterC, massTransferMPerS } = bowlEvaporation({
+    diameterM,
+    airC,
+    rhFrac: Math.min(1, relativeHumidityFrac(airC, vapourPressurePaFromRatio(before.ratio[node]!))),
+    surroundingsC: seenByBowlC(areas, state.surfaceC),
+  });
+  const areaM2 = ((Math.PI * diameterM ** 2) / 4) * parameters.evaporation;
+  const faces = areas.reduce((sum, a) => sum + a, 0);
+  return {
+    node,
+    g: massTransferMPerS * airDensity * areaM2,
+    waterC,
+    airW: areaM2 * filmWPerM2K * (airC - waterC),
+    perFaceW: (areaM2 * waterEmissivity * stefanBoltzmannWPerM2K4) / faces,
+  };
+}
+
+/** What a wet face gives for each kg/kg that it is above its air [kg/m2s]; the film is never counted below that of still air. */
+const wetKgPerM2S = (film: number): number =>
+  massTransferMPerS(Math.max(film, 0.5), airDensity, lewisNumber) * airDensity;
+
+/** The same of damp substrate, through its dry top layer. */
+function dampKgPerM2S(film: number): number {
+  const perM2 = wetKgPerM2S(film) / airDensity;
+  return (perM2 / (1 + perM2 * dampResistance)) * airDensity;
+}
+
+/** Heat that evaporation would take from a face if it had another temperature, and with it another film [W].
+ *  @param atFilm film for which the exchange was worked out [W/m2K]   @param film the other one */
+export function evaporationWAt(e: Exchange, ratio: number, tempC: number, atFilm: number, film: number): number {
+  const law = e.kind === 'film' ? wetKgPerM2S : dampKgPerM2S;
+  const kgPerS = ((e.g * law(film)) / law(atFilm)) * (saturatedRatio(tempC) - ratio);
+  return e.heatJPerKg * Math.min(kgPerS, e.fallsKgPerS ?? kgPerS);
+}
+
+/** Fourth-power mean of all faces [degC]. */
+function seenByBowlC(areas: Float64Array, surfaceC: Float64Array): number {
+  let k4 = 0;
+  let area = 0;
+  for (let s = 0; s < areas.length; s++) {
+    k4 += areas[s]! * kelvinFromCelsius(surfaceC[s]!) ** 4;
+    area += areas[s]!;
+  }
+  return Math.sqrt(Math.sqrt(k4 / area)) - kelvinFromCelsius(0);
+}
+
 function exchanges(
   model: BoxModel,
   net: Network,
   state: BoxState,
-  before: Moisture,
+  bowl: Bowl | null,
   dtS: number,
   water: number,
 ): Exchange[] {
   const { enclosure, grid, parameters } = model;
   const list: Exchange[] = [];
-  const transfer = (film: number) => massTransferMPerS(Math.max(film, 0.5), airDensity, lewisNumber) * airDensity;
   const heat = evaporationHeatJPerKg(25);
-  if (enclosure.bowl) {
-    const node = columnAt(grid, enclosure.bowl.xM);
-    const airC = state.airC[node]!;
-    const rh = Math.min(1, relativeHumidityFrac(airC, vapourPressurePaFromRatio(before.ratio[node]!)));
-    const b = bowlEvaporation({
-      diameterM: enclosure.bowl.diameterM,
-      airC,
-      rhFrac: rh,
-      surroundingsC: meanSurface(model, state),
-    });
-    const area = (Math.PI * enclosure.bowl.diameterM ** 2) / 4;
-    list.push({
-      node,
-      patch: -1,
-      kind: 'bowl',
-      g: b.massTransferMPerS * airDensity * area * parameters.evaporation,
-      saturated: saturatedRatio(b.waterC),
-      fixedKgPerS: 0,
-      heatJPerKg: heat,
-    });
+  if (bowl) {
+    const { node, g, waterC } = bowl;
+    // its heat is that of its own balance
+    list.push({ node, patch: -1, kind: 'bowl', g, saturated: saturatedRatio(waterC), fixedKgPerS: 0, heatJPerKg: 0 });
   }
   const floorArea = enclosure.box.lengthM * enclosure.box.depthM;
   const wetFrac = enclosure.substrate?.wetFrac ?? 0;
@@ -255,38 +322,18 @@ function exchanges(
     if (p.role === 'mesh') return;
     const node = p.layer * grid.columns + p.column;
     const saturated = saturatedRatio(state.surfaceC[s]!);
-    const k = transfer(net.film[s]!) * p.areaM2;
+    const k = wetKgPerM2S(net.film[s]!) * p.areaM2;
     if (p.facing === 'floor') {
       if (wetFrac > 0) {
-        const perM2 = transfer(net.film[s]!) / airDensity;
-        const damp = (perM2 / (1 + perM2 * dampResistance)) * airDensity * p.areaM2 * wetFrac * parameters.evaporation;
+        const damp = dampKgPerM2S(net.film[s]!) * p.areaM2 * wetFrac * parameters.evaporation;
         list.push({ node, patch: s, kind: 'substrate', g: damp, saturated, fixedKgPerS: 0, heatJPerKg: heat });
       }
       if (water <= 1e-9) return;
-      if (dtS === 0)
-        list.push({
-          node,
-          patch: s,
-          kind: 'film',
-          g: 0,
-          saturated,
-          fixedKgPerS: (water * p.areaM2) / floorArea,
-          heatJPerKg: heat,
-        });
-      else list.push({ node, patch: s, kind: 'film', g: k, saturated, fixedKgPerS: 0, heatJPerKg: heat });
+      const film = { node, patch: s, kind: 'film', g: k, saturated, fixedKgPerS: 0, heatJPerKg: heat } as const;
+      list.push(dtS > 0 ? film : { ...film, fallsKgPerS: (water * p.areaM2) / floorArea });
     } else list.push({ node, patch: s, kind: 'wall', g: k, saturated, fixedKgPerS: 0, heatJPerKg: heat });
   });
   return list;
-}
-
-function meanSurface(model: BoxModel, state: BoxState): number {
-  let sum = 0;
-  let area = 0;
-  for (let s = 0; s < model.areas.length; s++) {
-    sum += model.areas[s]! * state.surfaceC[s]!;
-    area += model.areas[s]!;
-  }
-  return sum / area;
 }
 
 export const saturatedRatio = (tempC: number): number =>
@@ -342,7 +389,8 @@ function tally(
   net: Network,
   state: BoxState,
   before: Moisture,
-  { wet, ratio }: SettledWater,
+  bowl: Bowl | null,
+  { candidates, wet, ratio }: SettledWater,
   roomRatio: number,
   dtS: number,
   filmKg: number,
@@ -354,14 +402,18 @@ function tally(
   for (const e of wet) {
     const kgPerS = givenKgPerS(e, ratio);
     sums[e.kind] += kgPerS;
-    const w = -kgPerS * e.heatJPerKg;
-    if (e.patch < 0) airW[e.node] = airW[e.node]! + w;
-    else {
-      surfaceW[e.patch] = surfaceW[e.patch]! + w;
-      surfaceSlope[e.patch] =
-        surfaceSlope[e.patch]! +
-        e.g * e.heatJPerKg * saturatedSlope(state.surfaceC[e.patch]!, e.saturated, ratio[e.node]!);
-    }
+    if (e.patch < 0) continue;
+    surfaceW[e.patch] = surfaceW[e.patch]! - kgPerS * e.heatJPerKg;
+    surfaceSlope[e.patch] =
+      surfaceSlope[e.patch]! +
+      e.g * e.heatJPerKg * saturatedSlope(state.surfaceC[e.patch]!, e.saturated, ratio[e.node]!);
+  }
+  if (bowl) {
+    airW[bowl.node] = airW[bowl.node]! - bowl.airW;
+    const water4 = kelvinFromCelsius(bowl.waterC) ** 4;
+    for (let s = 0; s < surfaceW.length; s++)
+      surfaceW[s] =
+        surfaceW[s]! - bowl.perFaceW * model.areas[s]! * (kelvinFromCelsius(state.surfaceC[s]!) ** 4 - water4);
   }
   let out = 0;
   let stored = 0;
@@ -388,6 +440,7 @@ function tally(
     surfaceW,
     surfaceSlope,
     atSurfaceC: state.surfaceC.slice(),
+    floor: candidates.filter((e) => e.kind === 'substrate' || e.kind === 'film'),
     balanceRelative: miss / Math.max(1e-9, Math.abs(sources) + net.ventilation.freshKgPerS * roomRatio),
     movedKgPerS: Math.abs(sources) + net.ventilation.freshKgPerS * roomRatio,
   };

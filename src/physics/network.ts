@@ -230,7 +230,9 @@ function fourthPowerMeans(
   return mean.map((m) => Math.sqrt(Math.sqrt(m)));
 }
 
-function insideFilm(facing: number, delta: number, diameter: number, heightM: number): number {
+/** Inside film of a face before its belief [W/m2K].
+ *  @param facing as the layout counts it   @param delta face minus air [K]   @param diameter of floor and ceiling, hydraulic [m] */
+export function insideFilm(facing: number, delta: number, diameter: number, heightM: number): number {
   const d = Math.max(0.1, Math.abs(delta));
   if (facing === isWall) return filmVerticalAlamdariHammond(d, heightM);
   const driven = facing === isFloor ? delta : -delta;

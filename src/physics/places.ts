@@ -3,7 +3,8 @@ import type { PlaceId } from './answer.ts';
 import { mainHeater } from './grid.ts';
 import type { BoxModel } from './model.ts';
 import type { BoxState } from './network.ts';
-import { readingValue } from './reading.ts';
+import { type Reading, readingValue } from './reading.ts';
+import { type ShownBox, shadeFallK } from './shade.ts';
 
 /** What each heater gives at the moment [W]. */
 export interface HeaterNow extends Shining {
@@ -38,20 +39,16 @@ export function columnFloor(model: BoxModel, state: BoxState, column: number): n
   return area > 0 ? sum / area : Number.NaN;
 }
 
-export function readPlaces(
-  model: BoxModel,
-  state: BoxState,
-  now: readonly HeaterNow[],
-  probeC: number | null,
-): Record<PlaceId, number | null> {
+export function readPlaces(model: BoxModel, box: ShownBox, probeC: number | null): Record<PlaceId, number | null> {
+  const { state, now } = box;
   const r = model.readings;
   const basking = baskingSurface(model, state);
   return {
     'basking-surface': basking,
     'basking-spot': hottestSpot(model, state, basking),
     'warm-air': readingValue(r.warmAir, state, now),
-    'warm-hide': r.warmHide ? readingValue(r.warmHide, state, now) : null,
-    'cool-hide': r.coolHide ? readingValue(r.coolHide, state, now) : null,
+    'warm-hide': r.warmHide ? hideValue(model, r.warmHide, box) : null,
+    'cool-hide': r.coolHide ? hideValue(model, r.coolHide, box) : null,
     'cool-air': readingValue(r.coolAir, state, now),
     'cool-floor': readingValue(r.coolFloor, state, now),
     perch: r.perch ? readingValue(r.perch, state, now) : null,
@@ -60,6 +57,14 @@ export function readPlaces(
     'hottest-reachable': hottestReachable(model, state, now),
     'heater-surface': heaterSurface(model, state, now),
   };
+}
+
+/** Floor and air within a hide, the floor without what its roof keeps off. */
+function hideValue(model: BoxModel, reading: Reading, box: ShownBox): number {
+  let value = readingValue(reading, box.state, box.now);
+  for (let s = 0; s < reading.surface.length; s++)
+    if (reading.surface[s]! > 0) value -= reading.surface[s]! * shadeFallK(model, box, s);
+  return value;
 }
 
 function hottestSpot(model: BoxModel, state: BoxState, basking: number): number {

@@ -18,7 +18,7 @@ import type { SettledBox, SteadyConditions } from './steady.ts';
 export function steadyAnswer(model: BoxModel, conditions: SteadyConditions, box: SettledBox): SteadyAnswer {
   const { grid, enclosure } = model;
   const { state, net, now, moisture } = box;
-  const places = readPlaces(model, state, now, box.probeC[0] ?? null);
+  const places = readPlaces(model, box, box.probeC[0] ?? null);
   const end = warmEndOf(enclosure);
   const L = enclosure.box.lengthM;
   const warmX = end === 'left' ? L / 16 : L - L / 16;

@@ -8,6 +8,7 @@ import type { Parameters } from '../../physics/parameters.ts';
 import { readPlaces } from '../../physics/places.ts';
 import { isDayAt, roomAt } from '../../physics/room-day.ts';
 import { type Moment, type RunOptions, runBox, runStateFrom, startTally } from '../../physics/run.ts';
+import { shownAt } from '../../physics/shade.ts';
 import { type BoxGeometry, type BoxModel, boxGeometry, modelFrom, settleBox } from '../../physics/simulate.ts';
 import type { HarmReadings } from './harm-lines.ts';
 
@@ -88,7 +89,7 @@ function sameShape(a: BoxModel, b: BoxModel): boolean {
 }
 
 function rowOf(model: BoxModel, m: Moment, startH: number): FaultRow {
-  const places = readPlaces(model, m.state.box, m.now, m.state.probeC[0] ?? null);
+  const places = readPlaces(model, shownAt(m), m.state.probeC[0] ?? null);
   const at = (...names: (keyof typeof places)[]) => names.map((n) => places[n]).filter((v): v is number => v !== null);
   const { lengthM } = model.enclosure.box;
   const left = model.enclosure.heaters.length === 0 || (model.enclosure.heaters[0]?.xM ?? 0) <= lengthM / 2;

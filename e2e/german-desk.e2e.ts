@@ -1,20 +1,14 @@
 // The desk read in German with the demonstration shop in it: no English is left on any sheet, in a name for screen readers,
 // in a refusal or on a printed page. What people typed and titles of sources are named here and may stay.
-import { execFileSync } from 'node:child_process';
-import { readFileSync } from 'node:fs';
 import type { Browser, BrowserContext, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import { chooseDe } from '../src/web/messages/choose-de.ts';
 import { describeInBrowser, launchBrowser } from './support/browser.ts';
 import { type DeskIds, deskPaths } from './support/desk-paths.ts';
 import { englishLeftIn, hasEnglish } from './support/english-left.ts';
+import { citedSources, fetchPaper, fillPapers, ownPapers, paperText, typedWhy, withoutQuoted } from './support/papers.ts';
 import { type RunningProgram, startProgram } from './support/program.ts';
 import { provenHome } from './support/proven-home.ts';
-
-const sources = JSON.parse(readFileSync(new URL('../data/sources.json', import.meta.url), 'utf8')) as Record<
-  string,
-  { readonly title: string; readonly authors?: string; readonly url?: string }
->;
 
 /** What people of the demonstration typed, and names of files and columns of theirs. */
 const typed: readonly string[] = [
@@ -97,18 +91,9 @@ async function leftOn(path: string, act?: (page: Page) => Promise<void>): Promis
 
 /** Text of a printed page with what is cited taken out, sentence by sentence. */
 async function leftOnPaper(path: string): Promise<string[]> {
-  const answer = await fetch(`${program.url}${path}`);
-  expect(answer.headers.get('content-type'), path).toContain('application/pdf');
-  const pdf = Buffer.from(await answer.arrayBuffer());
-  const raw = execFileSync('pdftotext', ['-raw', '-', '-'], { input: pdf, maxBuffer: 10_000_000 }).toString('utf8');
-  const text = raw.replace(/\s+/g, ' ');
+  const text = paperText(await fetchPaper(program, path));
   expect(text.length, path).toBeGreaterThan(200);
-  const cited = Object.values(sources).flatMap(({ title, authors = '', url = '' }) => [url, title, authors]);
-  const parts = [...cited.filter((one) => one.length > 3), ...typed].sort((a, b) => b.length - a.length);
-  // A line may break anywhere in what is cited.
-  const broken = (one: string) =>
-    [...one.replace(/\s/g, '')].map((c) => c.replace(/[\\^$.*+?()[\]{}|/]/, '\\$&')).join('[\\s\\u00ad]*');
-  const rest = parts.reduce((left, one) => left.replace(new RegExp(broken(one), 'gu'), ' '), text);
+  const rest = withoutQuoted(text, [...citedSources, ...typed, typedWhy]);
   return rest.split(/(?<=[.;:?!]) /).filter((sentence) => hasEnglish(sentence, []));
 }
 
@@ -191,13 +176,9 @@ describeInBrowser('the German desk', () => {
 
   it('has none on printed pages', async () => {
     const left: Record<string, string[]> = {};
-    const pages = [
-      `/api/placements/${ids.released}/pack.pdf?language=de`,
-      '/api/inspection.pdf?language=de',
-      '/api/shop-values.pdf?language=de',
-    ];
-    for (const path of pages) {
-      const found = await leftOnPaper(path);
+    await fillPapers(program, ids.animal);
+    for (const path of ownPapers(ids.released)) {
+      const found = await leftOnPaper(`${path}language=de`);
       if (found.length > 0) left[path] = found;
     }
     expect(left).toEqual({});

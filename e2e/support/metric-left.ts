@@ -39,10 +39,16 @@ const stays: readonly { readonly texts: readonly string[]; readonly why: string 
   },
   { texts: ['Room °C'], why: 'heading of a logger file' },
 ];
-const quoted = stays.flatMap(({ texts }) => texts);
+export const quotedMetric: readonly string[] = stays.flatMap(({ texts }) => texts);
 
 const metric =
   /°C|(?<=[\d,(\u2013][\s\u00a0]?)(?:cm²?|mm|m²|kg|g|K)(?![\p{L}\p{M}\d/²³])|\b\d{1,2} (?:Jan|Feb|Mar|Apr|May|June?|July?|Aug|Sept?|Oct|Nov|Dec)[a-z]* \d{4}/u;
+
+/** Each metric unit, or day before its month, with what stands round it. */
+export const metricIn = (text: string): string[] =>
+  [...text.matchAll(new RegExp(metric.source, 'gu'))].map(({ index, 0: found }) =>
+    text.slice(Math.max(0, index - 40), index + found.length + 15),
+  );
 
 /** Every line that is shown, and every name that is read aloud, with a metric unit or a day before its month in it. */
 export async function metricLeft(page: Page): Promise<{ readonly left: string[]; readonly inUsUnits: number }> {
@@ -58,7 +64,7 @@ export async function metricLeft(page: Page): Promise<{ readonly left: string[];
     }
     return seen;
   });
-  const said = lines.map((line) => quoted.reduce((rest, text) => rest.replaceAll(text, ''), line));
+  const said = lines.map((line) => quotedMetric.reduce((rest, text) => rest.replaceAll(text, ''), line));
   return {
     left: [...new Set(said.filter((line) => metric.test(line)))],
     inUsUnits: said.filter((line) => /\d\s?(?:°F|(?:in|oz)\b)/.test(line)).length,

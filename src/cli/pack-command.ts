@@ -4,7 +4,7 @@ import { writeFile } from 'node:fs/promises';
 import { type PackFigures, runPackJob } from '../desk/pack/pack-job.ts';
 import { packPages } from '../desk/pack/pack-pages.ts';
 import type { PackSubject } from '../desk/pack/pack-subject.ts';
-import { packUnits } from '../desk/pack/tongue.ts';
+import { paperUnits } from '../desk/paper-units.ts';
 import { places } from '../husbandry/law-rule.ts';
 import { allFacts } from '../records/animal-facts.ts';
 import type { Language } from './display.ts';
@@ -26,7 +26,7 @@ export async function packCommand(file: string, raw: RawOptions, language: Langu
   const made = runPackJob({ kind: 'pack', plan: { enclosure: read.value } });
   if (!made.ok) return refuse(made.faults, fileLabel(file, messages), false, run);
   const printedOn = new Date().toISOString().slice(0, 10);
-  const units = packUnits({ language, temperature: us ? 'F' : 'C', length: us ? 'in' : 'cm' }, place);
+  const units = paperUnits({ language, temperature: us ? 'F' : 'C', length: us ? 'in' : 'cm' }, place);
   const { pages } = packPages(subjectOf(made.value, printedOn, place), made.value, units);
   try {
     await writeFile(out, pages.pdf(new Date(`${printedOn}T00:00:00Z`)), { flag: 'wx' });

@@ -25,9 +25,11 @@ export interface InspectedAnimal {
 }
 
 export interface Correction {
+  /** A field of the register, or the kind of an entry. */
   readonly what: string;
-  readonly was: string;
-  readonly now: string;
+  /** A value of the register, or the body of an entry; "" and null where there is none. */
+  readonly was: unknown;
+  readonly now: unknown;
   readonly at: string;
   readonly by: string;
   readonly reason: string;
@@ -133,8 +135,7 @@ function entryCorrections({ rows }: AnimalRecord): readonly Correction[] {
   return rows.flatMap((row) => {
     if (row.corrects === null) return [];
     const before = rows.find((one) => one.id === row.corrects);
-    const text = (body: unknown): string => (body === null || body === undefined ? '' : JSON.stringify(body));
     const at = row.recordedAt.toISOString();
-    return [{ what: row.kind, was: text(before?.body), now: text(row.body), at, by: row.by, reason: row.reason }];
+    return [{ what: row.kind, was: before?.body ?? null, now: row.body ?? null, at, by: row.by, reason: row.reason }];
   });
 }

@@ -1,5 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import { leadOf } from './inspection-page.ts';
+import { paperUnits } from './paper-units.ts';
 
 const all = {
   shopName: 'Thistle Yard',
@@ -25,8 +26,8 @@ describe('the line under the title says how much of the register is on the pages
       '1 Tier: das eine, nach dem',
     ],
   ])('%#', (inspection, en, de) => {
-    expect(leadOf(inspection, 'en')).toContain(en);
-    expect(leadOf(inspection, 'de')).toContain(de);
-    expect(leadOf(inspection, 'de')).toContain('Gedruckt 27.11.2026.');
+    expect(leadOf(inspection, paperUnits({ language: 'en' }, 'england'))).toContain(en);
+    expect(leadOf(inspection, paperUnits({ language: 'de' }, 'england'))).toContain(de);
+    expect(leadOf(inspection, paperUnits({ language: 'de' }, 'england'))).toContain('Gedruckt 27.11.2026.');
   });
 });

@@ -2,15 +2,13 @@
 
 import { eventsOf } from '../animal/event.ts';
 import { type RegisterField, registerFields } from '../animal/register.ts';
-import { choiceWords, fieldWords } from '../animal/words/register.ts';
-import type { AnimalLanguage } from '../animal/words/say.ts';
-import { sayDay } from '../animal/words/say.ts';
-import { factWord } from '../husbandry/fact-words.ts';
-import { factWords } from '../records/fact-words.ts';
-import { bookIn, spokenIn } from '../shared/languages.ts';
+import { fieldWords } from '../animal/words/register.ts';
+import { bookIn, type Language, spokenIn } from '../shared/languages.ts';
 import { filledPattern } from '../shared/pattern.ts';
+import { correctionSaid, registerValueSaid, whyMoved } from './correction-said.ts';
 import type { InspectedAnimal, Inspection } from './inspect-register.ts';
 import { inspectionWords } from './inspection-words.ts';
+import { type PaperReader, type PaperUnits, paperReader } from './paper-units.ts';
 import { printedPage } from './print/typst-page.ts';
 
 /** What the line under the title tells: whose register, how much of it. */
@@ -18,32 +16,42 @@ interface Lead extends Pick<Inspection, 'shopName' | 'branchName' | 'years' | 's
   readonly animals: readonly unknown[];
 }
 
-const wordsIn = (language: AnimalLanguage) => bookIn('register', language, inspectionWords);
+const wordsIn = (language: Language) => bookIn('register', language, inspectionWords);
 
-export function leadOf(inspection: Lead, language: AnimalLanguage): string {
+export function leadOf(inspection: Lead, units: PaperUnits): string {
+  const { language } = units;
   const { lead, which } = wordsIn(language);
   const { shopName: shop, branchName: branch, years, search } = inspection;
   const told = inspection.oneOnly ? which.one : search === '' ? which.all : which.some;
-  const day = sayDay(inspection.today, language);
+  const day = paperReader(units).day(inspection.today);
   const blanks = { shop, branch, count: inspection.animals.length, day };
   return filledPattern(lead, { ...blanks, which: filledPattern(told, { years, search }, language) }, language);
 }
 
-export function inspectionPdf(inspection: Inspection, language: AnimalLanguage, at: Date): Buffer {
+/** Whom the pages are for. */
+interface For {
+  readonly language: Language;
+  readonly reader: PaperReader;
+}
+
+export function inspectionPdf(inspection: Inspection, units: PaperUnits, at: Date): Buffer {
+  const { language } = units;
   const w = wordsIn(language);
+  const reader = paperReader(units);
+  const to = { language, reader };
   return printedPage(
     'inspection.typ',
     {
       language,
       title: w.title,
-      lead: leadOf(inspection, language),
-      footer: `${inspection.shopName}, ${sayDay(inspection.today, language)}`,
+      lead: leadOf(inspection, units),
+      footer: `${inspection.shopName}, ${reader.day(inspection.today)}`,
       missingTitle: w.missingTitle,
       missingNone: w.missingNone,
       missingHead: w.missingHead,
-      missing: inspection.animals.flatMap((animal) => missingRows(animal, inspection, language)),
+      missing: inspection.animals.flatMap((animal) => missingRows(animal, inspection, to)),
       fieldHead: w.fieldHead,
-      animals: inspection.animals.map((animal) => block(animal, language)),
+      animals: inspection.animals.map((animal) => block(animal, to)),
       notesTitle: w.notesTitle,
       notes: w.notes,
     },
@@ -57,52 +65,51 @@ const titleOf = ({ record }: InspectedAnimal): string =>
 function missingRows(
   animal: InspectedAnimal,
   { lawTitles }: Inspection,
-  language: AnimalLanguage,
+  to: For,
 ): readonly (readonly string[])[] {
   return animal.headings
     .filter((finding) => finding.state === 'missing')
     .map(({ heading, law }) => [
       titleOf(animal),
-      spokenIn(heading.say, language),
+      spokenIn(heading.say, to.language),
       law
-        ? [cited(lawTitles[law.source], law.source, language), law.at].filter((part) => part !== '').join(', ')
-        : wordsIn(language).ours,
+        ? [cited(lawTitles[law.source], law.source, to), law.at].filter((part) => part !== '').join(', ')
+        : wordsIn(to.language).ours,
     ]);
 }
 
-function cited(law: Inspection['lawTitles'][string] | undefined, source: string, language: AnimalLanguage): string {
+function cited(law: Inspection['lawTitles'][string] | undefined, source: string, { language, reader }: For): string {
   if (law === undefined) return source;
   const { title, lookedAtOn } = law;
-  return lookedAtOn === null ? title : `${title}, ${wordsIn(language).lookedAt(sayDay(lookedAtOn, language))}`;
+  return lookedAtOn === null ? title : `${title}, ${wordsIn(language).lookedAt(reader.day(lookedAtOn))}`;
 }
 
-function block(animal: InspectedAnimal, language: AnimalLanguage) {
+function block(animal: InspectedAnimal, to: For) {
+  const { language, reader } = to;
+  const { day } = reader;
   const w = wordsIn(language);
   const { record } = animal;
   return {
     title: titleOf(animal),
-    state: animal.record.row.gone ? w.gone(sayDay(animal.goneOn ?? '', language)) : w.enclosure(record.row.enclosure),
+    state: animal.record.row.gone ? w.gone(day(animal.goneOn ?? '')) : w.enclosure(record.row.enclosure),
     fields: registerFields.map((field) => ({
       name: spokenIn(fieldWords[field], language),
       law: animal.headings.find(({ heading }) => heading.field === field)?.heading.paragraph ?? '',
-      value: shownValue(animal, field, language),
+      value: shownValue(animal, field, to),
     })),
-    parts: partsOf(animal, language),
+    parts: partsOf(animal, to),
   };
 }
 
-export function shownValue({ record }: InspectedAnimal, field: RegisterField, language: AnimalLanguage): string {
+function shownValue({ record }: InspectedAnimal, field: RegisterField, { language, reader }: For): string {
   const value = record.entry[field] ?? '';
   if (value === '') return wordsIn(language).notSaid;
-  if (field === 'speciesId')
-    return `${factWord(factWords(language), record.species.commonName)} (${record.species.scientificName})`;
-  const chosen = choiceWords[value];
-  return chosen === undefined ? sayDay(value, language) : spokenIn(chosen, language);
+  return registerValueSaid(field, value, language, reader);
 }
 
-function partsOf({ record, corrections }: InspectedAnimal, language: AnimalLanguage) {
+function partsOf({ record, corrections }: InspectedAnimal, { language, reader }: For) {
+  const { day } = reader;
   const w = wordsIn(language);
-  const day = (on: string): string => sayDay(on, language);
   const line = (...parts: readonly string[]): string => parts.filter((part) => part.trim() !== '').join(', ');
   const parts = [
     {
@@ -113,7 +120,9 @@ function partsOf({ record, corrections }: InspectedAnimal, language: AnimalLangu
     },
     {
       title: w.movement,
-      lines: eventsOf(record.events, 'movement').map(({ on, body, by }) => line(day(on), body.toPlace, body.why, by)),
+      lines: eventsOf(record.events, 'movement').map(({ on, body, by }) =>
+        line(day(on), body.toPlace, whyMoved(body.why, language), by),
+      ),
     },
     {
       title: w.sale,
@@ -129,15 +138,10 @@ function partsOf({ record, corrections }: InspectedAnimal, language: AnimalLangu
     },
     {
       title: w.corrections,
-      lines: corrections.map((one) =>
-        line(
-          day(one.at.slice(0, 10)),
-          one.by,
-          one.what,
-          one.now === '' ? w.withdrawn : w.was(one.was, one.now),
-          one.reason,
-        ),
-      ),
+      lines: corrections.map((one) => {
+        const { what, was, now } = correctionSaid(one, language, reader);
+        return line(day(one.at.slice(0, 10)), one.by, what, now === null ? w.withdrawn : w.was(was, now), one.reason);
+      }),
     },
   ];
   // an inspector asks for treatments: that there were none is an answer too

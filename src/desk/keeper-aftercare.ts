@@ -16,6 +16,7 @@ import { type TakenStep, takeStep, toldOf } from './aftercare/take-step.ts';
 import { recordOf, surroundings } from './animal-record.ts';
 import type { Clock, DeskContext } from './desk-context.ts';
 import { workingLink } from './keeper-page.ts';
+import type { PaperUnits } from './paper-units.ts';
 import { readingFaults } from './reading-faults.ts';
 import { latestDayOf, todayOf } from './today.ts';
 
@@ -95,11 +96,11 @@ export async function answerFromKeeper(
 }
 
 /** Faults: "KEEPER_LINK", "AFTERCARE_NOT_RELEASED". */
-export async function keeperCalendar(db: Db, clock: Clock, secret: string, language: string): Promise<Result<string>> {
+export async function keeperCalendar(db: Db, clock: Clock, secret: string, asked: Partial<PaperUnits>): Promise<Result<string>> {
   const behind = await behindLink(db, clock, secret);
   if (behind === null) return bad([readingFaults.linkUnknown]);
   if (behind.placementId === null) return bad([aftercareFaults.notReleased]);
-  return await placementCalendar(behind.desk, behind.placementId, language, 'keeper');
+  return await placementCalendar(behind.desk, behind.placementId, asked, 'keeper');
 }
 
 async function behindLink(

@@ -56,6 +56,7 @@ export function placementSheet(thread: PlacementThread, desk: DeskContext) {
     law: thread.law,
     ageYears: thread.ageYears,
     release: thread.release,
+    packPrint: thread.packPrint && { ...thread.packPrint, at: thread.packPrint.at.toISOString() },
     events: thread.events.map((event) => ({ ...event, at: event.at.toISOString() })),
     mayAct: lookingOnly(desk).length === 0,
     mayOverride: mayOverride(desk),

@@ -10,6 +10,7 @@ import { type ReleaseAnswer, releaseAnswer } from '../proving/release/requiremen
 import type { ProofAnswer } from '../proving/verdict/proof-answer.ts';
 import type { EnquiryRow } from '../records/enquiries.ts';
 import { type Erasure, erasureOf } from '../records/erasures.ts';
+import { lastPackPrint, type PackPrint } from '../records/pack-prints.ts';
 import {
   type Placement,
   type PlacementEvent,
@@ -53,6 +54,8 @@ export interface PlacementThread {
   /** Age that the buyer is asked against. */
   readonly ageYears: number;
   readonly release: ReleaseAnswer;
+  /** How its pack was written last; null when it was not yet. */
+  readonly packPrint: PackPrint | null;
 }
 
 /** Where no rule of the place was read a shop asks for this age all the same (our choice). */
@@ -81,13 +84,14 @@ export async function placementThread(desk: DeskContext, id: string): Promise<Re
     plan: plans[0] ?? null,
     proof,
     animal: animal.value,
+    packPrint: (await lastPackPrint(desk.db, id)) ?? null,
   };
   return good(judged(read, releasePolicy(await shopValues(desk))));
 }
 
 type Read = Pick<
   PlacementThread,
-  'placement' | 'events' | 'around' | 'enquiry' | 'erasure' | 'plan' | 'proof' | 'animal'
+  'placement' | 'events' | 'around' | 'enquiry' | 'erasure' | 'plan' | 'proof' | 'animal' | 'packPrint'
 >;
 
 function judged(read: Read, policy: ReturnType<typeof releasePolicy>): PlacementThread {

@@ -1,11 +1,12 @@
-// The keeper's pack of one placement as a PDF, in the language and units asked for. The figures are computed by a worker
+// The keeper's pack of one placement as a PDF, in the language and units asked for, else as it was written last. The figures are computed by a worker
 // and kept a while, so that a second language or a second copy is there at once.
+import { addPackPrint } from '../records/pack-prints.ts';
 import { good, type Result } from '../shared/result.ts';
 import type { DeskContext } from './desk-context.ts';
 import { gatherPack } from './pack/gather-pack.ts';
 import type { PackFigures } from './pack/pack-job.ts';
 import { packPdf } from './pack/pack-pages.ts';
-import { type PackUnits, packUnits } from './pack/tongue.ts';
+import { type PaperUnits, paperUnits } from './paper-units.ts';
 import type { PlanJob } from './plan-job.ts';
 import type { Planner } from './planner.ts';
 
@@ -19,15 +20,24 @@ export async function printPack(
   desk: DeskContext,
   planner: Planner,
   placementId: string,
-  asked: Partial<PackUnits> = {},
+  asked: Partial<PaperUnits> = {},
   signal?: AbortSignal,
 ): Promise<Result<Buffer>> {
   const gathered = await gatherPack(desk, placementId);
   if (!gathered.ok) return gathered;
   const figures = await figuresOf(planner, gathered.value.job, signal);
   if (!figures.ok) return figures;
-  const { subject } = gathered.value;
-  return good(packPdf(subject, figures.value, packUnits(asked, subject.places[0])));
+  const { subject, printedLast } = gathered.value;
+  const units = paperUnits({ ...printedLast, ...asked }, subject.places[0]);
+  const pdf = packPdf(subject, figures.value, units);
+  await remember(desk, placementId, units, printedLast);
+  return good(pdf);
+}
+
+/** Whoever makes a copy later gets the same paper. An inspector only looks and leaves it as it is. */
+async function remember(desk: DeskContext, placementId: string, units: PaperUnits, last: PaperUnits | null) {
+  if (desk.actor.role === 'inspector' || (last !== null && JSON.stringify(last) === JSON.stringify(units))) return;
+  await addPackPrint(desk.db, placementId, { ...units, at: desk.clock.now(), by: desk.actor.name });
 }
 
 /** The same job gives the same figures: model and data do not change while the program runs. */

@@ -1,5 +1,4 @@
 // A branch's own values on paper: what was shipped, what the shop uses, who, when and why; withdrawn ones below.
-import { type AnimalLanguage, sayDay } from '../animal/words/say.ts';
 import type { Facts } from '../husbandry/fact.ts';
 import { factWord } from '../husbandry/fact-words.ts';
 import { withShopValues } from '../husbandry/overlay.ts';
@@ -12,36 +11,48 @@ import { branchFacts } from '../records/animals.ts';
 import { factWords } from '../records/fact-words.ts';
 import { type OverlayRow, overlayRows } from '../records/overlays.ts';
 import type { Fault } from '../shared/fault.ts';
-import { bookIn } from '../shared/languages.ts';
+import { bookIn, type Language } from '../shared/languages.ts';
+import { type QuantityKind, shownFromStored, type UnitChoice, unitText } from '../shared/measure.ts';
 import type { DeskContext } from './desk-context.ts';
+import { type PaperReader, type PaperUnits, paperReader, paperUnits } from './paper-units.ts';
 import { printedPage } from './print/typst-page.ts';
 import { shopValueOf } from './shop-values.ts';
 import { shopValuesRefusals, shopValuesWords } from './shop-values-words.ts';
 import { todayOf } from './today.ts';
 
-const wordsIn = (language: AnimalLanguage) => bookIn('shop-values', language, shopValuesWords);
+const metricUnits: UnitChoice = { book: 'en', temperature: 'C', length: 'cm', mass: 'g' };
 
-const units: Readonly<Record<string, string>> = {
-  C: '°C',
-  K: 'K',
-  Pct: '%',
-  Mm: 'mm',
-  Cm: 'cm',
-  G: 'g',
-  W: 'W',
-  WPerMK: 'W/(m K)',
-  KgPerM3: 'kg/m³',
-  JPerKgK: 'J/(kg K)',
-};
+const wordsIn = (language: Language) => bookIn('shop-values', language, shopValuesWords);
+
+/** A unit as data/ has it: how it is written, and which quantity of the reader's it is. */
+const units: Readonly<Record<string, { readonly metric: string; readonly of?: QuantityKind; readonly toStored?: number }>> =
+  {
+    C: { metric: '°C', of: 'temperature' },
+    K: { metric: 'K', of: 'difference' },
+    Mm: { metric: 'mm', of: 'length', toStored: 0.001 },
+    Cm: { metric: 'cm', of: 'length', toStored: 0.01 },
+    G: { metric: 'g', of: 'mass' },
+    Pct: { metric: '%' },
+    W: { metric: 'W' },
+    // As the data sheet of a material has them everywhere.
+    WPerMK: { metric: 'W/(m K)' },
+    KgPerM3: { metric: 'kg/m³' },
+    JPerKgK: { metric: 'J/(kg K)' },
+  };
 
 /** A value as it stands on paper, with its unit. */
-function written(path: string, parts: ShopParts, language: AnimalLanguage): string {
+function written(path: string, parts: ShopParts, { measure }: PaperReader, language: Language): string {
   const w = wordsIn(language);
-  const number = (x: unknown): string =>
-    typeof x === 'number'
-      ? new Intl.NumberFormat(language, { maximumFractionDigits: 3, useGrouping: false }).format(x)
-      : String(x);
-  const unit = units[unitSuffix(path.split('.').at(-1) ?? '') ?? ''] ?? '';
+  const { metric = '', of, toStored = 1 } = units[unitSuffix(path.split('.').at(-1) ?? '') ?? ''] ?? {};
+  const own = of === undefined ? metric : unitText(of, measure.settings);
+  const isOther = of !== undefined && own !== unitText(of, metricUnits);
+  const plain = new Intl.NumberFormat(measure.locale, { maximumFractionDigits: 3, useGrouping: false });
+  // A hundredth of an inch or an ounce is about a quarter of a millimetre or a gram.
+  const fine = new Intl.NumberFormat(measure.locale, { maximumFractionDigits: of === 'temperature' || of === 'difference' ? 1 : 2 });
+  const number = (x: unknown): string => {
+    if (typeof x !== 'number') return String(x);
+    return isOther ? fine.format(shownFromStored(of, x * toStored, measure.settings)) : plain.format(x);
+  };
   const { low, high, value, values } = parts;
   const text = Array.isArray(values)
     ? values.map(number).join(', ')
@@ -50,22 +61,23 @@ function written(path: string, parts: ShopParts, language: AnimalLanguage): stri
       : value === null || value === undefined
         ? w.unknown
         : number(value);
+  const unit = isOther ? own : metric;
   return unit === '' ? text : `${text} ${unit}`;
 }
 
 /** "Humidity" for "rhPct"; a key without a name stays as it is. */
-function quantityName(key: string, language: AnimalLanguage): string {
+function quantityName(key: string, language: Language): string {
   const names: Readonly<Record<string, string>> = bookIn('web', language, { en: factNamesEn, de: factNamesDe });
   return names[`fact.${key}`] ?? key;
 }
 
 const refusalSaid = (book: Readonly<Record<string, string>>, code: string): string => book[code] ?? book.other ?? '';
 
-const refusal = ({ code, say }: Fault, language: AnimalLanguage): string =>
+const refusal = ({ code, say }: Fault, language: Language): string =>
   language === 'en' ? say : refusalSaid(bookIn('shop-values.refusals', language, shopValuesRefusals), code);
 
 /** "Corn snake, every age, Humidity": the name of the row where there is one. */
-function placeName(facts: Facts, path: string, language: AnimalLanguage): string {
+function placeName(facts: Facts, path: string, language: Language): string {
   const [table = '', id = '', ...rest] = path.split('.');
   const name =
     table === 'species'
@@ -88,19 +100,22 @@ function placeName(facts: Facts, path: string, language: AnimalLanguage): string
   );
 }
 
-export async function shopValuesPdf(desk: DeskContext, language: AnimalLanguage): Promise<Buffer> {
-  const w = wordsIn(language);
+export async function shopValuesPdf(desk: DeskContext, asked: Partial<PaperUnits>): Promise<Buffer> {
   const { facts } = allFacts();
-  const { shopName, branchName } = await branchFacts(desk.db, desk.actor.branchId);
+  const { shopName, branchName, place } = await branchFacts(desk.db, desk.actor.branchId);
+  const choice = paperUnits(asked, place);
+  const { language } = choice;
+  const reader = paperReader(choice);
+  const w = wordsIn(language);
   const rows = await overlayRows(desk.db, desk.actor.branchId);
   const standing = rows.filter(({ withdrawn }) => withdrawn === null);
   const { faults } = withShopValues(facts, standing.map(shopValueOf));
-  const day = (at: Date): string => sayDay(at.toISOString().slice(0, 10), language);
-  const today = sayDay(todayOf(desk.clock), language);
+  const day = (at: Date): string => reader.day(at.toISOString().slice(0, 10));
+  const today = reader.day(todayOf(desk.clock));
   const line = (row: OverlayRow): readonly string[] => [
     placeName(facts, row.path, language),
-    written(row.path, row.was, language),
-    written(row.path, row.value, language),
+    written(row.path, row.was, reader, language),
+    written(row.path, row.value, reader, language),
     `${row.by}, ${day(row.at)}: ${row.why}${row.withdrawn ? w.withdrawn(row.withdrawn.by, day(row.withdrawn.at), row.withdrawn.why) : ''}`,
   ];
   return printedPage(

@@ -13,6 +13,9 @@ export interface AftercareTables {
     branch_id: Fixed<string>;
     placement_id: Fixed<string | null>;
     language: Fixed<string>;
+    temperature: Fixed<'C' | 'F' | null>;
+    length: Fixed<'cm' | 'in' | null>;
+    mass: Fixed<'g' | 'oz' | null>;
     secret_sha256: Fixed<string>;
     at: Fixed<Date>;
     by: Fixed<string>;

@@ -2,19 +2,26 @@
 import { randomUUID } from 'node:crypto';
 import type { Rows } from './animals.ts';
 
-export interface CalendarFeed {
+/** How a calendar speaks; units are null where the address was given out without them. */
+export interface FeedUnits {
+  readonly language: string;
+  readonly temperature: 'C' | 'F' | null;
+  readonly length: 'cm' | 'in' | null;
+  readonly mass: 'g' | 'oz' | null;
+}
+
+export interface CalendarFeed extends FeedUnits {
   readonly id: string;
   readonly branchId: string;
   /** Null: every placement of the branch. */
   readonly placementId: string | null;
-  readonly language: string;
   readonly at: Date;
   readonly by: string;
 }
 
 export async function insertFeed(
   db: Rows,
-  feed: Pick<CalendarFeed, 'branchId' | 'placementId' | 'language'>,
+  feed: FeedUnits & Pick<CalendarFeed, 'branchId' | 'placementId'>,
   secretSha256: string,
   writer: { readonly at: Date; readonly by: string },
 ): Promise<string> {
@@ -26,6 +33,9 @@ export async function insertFeed(
       branch_id: feed.branchId,
       placement_id: feed.placementId,
       language: feed.language,
+      temperature: feed.temperature,
+      length: feed.length,
+      mass: feed.mass,
       secret_sha256: secretSha256,
       ...writer,
     })
@@ -39,6 +49,7 @@ const working = (db: Rows) =>
     .selectFrom('calendar_feed as f')
     .leftJoin('calendar_feed_withdrawal as w', 'w.feed_id', 'f.id')
     .select(['f.id', 'f.branch_id as branchId', 'f.placement_id as placementId', 'f.language', 'f.at', 'f.by'])
+    .select(['f.temperature', 'f.length', 'f.mass'])
     .where('w.feed_id', 'is', null);
 
 export async function feedBySecret(db: Rows, secretSha256: string): Promise<CalendarFeed | undefined> {

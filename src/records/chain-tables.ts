@@ -32,6 +32,7 @@ export const unchainedTables: Readonly<Record<string, string>> = {
   keeper_link_withdrawal: 'says who may look, not what was done for an animal',
   live_reading: 'too many rows; what a proof made of them is kept with the proof',
   live_source: 'says where readings come from, not what was done for an animal',
+  pack_print: 'says in which language and units a paper was asked for, not what was done for an animal',
   person_change: 'says who may sign in, not what was done for an animal',
   shelf_version: 'kit and prices of the shop, not what was done for an animal',
 };

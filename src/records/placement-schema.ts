@@ -32,4 +32,15 @@ export interface PlacementTables {
     by: Fixed<string>;
     seq: Generated<string>;
   };
+  pack_print: {
+    id: Fixed<string>;
+    placement_id: Fixed<string>;
+    language: Fixed<string>;
+    temperature: Fixed<'C' | 'F'>;
+    length: Fixed<'cm' | 'in'>;
+    mass: Fixed<'g' | 'oz'>;
+    at: Fixed<Date>;
+    by: Fixed<string>;
+    seq: Generated<string>;
+  };
 }

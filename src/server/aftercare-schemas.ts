@@ -1,6 +1,7 @@
 // What goes in and out of the doors onto aftercare, calendars and the list of today.
 import { Type } from 'typebox';
 import { languageCode as language } from './language-code.ts';
+import { unitFields } from './paper-query.ts';
 
 const closed = { additionalProperties: false } as const;
 const uuid = Type.String({ pattern: '^[0-9a-f]{8}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{12}$' });
@@ -26,8 +27,7 @@ export const stepBody = Type.Object(
   closed,
 );
 export const keeperAnswerBody = Type.Object({ token: uuid, key, on: day, answers }, closed);
-export const feedBody = Type.Object({ language }, closed);
-export const languageQuery = Type.Object({ language: Type.Optional(language) }, closed);
+export const feedBody = Type.Object({ language, ...unitFields }, closed);
 
 /** The row after which a further page begins. */
 export const todayQuery = Type.Object(

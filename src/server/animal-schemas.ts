@@ -1,6 +1,6 @@
 // What goes in and out of the doors onto animals. Answers are described loosely: their shapes are those of animal/ and desk/.
 import { Type } from 'typebox';
-import { languageCode } from './language-code.ts';
+import { paperFields } from './paper-query.ts';
 
 const open = (description: string) => Type.Object({}, { additionalProperties: true, description });
 export const anyAnswer = open('As the type of the desk action says.');
@@ -132,7 +132,7 @@ export const inspectionQuery = Type.Object(
     search: Type.Optional(Type.String({ maxLength: 100 })),
     years: Type.Optional(digits),
     animalId: Type.Optional(uuid),
-    language: Type.Optional(languageCode),
+    ...paperFields,
   },
   closed,
 );

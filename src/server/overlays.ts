@@ -8,7 +8,7 @@ import { showFacts } from '../desk/show-facts.ts';
 import { withdrawOverlay } from '../desk/withdraw-overlay.ts';
 import { anyAnswer } from './animal-schemas.ts';
 import { sendFaults } from './errors.ts';
-import { languageCode } from './language-code.ts';
+import { askedUnits, paperQuery } from './paper-query.ts';
 import type { App, Doors } from './types.ts';
 
 const closed = { additionalProperties: false } as const;
@@ -82,12 +82,12 @@ export function overlayRoutes(app: App, doors: Doors): void {
       schema: {
         tags,
         summary: 'Every value the branch set, with who, when and why, as A4 pages',
-        querystring: Type.Object({ language: Type.Optional(languageCode) }, closed),
+        querystring: paperQuery,
       },
     },
     async (request, reply) => {
       const desk = doors.desk(request);
-      const pdf = await shopValuesPdf(desk, request.query.language ?? 'en');
+      const pdf = await shopValuesPdf(desk, askedUnits(request.query));
       return reply
         .type('application/pdf')
         .header('content-disposition', 'inline; filename="shop-values.pdf"')

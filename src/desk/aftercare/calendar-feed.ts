@@ -1,14 +1,21 @@
 // Calendars given out and fetched: a file of one placement, an address for the desk or for a keeper, taken back again.
 import { addDays } from '../../animal/calendar.ts';
 import { numberOf } from '../../animal/care-facts.ts';
-import type { AnimalLanguage } from '../../animal/words/say.ts';
 import { type DueTaskRow, doneSince, dueOfPlacement, openBetween, releasedPlacement } from '../../records/aftercare.ts';
 import { allFacts } from '../../records/animal-facts.ts';
-import { feedBySecret, feedsOf, insertFeed, withdrawFeed } from '../../records/calendar-feeds.ts';
+import { branchFacts } from '../../records/animals.ts';
+import {
+  type FeedUnits,
+  feedBySecret,
+  feedsOf,
+  insertFeed,
+  withdrawFeed,
+} from '../../records/calendar-feeds.ts';
 import { placementById } from '../../records/placements.ts';
 import { calendarNames, placementNames } from '../../records/today.ts';
 import { bad, good, type Result } from '../../shared/result.ts';
 import type { Clock, DeskContext } from '../desk-context.ts';
+import { type PaperUnits, paperUnits } from '../paper-units.ts';
 import { placementFaults } from '../placement-faults.ts';
 import { newSecret, secretHash } from '../secrets.ts';
 import { todayOf } from '../today.ts';
@@ -24,7 +31,7 @@ const mostEntries = 2000;
 export async function giveFeed(
   desk: DeskContext,
   placementId: string | null,
-  language: AnimalLanguage,
+  units: FeedUnits,
 ): Promise<Result<{ readonly id: string; readonly secret: string }>> {
   if (placementId !== null) {
     const found = await releasedFor(desk, placementId);
@@ -32,7 +39,7 @@ export async function giveFeed(
   }
   const secret = newSecret();
   const writer = { at: desk.clock.now(), by: desk.actor.name };
-  const feed = { branchId: desk.actor.branchId, placementId, language };
+  const feed = { branchId: desk.actor.branchId, placementId, ...units };
   return good({ id: await insertFeed(desk.db, feed, secretHash(secret), writer), secret });
 }
 
@@ -59,8 +66,18 @@ export async function fetchFeed(
   const feed = await feedBySecret(db, secretHash(secret));
   if (feed === undefined) return bad([aftercareFaults.feedUnknown]);
   const desk = deskOfFeed(db, clock, feed.branchId);
-  if (feed.placementId !== null) return await placementCalendar(desk, feed.placementId, feed.language, 'keeper');
-  return good(await branchCalendar(desk, feed.language));
+  if (feed.placementId !== null) return await placementCalendar(desk, feed.placementId, unitsOf(feed), 'keeper');
+  return good(await branchCalendar(desk, unitsOf(feed)));
+}
+
+/** As the address was given out; units that were not said then are those of the place. */
+function unitsOf({ language, temperature, length, mass }: FeedUnits): Partial<PaperUnits> {
+  return {
+    language,
+    ...(temperature === null ? {} : { temperature }),
+    ...(length === null ? {} : { length }),
+    ...(mass === null ? {} : { mass }),
+  };
 }
 
 /** Reads only: nobody acts under this name. */
@@ -74,15 +91,15 @@ export const deskOfFeed = (db: DeskContext['db'], clock: Clock, branchId: string
 export async function placementCalendar(
   desk: DeskContext,
   placementId: string,
-  language: AnimalLanguage,
+  asked: Partial<PaperUnits>,
   to: CalendarChoice['to'],
 ): Promise<Result<string>> {
   const found = await releasedFor(desk, placementId);
   if (!found.ok) return found;
-  return good(await calendarFrom(desk, await dueOfPlacement(desk.db, placementId), language, to));
+  return good(await calendarFrom(desk, await dueOfPlacement(desk.db, placementId), asked, to));
 }
 
-async function branchCalendar(desk: DeskContext, language: AnimalLanguage): Promise<string> {
+async function branchCalendar(desk: DeskContext, asked: Partial<PaperUnits>): Promise<string> {
   await aftercareUpToDate(desk);
   const today = todayOf(desk.clock);
   const kept = numberOf(allFacts().care.aftercare, 'keptOnTrackDays');
@@ -90,13 +107,13 @@ async function branchCalendar(desk: DeskContext, language: AnimalLanguage): Prom
   const { branchId } = desk.actor;
   const open = await openBetween(desk.db, branchId, addDays(today, -aheadDays), addDays(today, aheadDays), mostEntries);
   const done = await doneSince(desk.db, branchId, since, mostEntries);
-  return await calendarFrom(desk, [...open, ...done], language, 'desk');
+  return await calendarFrom(desk, [...open, ...done], asked, 'desk');
 }
 
 async function calendarFrom(
   desk: DeskContext,
   rows: readonly DueTaskRow[],
-  language: AnimalLanguage,
+  asked: Partial<PaperUnits>,
   to: CalendarChoice['to'],
 ): Promise<string> {
   const ids = [...new Set(rows.map((row) => row.placementId))];
@@ -107,7 +124,8 @@ async function calendarFrom(
     const title = [name?.callName, name?.title].filter(Boolean).join(', ');
     return calendarName === undefined ? [] : [{ row, calendarName, title }];
   });
-  return calendarOf(tasks, { to, language, today: todayOf(desk.clock), care: allFacts().care });
+  const { place } = await branchFacts(desk.db, desk.actor.branchId);
+  return calendarOf(tasks, { to, units: paperUnits(asked, place), today: todayOf(desk.clock), care: allFacts().care });
 }
 
 async function releasedFor(desk: DeskContext, placementId: string): Promise<Result<true>> {

@@ -4,11 +4,10 @@ import { createHash } from 'node:crypto';
 import ical, { ICalCalendarMethod, ICalEventBusyStatus, ICalEventStatus } from 'ical-generator';
 import { addDays, dayNumber } from '../../animal/calendar.ts';
 import { type CareFacts, numberOf } from '../../animal/care-facts.ts';
-import type { AnimalLanguage } from '../../animal/words/say.ts';
-import { sayDay } from '../../animal/words/say.ts';
 import { sayTask } from '../../proving/aftercare/words/say.ts';
 import type { DueTaskRow } from '../../records/aftercare.ts';
 import { bookIn } from '../../shared/languages.ts';
+import { type PaperUnits, paperReader } from '../paper-units.ts';
 import { calendarWords } from './calendar-words.ts';
 
 export interface CalendarTask {
@@ -21,7 +20,7 @@ export interface CalendarTask {
 
 export interface CalendarChoice {
   readonly to: 'desk' | 'keeper';
-  readonly language: AnimalLanguage;
+  readonly units: PaperUnits;
   readonly today: string;
   readonly care: CareFacts;
 }
@@ -33,11 +32,12 @@ export const entryUid = (calendarName: string, key: string): string =>
   `${calendarName}-${createHash('sha256').update(key).digest('hex').slice(0, 16)}@warmstead`;
 
 export function calendarOf(tasks: readonly CalendarTask[], choice: CalendarChoice): string {
-  const words = bookIn('calendar', choice.language, calendarWords);
+  const { language } = choice.units;
+  const words = bookIn('calendar', language, calendarWords);
   const kept = numberOf(choice.care.aftercare, 'keptOnTrackDays');
   const calendar = ical({
     name: choice.to === 'desk' ? words.deskName : words.keeperName,
-    prodId: { company: 'Warmstead', product: 'aftercare', language: choice.language.toUpperCase() },
+    prodId: { company: 'Warmstead', product: 'aftercare', language: language.toUpperCase() },
     method: ICalCalendarMethod.PUBLISH,
     ttl: refreshS,
   });
@@ -66,12 +66,14 @@ export function calendarOf(tasks: readonly CalendarTask[], choice: CalendarChoic
 
 const midnightUtc = (day: string): Date => new Date(dayNumber(day) * 86_400_000);
 
-function wordsOf({ row, title }: CalendarTask, { to, language }: CalendarChoice) {
+function wordsOf({ row, title }: CalendarTask, { to, units }: CalendarChoice) {
+  const { language } = units;
+  const reader = paperReader(units);
   const words = bookIn('calendar', language, calendarWords);
   const { blanks, ask } = row.task as { blanks: Record<string, string | number>; ask: never[] };
-  const said = sayTask({ kind: row.kind as never, blanks, ask }, language, to);
+  const said = sayTask({ kind: row.kind as never, blanks, ask }, language, to, reader);
   const named = to === 'desk' && title !== '' ? `${said.title} · ${title}` : said.title;
-  const until = row.to > row.from ? [words.until.replace('{day}', sayDay(row.to, language))] : [];
+  const until = row.to > row.from ? [words.until.replace('{day}', reader.day(row.to))] : [];
   return {
     summary: row.state === 'open' ? named : `${words[row.state]}: ${named}`,
     description: [...until, said.why, ...said.ask.map((one) => `– ${one}`)].join('\n'),

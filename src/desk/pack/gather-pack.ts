@@ -9,6 +9,7 @@ import { languageCodes } from '../../shared/languages.ts';
 import { good, type Result } from '../../shared/result.ts';
 import type { DeskContext } from '../desk-context.ts';
 import { homeOf } from '../home-of-enquiry.ts';
+import type { PaperUnits } from '../paper-units.ts';
 import { type PlacementThread, placementThread } from '../placement-thread.ts';
 import { usedShopValues } from '../plan-enclosure.ts';
 import type { PlanJob } from '../plan-job.ts';
@@ -17,6 +18,8 @@ import type { PackAnimal, PackOverride, PackSubject } from './pack-subject.ts';
 export interface Gathered {
   readonly subject: PackSubject;
   readonly job: PlanJob;
+  /** As the pack was written last; null for the first. */
+  readonly printedLast: PaperUnits | null;
 }
 
 /** Faults: "PLACEMENT_UNKNOWN", "ENQUIRY_UNKNOWN", "ANIMAL_UNKNOWN", "PROOF_NO_HOME". */
@@ -31,7 +34,13 @@ export async function gatherPack(desk: DeskContext, placementId: string): Promis
     enclosure: thread.enclosure ?? home.value,
     ...standardOf(thread.enquiry.document),
   });
-  return good({ job, subject: subjectOf(thread, used.shopValues) });
+  return good({ job, subject: subjectOf(thread, used.shopValues), printedLast: printedLast(thread) });
+}
+
+function printedLast({ packPrint }: PlacementThread): PaperUnits | null {
+  if (packPrint === null) return null;
+  const { language, temperature, length, mass } = packPrint;
+  return { language, temperature, length, mass };
 }
 
 /** The space standard that the enquiry was planned by; the branch's own choice goes when it names none. */

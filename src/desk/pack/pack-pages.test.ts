@@ -4,16 +4,16 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { type Language, ownLanguages } from '../../shared/languages.ts';
+import type { PaperUnits } from '../paper-units.ts';
 import type { PackFigures } from './pack-job.ts';
 import { mostPages, packPages, packPaper, packPdf } from './pack-pages.ts';
 import type { PackSubject } from './pack-subject.ts';
 import { cautionsFor } from './parts/danger-part.ts';
 import { exampleFigures, exampleJob, exampleSubject } from './testing/pack-subjects.ts';
-import type { PackUnits } from './tongue.ts';
 import { packBook } from './words/books.ts';
 
-const metric = (language: Language): PackUnits => ({ language, temperature: 'C', length: 'cm', mass: 'g' });
-const us: PackUnits = { language: 'en', temperature: 'F', length: 'in', mass: 'oz' };
+const metric = (language: Language): PaperUnits => ({ language, temperature: 'C', length: 'cm', mass: 'g' });
+const us: PaperUnits = { language: 'en', temperature: 'F', length: 'in', mass: 'oz' };
 const known = new Map<string, PackFigures>();
 const figuresOf = (example: string): PackFigures => {
   const made = known.get(example) ?? exampleFigures(exampleJob(example));
@@ -21,7 +21,7 @@ const figuresOf = (example: string): PackFigures => {
   return made;
 };
 /** All that is said on the pages, drawings and their descriptions included, without places where a line may break. */
-const said = (subject: PackSubject, figures: PackFigures, units: PackUnits): string =>
+const said = (subject: PackSubject, figures: PackFigures, units: PaperUnits): string =>
   JSON.stringify(packPaper(subject, figures, units)).replace(/[\u200b\u2060]/g, '');
 const lettersIn = (pdf: Buffer): number => pdf.length;
 

@@ -1,6 +1,7 @@
 // A pack as numbered parts and as a PDF: 2 to 6 pages whatever is written in it. Rows to write in and the size of the
 // drawings give way first; letters never get smaller.
 
+import type { PaperUnits } from '../paper-units.ts';
 import { type SetPages, setPages } from '../print/typst-page.ts';
 import { type Block, numberOfPart, type PackPart, packParts } from './blocks.ts';
 import type { PackFigures } from './pack-job.ts';
@@ -16,7 +17,7 @@ import { signsPart } from './parts/signs-part.ts';
 import { troublePart } from './parts/trouble-part.ts';
 import { weeksPart } from './parts/weeks-part.ts';
 import { allSources } from './sources.ts';
-import { type PackUnits, type Tongue, tongueFor } from './tongue.ts';
+import { type Tongue, tongueFor } from './tongue.ts';
 
 export const mostPages = 6;
 
@@ -50,7 +51,7 @@ export interface PackPaper {
 export function packPaper(
   subject: PackSubject,
   figures: PackFigures,
-  units: PackUnits,
+  units: PaperUnits,
   fit: PackFit = fits[0],
 ): PackPaper {
   const { tongue, cited } = tongueFor(units);
@@ -97,7 +98,7 @@ const speciesName = ({ animal }: PackSubject, { w, fact }: Tongue): string =>
 export function packPages(
   subject: PackSubject,
   figures: PackFigures,
-  units: PackUnits,
+  units: PaperUnits,
 ): { readonly pages: SetPages; readonly fit: PackFit } {
   for (const fit of fits) {
     const pages = setPages('pack.typ', packPaper(subject, figures, units, fit));
@@ -106,5 +107,5 @@ export function packPages(
   throw new Error(`a pack does not fit on ${mostPages} pages`);
 }
 
-export const packPdf = (subject: PackSubject, figures: PackFigures, units: PackUnits): Buffer =>
+export const packPdf = (subject: PackSubject, figures: PackFigures, units: PaperUnits): Buffer =>
   packPages(subject, figures, units).pages.pdf(new Date(`${subject.printedOn}T00:00:00Z`));

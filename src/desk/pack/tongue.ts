@@ -1,13 +1,13 @@
 // How a pack speaks: its words, units and days, where a long name may break, and the sources in the order in which they
 // are cited. Leaves out what is said.
 
-import { type IsoDate, isIsoDate } from '../../animal/calendar.ts';
+import type { IsoDate } from '../../animal/calendar.ts';
 import { factWord } from '../../husbandry/fact-words.ts';
-import type { Place } from '../../husbandry/law-rule.ts';
 import type { Sourced } from '../../husbandry/need.ts';
 import { factWords } from '../../records/fact-words.ts';
 import type { Language } from '../../shared/languages.ts';
-import { type Measure, measureFor, type UnitChoice } from '../../shared/measure.ts';
+import type { Measure } from '../../shared/measure.ts';
+import { type PaperUnits, paperReader } from '../paper-units.ts';
 import { packBook } from './words/books.ts';
 import type { PackWords } from './words/en.ts';
 
@@ -34,42 +34,20 @@ export interface Tongue {
   readonly fact: (english: string) => string;
   /** What a person wrote, with places at which it may break. */
   readonly typed: (written: string) => string;
-  /** A sentence of the data, its °C and metres in the reader's units. */
+  /** A sentence of the data, its quantities in the reader's units. */
   readonly prose: (sentence: string) => string;
 }
 
-export interface PackUnits {
-  readonly language: Language;
-  readonly temperature: UnitChoice['temperature'];
-  readonly length: UnitChoice['length'];
-  readonly mass: UnitChoice['mass'];
-}
-
-/** Where people read °F and inches. Snakes are weighed in grams there too: common practice. */
-const usualInFahrenheit: readonly Place[] = ['california', 'colorado', 'florida'];
-
-/** What was asked for, else what is read at the place. */
-export function packUnits(asked: Partial<PackUnits>, place: Place | undefined): PackUnits {
-  const us = place !== undefined && usualInFahrenheit.includes(place);
-  const language = place === 'germany' ? 'de' : 'en';
-  return { language, temperature: us ? 'F' : 'C', length: us ? 'in' : 'cm', mass: 'g', ...asked };
-}
-
 /** @returns the tongue, and the list of what it cited so far */
-export function tongueFor(units: PackUnits): { readonly tongue: Tongue; readonly cited: readonly string[] } {
+export function tongueFor(units: PaperUnits): { readonly tongue: Tongue; readonly cited: readonly string[] } {
   const { language } = units;
   const w = packBook(language);
-  const m = measureFor({ ...units, book: language });
+  const reader = paperReader(units);
+  const m = reader.measure;
   const words = factWords(language);
   const cited: string[] = [];
   const digits = units.temperature === 'F' ? 0 : 1;
   const bareTemp = (valueC: number, places = digits): string => m.write('temperature', valueC, places).num;
-  const dayForm = new Intl.DateTimeFormat(m.locale, {
-    day: language === 'de' ? '2-digit' : 'numeric',
-    month: language === 'de' ? '2-digit' : 'short',
-    year: 'numeric',
-    timeZone: 'UTC',
-  });
   const cite = (...sources: readonly Pick<Sourced, 'source'>[]): string => {
     const numbers = sources.map(({ source }) => {
       if (!cited.includes(source)) cited.push(source);
@@ -81,7 +59,7 @@ export function tongueFor(units: PackUnits): { readonly tongue: Tongue; readonly
     language,
     w,
     m,
-    day: (day) => (isIsoDate(day) ? dayForm.format(new Date(`${day}T00:00:00Z`)) : day),
+    day: reader.day,
     cite,
     temp: (valueC, places = digits) => m.text('temperature', valueC, places),
     spread: ({ low, median, high }) =>
@@ -90,8 +68,9 @@ export function tongueFor(units: PackUnits): { readonly tongue: Tongue; readonly
     fact: (english) => factWord(words, english),
     typed: breakable,
     prose: (sentence) =>
-      sentence
-        .replace(/(\d+(?:[.,]\d+)?)\s°C/g, (_, n: string) => m.text('temperature', asNumber(n), 0))
+      reader
+        .prose(sentence)
+        .replace(/(\d) °/g, '$1\u00a0°')
         .replace(/(\d+(?:[.,]\d+)?) m(?![\wäöü²³])/g, (all, n: string) =>
           units.length === 'in' ? `${m.number(asNumber(n) / footM, 0)}\u00a0ft` : all,
         ),

@@ -11,6 +11,7 @@ import {
 } from '../../desk/keeper-aftercare.ts';
 import { ownFigures } from '../../desk/own-figures.ts';
 import { showToday } from '../../desk/show-today.ts';
+import type { FeedUnits } from '../../records/calendar-feeds.ts';
 import type { Result } from '../../shared/result.ts';
 import {
   branchFeedParams,
@@ -18,13 +19,13 @@ import {
   feedParams,
   feedSecretParams,
   keeperAnswerBody,
-  languageQuery,
   placementParams,
   stepBody,
   todayQuery,
 } from '../aftercare-schemas.ts';
 import { anyAnswer } from '../animal-schemas.ts';
 import { sendFaults } from '../errors.ts';
+import { askedUnits, paperQuery } from '../paper-query.ts';
 import { atMost } from '../rate-limit.ts';
 import { secretParams } from '../reading-schemas.ts';
 import type { App, Doors } from '../types.ts';
@@ -91,11 +92,11 @@ function calendarRoutes(app: App, doors: Doors): void {
     '/api/placements/:id/calendar.ics',
     {
       config: desk,
-      schema: { tags, summary: 'Its tasks as a calendar file', params: placementParams, querystring: languageQuery },
+      schema: { tags, summary: 'Its tasks as a calendar file', params: placementParams, querystring: paperQuery },
     },
     async (request, reply) => {
       const { id } = request.params;
-      const made = await placementCalendar(doors.desk(request), id, request.query.language ?? 'en', 'desk');
+      const made = await placementCalendar(doors.desk(request), id, askedUnits(request.query), 'desk');
       return await calendarSent(request, reply, made, `aftercare-${id.slice(0, 8)}.ics`);
     },
   );
@@ -126,7 +127,7 @@ function calendarRoutes(app: App, doors: Doors): void {
         response: { 201: anyAnswer },
       },
     },
-    async (request, reply) => await sent(reply, await giveFeed(doors.desk(request), null, request.body.language), 201),
+    async (request, reply) => await sent(reply, await giveFeed(doors.desk(request), null, feedUnits(request.body)), 201),
   );
   app.post(
     '/api/calendar-feeds/:feedId/withdraw',
@@ -149,7 +150,7 @@ function calendarRoutes(app: App, doors: Doors): void {
       },
     },
     async (request, reply) =>
-      await sent(reply, await giveFeed(doors.desk(request), request.params.id, request.body.language), 201),
+      await sent(reply, await giveFeed(doors.desk(request), request.params.id, feedUnits(request.body)), 201),
   );
   app.post(
     '/api/placements/:id/calendar-feeds/:feedId/withdraw',
@@ -203,16 +204,23 @@ function keeperAnswerRoutes(app: App, doors: Doors): void {
         tags,
         summary: "A keeper's tasks as a calendar",
         params: secretParams,
-        querystring: languageQuery,
+        querystring: paperQuery,
       },
     },
     async (request, reply) => {
       const { db, clock } = doors.stranger;
-      const made = await keeperCalendar(db, clock, request.params.secret, request.query.language ?? 'en');
+      const made = await keeperCalendar(db, clock, request.params.secret, askedUnits(request.query));
       return await calendarSent(request, reply, made, 'calendar.ics');
     },
   );
 }
+
+const feedUnits = (body: Pick<FeedUnits, 'language'> & Partial<FeedUnits>): FeedUnits => ({
+  temperature: null,
+  length: null,
+  mass: null,
+  ...body,
+});
 
 async function calendarSent(request: FastifyRequest, reply: FastifyReply, made: Result<string>, name: string) {
   if (!made.ok) return await sendFaults(reply, made.faults);

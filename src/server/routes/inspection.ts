@@ -1,9 +1,10 @@
 // The HTTP doors for an inspector: the register as data, as pages, as a table.
-import type { AnimalLanguage } from '../../animal/words/say.ts';
 import { type InspectionChoice, inspectRegister } from '../../desk/inspect-register.ts';
 import { inspectionPdf } from '../../desk/inspection-page.ts';
 import { inspectionCsv } from '../../desk/inspection-table.ts';
+import { paperUnits } from '../../desk/paper-units.ts';
 import { anyAnswer, inspectionQuery } from '../animal-schemas.ts';
+import { askedUnits } from '../paper-query.ts';
 import type { App, Doors } from '../types.ts';
 
 const tags = ['inspection'];
@@ -12,7 +13,6 @@ interface Query {
   readonly search?: string;
   readonly years?: string;
   readonly animalId?: string;
-  readonly language?: AnimalLanguage;
 }
 
 const choiceOf = (query: Query): InspectionChoice => ({
@@ -56,7 +56,7 @@ export function inspectionRoutes(app: App, doors: Doors): void {
     async (request, reply) => {
       const desk = doors.desk(request);
       const inspection = await inspectRegister(desk, choiceOf(request.query));
-      const pdf = inspectionPdf(inspection, request.query.language ?? 'en', desk.clock.now());
+      const pdf = inspectionPdf(inspection, paperUnits(askedUnits(request.query), inspection.place), desk.clock.now());
       return reply.type('application/pdf').header('content-disposition', 'inline; filename="register.pdf"').send(pdf);
     },
   );
@@ -65,7 +65,7 @@ export function inspectionRoutes(app: App, doors: Doors): void {
     { config: { who: 'register' }, schema: { tags, summary: 'The same as a table', querystring: inspectionQuery } },
     async (request, reply) => {
       const inspection = await inspectRegister(doors.desk(request), choiceOf(request.query));
-      const csv = inspectionCsv(inspection, request.query.language ?? 'en');
+      const csv = inspectionCsv(inspection, paperUnits(askedUnits(request.query), inspection.place).language);
       return reply
         .type('text/csv; charset=utf-8')
         .header('content-disposition', 'attachment; filename="register.csv"')

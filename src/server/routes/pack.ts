@@ -1,20 +1,11 @@
 // The HTTP door to the keeper's pack of one placement, as A4 pages.
 
-import { Type } from 'typebox';
-import type { PackUnits } from '../../desk/pack/tongue.ts';
 import { printPack } from '../../desk/print-pack.ts';
 import { sendFaults } from '../errors.ts';
 import { gone } from '../gone.ts';
-import { languageCode } from '../language-code.ts';
+import { askedUnits, paperQuery } from '../paper-query.ts';
 import { placementParams } from '../placement-schemas.ts';
 import type { App, Doors } from '../types.ts';
-
-const one = <T extends string>(...words: readonly T[]) => Type.Optional(Type.Union(words.map((w) => Type.Literal(w))));
-
-const packQuery = Type.Object(
-  { language: Type.Optional(languageCode), temperature: one('C', 'F'), length: one('cm', 'in'), mass: one('g', 'oz') },
-  { additionalProperties: false },
-);
 
 export function packRoutes(app: App, doors: Doors): void {
   app.get(
@@ -25,7 +16,7 @@ export function packRoutes(app: App, doors: Doors): void {
         tags: ['placements'],
         summary: 'The pack for the keeper, 2 to 6 A4 pages; units of the place unless asked for',
         params: placementParams,
-        querystring: packQuery,
+        querystring: paperQuery,
       },
     },
     async (request, reply) => {
@@ -33,7 +24,7 @@ export function packRoutes(app: App, doors: Doors): void {
         doors.desk(request),
         doors.planner,
         request.params.id,
-        request.query as Partial<PackUnits>,
+        askedUnits(request.query),
         gone(reply),
       );
       if (!printed.ok) return await sendFaults(reply, printed.faults);

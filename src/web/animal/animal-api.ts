@@ -130,8 +130,8 @@ export interface InspectionAnswer {
     readonly headings: readonly HeadingFinding[];
     readonly corrections: readonly {
       readonly what: string;
-      readonly was: string;
-      readonly now: string;
+      readonly was: unknown;
+      readonly now: unknown;
       readonly at: string;
       readonly by: string;
       readonly reason: string;

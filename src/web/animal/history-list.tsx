@@ -2,8 +2,6 @@
 import { useState } from 'react';
 import { Button, Input, Label, TextField } from 'react-aria-components';
 import { choiceWords, fieldWords } from '../../animal/words/register.ts';
-import { millimetresText, numberText } from '../controls/parts-text.ts';
-import { isMessageKey } from '../messages/translate.ts';
 import { useSheet } from '../settings/settings-context.tsx';
 import { useBegun, useWasBegun } from '../state/begun.ts';
 import { AmendEntry, amendPlace, canAmend } from './amend-entry.tsx';
@@ -71,7 +69,6 @@ function HistoryLine({ row, replaced, animalId, onChanged }: HistoryLineProps) {
   const [amending, setAmending] = useState(useWasBegun(amendPlace(row.id)));
   const { now, change, forget } = useBegun(`withdraw-${row.id}`, { reason: '' });
   const { reason } = now;
-  const words = useBodyWords();
   const open = !replaced && row.body !== null && !asking && !amending;
   const withdraw = async () => {
     if (!(await withdrawEntry(animalId, row.id, reason)).ok) return;
@@ -85,7 +82,7 @@ function HistoryLine({ row, replaced, animalId, onChanged }: HistoryLineProps) {
           {say.day(row.on)} · {t(`entry.${row.kind}`)} · {row.by}
           {row.corrects && row.body && ` · ${t('sheet.correctedTo')} (${row.reason})`}
         </p>
-        <p>{row.body === null ? t('sheet.withdrawn', { reason: row.reason }) : words(row.body)}</p>
+        <p>{row.body === null ? t('sheet.withdrawn', { reason: row.reason }) : say.entry(row.body)}</p>
       </div>
       {open && (
         <div className="history-doing">
@@ -121,31 +118,4 @@ function HistoryLine({ row, replaced, animalId, onChanged }: HistoryLineProps) {
       )}
     </li>
   );
-}
-
-/** The body of an entry as words: known ones translated, empty ones left out. */
-function useBodyWords(): (body: Readonly<Record<string, unknown>>) => string {
-  const { t, measure } = useSheet();
-  const say = useSaying();
-  const shownAs = (name: string, value: unknown): string => {
-    if (typeof value === 'boolean') return t(value ? 'word.yes' : 'word.no');
-    if (name === 'preyId') return say.prey(String(value));
-    if (typeof value === 'number') {
-      if (name.endsWith('assG')) return measure.text('mass', value, value < 20 ? 1 : 0);
-      if (name.endsWith('Mm')) return millimetresText(value, measure);
-      return numberText(name, value, value, measure);
-    }
-    const word = `word.${String(value)}`;
-    return isMessageKey(word) ? t(word) : String(value);
-  };
-  return (body) =>
-    Object.entries(body)
-      .flatMap(([name, value]) => {
-        if (value === '' || value === null || typeof value === 'object' || name === 'photoId' || name === 'toBranchId')
-          return [];
-        const shown = shownAs(name, value);
-        const label = `field.${name}`;
-        return [isMessageKey(label) ? `${t(label)}: ${shown}` : shown];
-      })
-      .join(' · ');
 }

@@ -3,6 +3,7 @@ import { useDeferredValue, useState } from 'react';
 import { Button, Input, Label, TextField } from 'react-aria-components';
 import { choiceWords, fieldWords } from '../../animal/words/register.ts';
 import { isMessageKey } from '../messages/translate.ts';
+import { paperQuery } from '../settings/paper-query.ts';
 import { useSheet } from '../settings/settings-context.tsx';
 import { go } from '../shell/router.ts';
 import { type InspectionAnswer, readInspection } from './animal-api.ts';
@@ -16,7 +17,7 @@ export function RegisterPage() {
   const [search, setSearch] = useState('');
   const wanted = useDeferredValue(search);
   const { value, failed, again } = useAsked(`register-${wanted}`, () => readInspection(wanted));
-  const query = `search=${encodeURIComponent(wanted)}&language=${settings.language}`;
+  const query = paperQuery(settings, { search: wanted });
   return (
     <main className="animal-sheet">
       <div className="sheet-head">
@@ -77,6 +78,12 @@ function RegisterAnimal({
     if (field === 'speciesId') return nameOf(value);
     return choiceWords[value] ? say.spoken(choiceWords[value]) : value.split(', ').map(say.day).join(', ');
   };
+  const whatSaid = (what: string): string => {
+    if (what in fieldWords) return say.spoken(fieldWords[what as keyof typeof fieldWords]);
+    return isMessageKey(`entry.${what}`) ? t(`entry.${what}` as 'entry.weighing') : what;
+  };
+  const corrected = (what: string, value: unknown): string =>
+    typeof value === 'string' ? shown(what, value) : value === null ? t('register.withdrawn') : say.entry(value);
   return (
     <details className="register-animal" open={open}>
       <summary>
@@ -118,9 +125,9 @@ function RegisterAnimal({
                 {t('register.correction', {
                   on: say.day(one.at.slice(0, 10)),
                   by: one.by,
-                  what: one.what in fieldWords ? say.spoken(fieldWords[one.what as keyof typeof fieldWords]) : one.what,
-                  was: one.was,
-                  now: one.now,
+                  what: whatSaid(one.what),
+                  was: corrected(one.what, one.was),
+                  now: corrected(one.what, one.now),
                   reason: one.reason,
                 })}
               </li>

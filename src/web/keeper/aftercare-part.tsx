@@ -5,6 +5,7 @@ import { useCallback, useEffect, useState } from 'react';
 import { Button } from 'react-aria-components';
 import { sayTask } from '../../proving/aftercare/words/say.ts';
 import { useSaying } from '../animal/say.ts';
+import { paperQuery } from '../settings/paper-query.ts';
 import { useSheet } from '../settings/settings-context.tsx';
 import type { TaskShown } from '../today/today-api.ts';
 import { AskKeeper } from './ask-keeper.tsx';
@@ -125,7 +126,7 @@ function CalendarLink({ secret }: { readonly secret: string }) {
     <p className="keeper-calendar">
       <a
         className="button button-quiet"
-        href={`/api/keeper/${secret}/calendar.ics?language=${settings.language}`}
+        href={`/api/keeper/${secret}/calendar.ics?${paperQuery(settings)}`}
         download
       >
         {t('keeper.calendar')}

@@ -5,6 +5,9 @@ export const packEn = {
   'pack.leadDraft':
     'A4 pages for the keeper: this animal, this box, this dial. Until the release it says that it is a draft.',
   'pack.language': 'Language of the pack',
+  'pack.units': 'Units of the pack',
+  'pack.unitsSay': 'As the keeper reads. In English with inches the month comes before the day.',
+  'pack.printed': 'Last made on {on} by {by}: {language}, {units}.',
   'pack.make': 'Make the pack',
   'pack.busy': 'Working out heat, power cut and heat wave for this very box …',
   'pack.ready': 'The pack is ready.',

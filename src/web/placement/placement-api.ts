@@ -9,6 +9,7 @@ import type { ReleaseAnswer } from '../../proving/release/requirements.ts';
 import type { ProofVerdict } from '../../proving/verdict/proof-answer.ts';
 import type { Verdict } from '../../shared/verdict.ts';
 import { ask } from '../animal/animal-api.ts';
+import type { PaperChoice } from '../settings/paper-query.ts';
 
 export type PlacementState = 'open' | 'released' | 'refused';
 
@@ -77,6 +78,8 @@ export interface PlacementSheet {
   readonly law: readonly PlaceLaw[];
   readonly ageYears: number;
   readonly release: ReleaseAnswer;
+  /** How the pack was written last. */
+  readonly packPrint: (PaperChoice & { readonly at: string; readonly by: string }) | null;
   readonly events: readonly PlacementEvent[];
   /** An inspector only looks. */
   readonly mayAct: boolean;

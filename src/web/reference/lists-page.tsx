@@ -7,6 +7,7 @@ import { Choice } from '../controls/choice.tsx';
 import { FaultText } from '../controls/fault-text.tsx';
 import { dateText } from '../controls/source-note.tsx';
 import { isMessageKey } from '../messages/translate.ts';
+import { paperQuery } from '../settings/paper-query.ts';
 import { useSheet } from '../settings/settings-context.tsx';
 import { useReader } from '../settings/use-reader.ts';
 import { FactRow } from './fact-row.tsx';
@@ -54,7 +55,7 @@ export function ListsPage() {
         )}
         <a
           className="button button-quiet"
-          href={`/api/shop-values.pdf?language=${settings.language}`}
+          href={`/api/shop-values.pdf?${paperQuery(settings)}`}
           target="_blank"
           rel="noreferrer"
         >

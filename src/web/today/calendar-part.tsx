@@ -3,6 +3,7 @@ import { useState } from 'react';
 import { Button } from 'react-aria-components';
 import { useSaying } from '../animal/say.ts';
 import { useAsked } from '../animal/use-asked.ts';
+import { paperQuery } from '../settings/paper-query.ts';
 import { useSheet } from '../settings/settings-context.tsx';
 import { type FeedShown, giveFeed, listFeeds, takeBackFeed } from './today-api.ts';
 
@@ -19,7 +20,7 @@ export function PlacementCalendar({ id, feeds, again }: PlacementCalendarProps) 
       <h2>{t('calendar.title')}</h2>
       <p className="field-hint">{t('calendar.say')}</p>
       <p>
-        <a className="button" href={`/api/placements/${id}/calendar.ics?language=${settings.language}`} download>
+        <a className="button" href={`/api/placements/${id}/calendar.ics?${paperQuery(settings)}`} download>
           {t('calendar.file')}
         </a>
       </p>
@@ -53,7 +54,7 @@ function Feeds({ id, feeds, again, give }: FeedsProps) {
   const say = useSaying();
   const [address, setAddress] = useState<string | null>(null);
   const make = async () => {
-    const given = await giveFeed(id, settings.language);
+    const given = await giveFeed(id, settings);
     if (given.ok) setAddress(`${location.origin}/api/calendar/${given.value.secret}.ics`);
     again();
   };

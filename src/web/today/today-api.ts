@@ -5,6 +5,7 @@ import type { AftercareAnswers, Concern } from '../../proving/aftercare/answer.t
 import type { OwnShare } from '../../proving/aftercare/own-share.ts';
 import type { Question, TaskKind } from '../../proving/aftercare/task.ts';
 import { ask } from '../animal/animal-api.ts';
+import type { PaperChoice } from '../settings/paper-query.ts';
 
 export interface TaskShown {
   readonly key: string;
@@ -156,6 +157,6 @@ export const readOwnFigures = () => ask<OwnFigures>('/api/own-figures');
 /** @param id null: the calendar of the whole branch */
 const feeds = (id: string | null): string => (id === null ? '/api/calendar-feeds' : `${placement(id)}/calendar-feeds`);
 export const listFeeds = () => ask<{ readonly feeds: readonly FeedShown[] }>(feeds(null));
-export const giveFeed = (id: string | null, language: string) =>
-  ask<{ readonly id: string; readonly secret: string }>(feeds(id), 'POST', { language });
+export const giveFeed = (id: string | null, { language, temperature, length, mass }: PaperChoice) =>
+  ask<{ readonly id: string; readonly secret: string }>(feeds(id), 'POST', { language, temperature, length, mass });
 export const takeBackFeed = (id: string | null, feedId: string) => ask(`${feeds(id)}/${feedId}/withdraw`, 'POST', {});

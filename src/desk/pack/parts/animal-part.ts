@@ -147,10 +147,10 @@ function life({ species, stage }: PackAnimal, { w, m, cite }: Tongue): string {
 }
 
 /** Signs of the last examination that whoever takes the animal is told of. */
-function signsToTell({ animal, care }: PackSubject, { language }: Tongue): string {
+function signsToTell({ animal, care }: PackSubject, { language, prose }: Tongue): string {
   const answers = lastOf(animal.events, 'examination')?.body.answers ?? {};
   const told = care.examination.flatMap((step) =>
     step.signs.filter((sign) => sign.disclose === true && (answers[step.id] ?? []).includes(sign.id)),
   );
-  return told.map((sign) => spokenIn(sign.say, language)).join('; ');
+  return told.map((sign) => prose(spokenIn(sign.say, language))).join('; ');
 }

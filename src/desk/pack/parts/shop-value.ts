@@ -19,11 +19,14 @@ function amount(key: string, value: ShopValue['value'], { w, m, temp, typed }: T
   const { low, high, value: single } = value as { low?: unknown; high?: unknown; value?: unknown };
   const write = (x: unknown): string => {
     if (typeof x !== 'number') return x === undefined || x === null ? w.notKnown : typed(String(x));
-    return key.endsWith('C')
-      ? temp(x, Number.isInteger(x) ? 0 : 1)
-      : key.endsWith('Pct')
-        ? m.text('percent', x)
-        : m.number(x, Number.isInteger(x) ? 0 : 1);
+    const digits = Number.isInteger(x) ? 0 : 1;
+    if (key.endsWith('C')) return temp(x, digits);
+    if (key.endsWith('K')) return m.text('difference', x, digits);
+    if (key.endsWith('Pct')) return m.text('percent', x);
+    if (key.endsWith('Cm')) return m.text('length', x / 100, digits);
+    if (key.endsWith('Mm')) return m.settings.length === 'in' ? m.text('length', x / 1000, 2) : `${m.number(x, digits)}\u00a0mm`;
+    if (key.endsWith('G')) return m.text('mass', x, digits);
+    return m.number(x, digits);
   };
   if (low === undefined && high === undefined) return write(single);
   return low === high || high === undefined

@@ -5,7 +5,7 @@ import type { PackSubject } from '../pack-subject.ts';
 import type { Tongue } from '../tongue.ts';
 
 export function signsPart(subject: PackSubject, tongue: Tongue): readonly Block[] {
-  const { w, cite, language, typed } = tongue;
+  const { w, cite, language, typed, prose } = tongue;
   const { redFlags, complaints } = subject.care.triage;
   const order = subject.facts.cautions.find((one) => one.id === 'help-order');
   return [
@@ -13,12 +13,12 @@ export function signsPart(subject: PackSubject, tongue: Tongue): readonly Block[
       kind: 'notice',
       title: `${w.signs.now}${cite(...redFlags)}`,
       lines: [],
-      bullets: redFlags.map((flag) => spokenIn(flag.say, language)),
+      bullets: redFlags.map((flag) => prose(spokenIn(flag.say, language))),
     },
     text(`${w.signs.soon}${cite(...complaints)}:`),
     {
       kind: 'list',
-      items: complaints.map((one) => ({ lead: spokenIn(one.title, language), text: spokenIn(one.vet, language) })),
+      items: complaints.map((one) => ({ lead: spokenIn(one.title, language), text: prose(spokenIn(one.vet, language)) })),
     },
     text(`${w.signs.order}${order ? cite(order) : ''}`),
     {

@@ -401,7 +401,7 @@ export const de: PackWords = {
     rhSloughPct: 'Feuchte in der Häutung',
     feedIntervalDays: 'Tage zwischen Mahlzeiten',
     preySharePct: 'Mahlzeit, Anteil der Masse',
-    totalLengthCm: 'Länge (cm)',
+    totalLengthCm: 'Länge',
     standardId: 'Platzmaßstab',
   },
 

@@ -376,7 +376,7 @@ export const en = {
     rhSloughPct: 'Humidity in slough',
     feedIntervalDays: 'Days between meals',
     preySharePct: 'Meal, share of its mass',
-    totalLengthCm: 'Length (cm)',
+    totalLengthCm: 'Length',
     standardId: 'Space standard',
   } as Readonly<Record<string, string>>,
 

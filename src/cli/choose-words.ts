@@ -142,10 +142,10 @@ export type ChooseWords = typeof en;
 
 const de: ChooseWords = {
   help: {
-    search: 'Ausstattung aus dem Regal für dieses Zuhause suchen: was hält, was es kostet, warum anderes ausschied',
+    search: 'Ausstattung aus dem Regal für dieses Heim suchen: was hält, was es kostet, warum anderes ausschied',
     faults:
       'durchspielen, was an diesem Plan ausfallen kann: Stunden bis zum Schaden, woran man es sieht, was es aufhält',
-    stages: 'Behälter, während das Tier wächst, gegen den großen Behälter sofort',
+    stages: 'Terrarien, während das Tier wächst, gegen das große Terrarium sofort',
     shelf: 'das Regal des Ladens, JSON oder CSV; sonst das Startregal mit erfundenen Preisen',
     tariff: 'Preis einer kWh in der Währung des Regals',
     years: 'über wie viele Jahre Kosten zählen, 1 bis 30',
@@ -207,7 +207,7 @@ const de: ChooseWords = {
   helpSteps: helpStepsDe,
   named: (heater, thermostat) => `${heater} an ${thermostat}`,
   namedNight: (heater, night, thermostat) => `${heater} mit ${night} für die Nacht an ${thermostat}`,
-  noneAllowed: 'Keine Heizung des Regals darf in diesen Behälter.',
+  noneAllowed: 'Keine Heizung des Regals darf in dieses Terrarium.',
   noneFails: 'Keine Ausstattung dieses Regals hält. Was der nächsten fehlt:',
   noneSure: 'Keine Ausstattung dieses Regals hält sicher. Wobei die nächste nicht sicher ist:',
   fellOutSay: (need, found, wanted) => `${need}: ${found}, gebraucht wird ${wanted}.`,
@@ -250,18 +250,18 @@ const de: ChooseWords = {
   cut: 'Stromausfall in der kältesten Nacht',
   cutHours: (when, room) => `Der wärmste Platz liegt ${when} unter dem Bedarf des Tieres, bei ${room} im Raum.`,
   cutNever: 'Der wärmste Platz bleibt einen Tag lang im Bedarf des Tieres.',
-  cutFoam: (hours) => `Mit Dämmung um den Behälter: ${hours}.`,
-  stages: 'Behälter, während das Tier wächst',
-  atOnce: 'Der große Behälter sofort',
+  cutFoam: (hours) => `Mit Dämmung um das Terrarium: ${hours}.`,
+  stages: 'Terrarien, während das Tier wächst',
+  atOnce: 'Das große Terrarium sofort',
   stage: (box, from, to) => `${box}: Jahr ${from} bis ${to}`,
   outgrown: (low, median, high) => `zu klein in ${median} Jahren (${low} bis ${high})`,
   outgrownOpen: (low, median) => `zu klein in ${median} Jahren (frühestens ${low})`,
   serves: 'reicht auf Dauer',
   noRoad: {
     'no-lengths': 'Die üblichen Längen dieser Art sind nicht bekannt.',
-    'no-box': (standard) => `Kein Behälter des Regals reicht jetzt für dieses Tier nach „${standard}“.`,
+    'no-box': (standard) => `Kein Terrarium des Regals reicht jetzt für dieses Tier nach „${standard}“.`,
     'no-adult-box': (standard, length) =>
-      `Kein Behälter des Regals reicht für das übliche erwachsene Tier (${length}) nach „${standard}“.`,
+      `Kein Terrarium des Regals reicht für das übliche erwachsene Tier (${length}) nach „${standard}“.`,
   },
   bought: 'kaufen',
   again: 'weiter nutzen',

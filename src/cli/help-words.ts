@@ -22,8 +22,8 @@ export const helpStepsEn = {
 export type HelpSteps = typeof helpStepsEn;
 
 export const helpStepsDe: HelpSteps = {
-  box: (name) => `Dieselbe Ausstattung in einem anderen Behälter: ${name}.`,
-  'box-and-kit': (name, kit) => `Ein anderer Behälter, ${name}, mit dieser Ausstattung: ${kit}.`,
+  box: (name) => `Dieselbe Ausstattung in einem anderen Terrarium: ${name}.`,
+  'box-and-kit': (name, kit) => `Ein anderes Terrarium, ${name}, mit dieser Ausstattung: ${kit}.`,
   insulated: 'Dämmplatten außen an Rückwand, Seiten, Decke und Boden.',
   'mesh-covered': 'Das Gitter zu vier Fünfteln abgedeckt, um die Lampe offen.',
   'vents-halved': 'Lüftung halb geschlossen.',

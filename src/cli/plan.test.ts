@@ -72,7 +72,7 @@ it('shows °F, German, colour and only what does not hold when asked', { timeout
     'de',
   ];
   const { out } = await warmstead(args, '', { FORCE_COLOR: '1' });
-  for (const part of ['[°F]', 'OFFEN', 'Temperaturen', 'Regler', 'weitere sind erfüllt', '\u2580'])
+  for (const part of ['[°F]', 'NICHT BEKANNT', 'Temperaturen', 'Regler', 'weitere halten', '\u2580'])
     expect(out).toContain(part);
   expect(out).not.toContain('Basking surface on');
 });

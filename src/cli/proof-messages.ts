@@ -72,9 +72,9 @@ export type ProofMessages = Widen<typeof en>;
 const de: ProofMessages = {
   help: {
     proof:
-      'was Messwerte eines Heims beweisen: versteht Loggerdateien, passt das Heim an, sagt seine schlimmsten Nächte voraus',
+      'was Messwerte eines Heims nachweisen: versteht Loggerdateien, passt das Heim an, sagt seine schlimmsten Nächte voraus',
     files: 'Loggerdateien (CSV, TSV, TXT); "-" liest die Standardeingabe',
-    enclosure: 'die Gehegedatei des Heims samt Tier',
+    enclosure: 'die Terrariendatei des Heims samt Tier',
     place:
       'wo ein Fühler lag, z. B. "Temp 1=basking-surface"; Orte: basking-surface, warm-air, warm-hide, cool-hide, cool-air, cool-floor, perch, probe, room',
     check: 'was ein Fühler in schmelzendem Eis zeigte, z. B. "Temp 1=0.4": wird berichtigt und gilt doppelt so genau',
@@ -82,11 +82,11 @@ const de: ProofMessages = {
     tempUnit: 'Einheit der Temperaturen: C oder F',
     clock: 'Stunden, um die die Uhr im Heim der Weltzeit voraus ist, für Dateien in Weltzeit',
     nights: 'Nächte, die gemessen sein müssen, 1 bis 14; drei sind unsere Wahl',
-    humidity: 'auch die Feuchte muss bewiesen sein',
+    humidity: 'auch die Feuchte muss nachgewiesen sein',
     examples: en.help.examples,
-    exit: '0 bewiesen   1 durchgefallen   2 nicht bewiesen   64 Eingabe fehlerhaft',
+    exit: '0 nachgewiesen   1 gescheitert   2 nicht nachgewiesen   64 Eingabe fehlerhaft',
   },
-  verdicts: { proven: '+ BEWIESEN', failed: 'x DURCHGEFALLEN', 'not-proven': '? NICHT BEWIESEN' },
+  verdicts: { proven: '+ NACHGEWIESEN', failed: 'x GESCHEITERT', 'not-proven': '? NICHT NACHGEWIESEN' },
   understood: 'So verstanden',
   file: said('{0}: {1} von {2} Zeilen gelesen{3, plural, =0 {} other {, # beiseite gelegt}}', 'de'),
   layout: (delimiter, dates, decimal, clock) =>
@@ -105,7 +105,7 @@ const de: ProofMessages = {
   why: 'Warum',
   next: 'Als Nächstes',
   needs: 'Nach den Messwerten',
-  states: { held: '+ hält', failed: 'x reißt', open: '? offen', 'not-read': '? nicht gemessen' },
+  states: { held: '+ hält', failed: 'x hält nicht', open: '? offen', 'not-read': '? nicht gemessen' },
   forecast: 'Vorhersage, Median und 90-%-Bereich',
   moments: {
     'coldest-night': 'kälteste Nacht',

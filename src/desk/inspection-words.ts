@@ -75,7 +75,7 @@ export const inspectionColumns = {
   en: ['Register number', 'Enclosure', 'Treatments', 'Sold or rehomed on', 'Died on', 'Corrections', 'Missing'],
   de: [
     'Registernummer',
-    'Becken',
+    'Terrarium',
     'Behandlungen',
     'Verkauft oder vermittelt am',
     'Gestorben am',

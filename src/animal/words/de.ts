@@ -69,7 +69,7 @@ export const de: Readonly<Record<ReasonKey, string>> = {
   'triage.noComplaint': 'Erst fragen, worum es geht.',
   'triage.noCare': 'Nichts zu Hause versuchen: absondern und zum Tierarzt.',
   'triage.tooLong': 'Seit {days} Tagen versucht; {most} sind genug.',
-  'triage.enclosure': 'Erst das Becken in Ordnung bringen: {n} Punkt(e) erklären es.',
+  'triage.enclosure': 'Erst das Terrarium in Ordnung bringen: {n} Punkt(e) erklären es.',
   'triage.open': '{n} Punkt(e) noch nicht gemessen oder gefragt.',
-  'triage.care': 'Das Becken stimmt. Einfache äußere Pflege, höchstens {most} Tage, dann der Tierarzt.',
+  'triage.care': 'Das Terrarium stimmt. Einfache äußere Pflege, höchstens {most} Tage, dann der Tierarzt.',
 };

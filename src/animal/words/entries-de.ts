@@ -40,7 +40,7 @@ export const entriesDe: Readonly<Record<keyof typeof entriesEn, string>> = {
   'field.tests': 'Tests, mit Komma getrennt',
   'field.name': 'Name',
   'field.result': 'Ergebnis',
-  'field.toPlace': 'In Becken',
+  'field.toPlace': 'In Terrarium',
   'field.reference': 'Beleg- oder Papiernummer (kein Personenname)',
   'field.foundBy': 'Gefunden von',
   'field.signs': 'Zeichen',

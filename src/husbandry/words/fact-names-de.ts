@@ -19,7 +19,7 @@ export const factNamesDe: Readonly<Record<keyof typeof factNamesEn, string>> = {
   'fact.euAnnex': 'EU-Handelsanhang',
   'fact.citesAppendix': 'Welthandelsanhang',
   'fact.climateKind': 'Klima der Herkunft',
-  'fact.starterTub': 'Anfangsbox, solange klein',
+  'fact.starterTub': 'Aufzuchtbox, solange klein',
   'fact.longevityMaxYears': 'Höchstes bekanntes Alter, Jahre',
   'fact.totalLengthCm': 'Länge, Nase bis Schwanzspitze',
   'fact.headWidthMm': 'Kopfbreite, mm',

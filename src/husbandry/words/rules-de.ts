@@ -94,12 +94,12 @@ export const germanRuleSayings: Readonly<Record<string, string>> = {
   'probe.well': 'An einer Wand, {0} hoch.',
   'probe.atWarm': 'Nicht am kühlen Ende.',
   'probe.perch':
-    'Er hängt höher als üblich, neben einem hohen Ast: richtig, wenn das Tier sich dort sonnt, aber nicht bewiesen.',
+    'Er hängt höher als üblich, neben einem hohen Ast: richtig, wenn das Tier sich dort sonnt, aber nicht nachgewiesen.',
   'probe.perchReading': 'Messwerte eines Tages am Ast und am Boden darunter',
   'probe.move':
     'An einer Seiten- oder Rückwand befestigen, {0} über dem Boden, am warmen Ende, aber nicht am Sonnenplatz.',
   'space.noStandard': 'Es ist keine Platzvorgabe gewählt.',
-  'space.choose': 'Die Platzvorgabe wählen, die dieses Zuhause erfüllen soll.',
+  'space.choose': 'Die Platzvorgabe wählen, die dieses Heim erfüllen soll.',
   'space.notCovered': '„{0}“ gilt nicht für dieses Tier.',
   'space.noLength': 'Die Länge des Tiers ist nicht bekannt.',
   'space.measureAnimal': 'die Gesamtlänge des Tiers von der Nase bis zur Schwanzspitze',

@@ -1,7 +1,7 @@
 // What the climate verdicts say of a need, in German, by code; {0}, {1} … stand for the blanks in their order.
 
 export const germanClimateSayings: Readonly<Record<string, string>> = {
-  'climate.doubt': 'In {0} von 100 wahrscheinlichen Fassungen dieses Terrariums ist es erfüllt.',
+  'climate.doubt': 'In {0} von 100 wahrscheinlichen Fassungen dieses Terrariums hält es.',
   'climate.spread': 'Die beste Schätzung, {0}, ist, was gebraucht wird; sie ist aber nicht sicher genug.',
   'climate.found': '{0} {1} ({2}–{3})',
   'climate.band': '{0}–{1} {2}',

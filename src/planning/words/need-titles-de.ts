@@ -36,5 +36,5 @@ export const needTitlesDe: Readonly<Record<string, string>> = {
   'mat-alone': 'Eine Matte allein nur für kleine Schlanke',
   'starter-tub': 'Eine Aufzuchtbox nur, wo sie hingehört',
   'too-bare': 'Nicht zu groß und kahl für ein Junges',
-  planted: 'Bepflanzte Becken sind für später',
+  planted: 'Bepflanzte Terrarien sind für später',
 };

@@ -43,7 +43,7 @@ export const proofSaidDe: Readonly<Record<ProofSaidKey, string>> = {
   'proof.morePlace': '{place}: {percent} weniger Zweifel',
   'proof.moreCheck': '{place}, Gerät in Eis geprüft: {percent} weniger Zweifel',
   'proof.morePower': 'Ein Leistungsmesser an der Heizung für eine Nacht: {percent} weniger Zweifel',
-  'proof.ground.proven': 'Bewiesen: {nights} Nächte, jeder Bedarf samt Gerätefehler gehalten.',
+  'proof.ground.proven': 'Nachgewiesen: {nights} Nächte, jeder Bedarf samt Gerätefehler gehalten.',
   'proof.ground.nights': '{nights} von {of} Nächten sind abgedeckt.',
   'proof.ground.interval':
     'Die Messwerte liegen {minutes} Minuten auseinander; höchstens {most} sind erlaubt, sonst bleibt ein Ausschlag unbemerkt.',

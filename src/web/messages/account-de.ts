@@ -26,7 +26,7 @@ export const accountDe: Readonly<Record<keyof typeof accountEn, string>> = {
   'acc.setUpCodeHint': 'Er steht in dem Terminal, in dem das Programm gestartet wurde.',
   'acc.shopName': 'Name des Ladens',
   'acc.branchName': 'Diese Filiale',
-  'acc.branchHint': 'Zum Beispiel die Straße, oder „Theke“.',
+  'acc.branchHint': 'Zum Beispiel die Straße, oder „Tresen“.',
   'acc.place': 'Wessen Recht hier gilt',
   'acc.placeChoose': 'Wählen …',
   'acc.yourName': 'Ihr Name',

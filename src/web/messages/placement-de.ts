@@ -109,7 +109,7 @@ export const placementDe: Readonly<Record<keyof typeof placementEn, string>> = {
   'return.animal': 'Dem Tier geht es nicht gut, oder es frisst nicht',
   'return.household': 'Jemand im Haushalt',
   'return.other': 'Ein anderer Grund',
-  'return.enclosure': 'Becken, in das es kommt',
+  'return.enclosure': 'Terrarium, in das es kommt',
   'return.text': 'In eigenen Worten (kein Wort über jemandes Gesundheit)',
   'return.do': 'Zurücknehmen',
   'requirement.asItStood': 'Wie es bei der Abgabe stand.',

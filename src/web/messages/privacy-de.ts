@@ -14,13 +14,13 @@ export const privacyDe: Record<keyof typeof privacyEn, string> = {
   'privacy.part.placements': 'Vermittlung',
   'privacy.part.events': 'Vermittlung',
   'privacy.part.calls': 'Anruf',
-  'privacy.part.handReadings': 'Ablesung von Hand',
+  'privacy.part.handReadings': 'Messwerte von Hand',
   'privacy.part.readingFiles': 'Loggerdatei',
   'privacy.part.liveSources': 'Laufende Messung',
   'privacy.part.keeperLinks': 'Link des Halters',
   'privacy.erase': 'Käufer löschen',
   'privacy.warning':
-    'Das lässt sich nicht rückgängig machen. Eigene Worte und Links verschwinden aus allen Vermittlungen in dieses Zuhause, und nichts kann mehr dazugeschrieben werden. Die Akte des Tiers, die Zahlen des Zuhauses und der Inhalt von Loggerdateien bleiben.',
+    'Das lässt sich nicht rückgängig machen. Eigene Worte und Links verschwinden aus allen Vermittlungen in dieses Heim, und nichts kann mehr dazugeschrieben werden. Die Akte des Tiers, die Zahlen des Heims und der Inhalt von Loggerdateien bleiben.',
   'privacy.beyond':
     'Von hier aus nicht erreicht: frühere Sicherungen, gedruckte Blätter, Entwürfe auf anderen Geräten, andere Einträge im Bestandsbuch des Tiers als Anrufe.',
   'privacy.open': 'Zuerst das Tier abgeben oder den Verkauf ablehnen; dann kann der Käufer gelöscht werden.',

@@ -143,7 +143,7 @@ export const de: PackWords = {
     proofDial: (low, high) => `Nach Ihren eigenen Messwerten: ${low} bis ${high}.`,
     noThermostat: (heater) =>
       `${heater} ohne Thermostat. Nicht einschalten, bevor ein Thermostat der richtigen Art die Leistung regelt.`,
-    probe: (x, z, where) => `Fühler: ${x} von der linken Wand, ${z} über dem Boden der Kiste, ${where}.`,
+    probe: (x, z, where) => `Fühler: ${x} von der linken Wand, ${z} über dem Boden des Terrariums, ${where}.`,
     probeMat: 'Fühler: zwischen Heizmatte und Boden, in der Mitte der Matte.',
     probeUnder: 'Fühler darauf',
     probeAt: {
@@ -172,7 +172,7 @@ export const de: PackWords = {
     outline: 'heute',
     outlineGrown: 'erwachsen',
     table: ['Ort', 'Gewünscht', 'Winternacht', 'Wintertag', 'Heißester Tag'],
-    tableRoom: 'Zimmer',
+    tableRoom: 'Raum',
     tableRead: 'Von Ihnen gemessen',
     nightMin: (least) => `nachts ≥\u00a0${least}`,
     hotDay: (most) => `heißer Tag ${most}`,
@@ -181,26 +181,26 @@ export const de: PackWords = {
     humidity: 'Feuchte, kühles Ende',
     best: (value) => `etwa ${value}`,
     model: (n) =>
-      `Die Zahlen kommen aus dem Modell: die Mitte aus ${n} wahrscheinlichen Fassungen dieser Kiste, in Klammern die Spanne, in der neun von zehn liegen. Was Ihre Kiste tut, sagt nur ein Thermometer.`,
+      `Die Zahlen kommen aus dem Modell: die Mitte aus ${n} wahrscheinlichen Fassungen dieses Terrariums, in Klammern die Spanne, in der neun von zehn liegen. Was Ihr Terrarium tut, sagt nur ein Thermometer.`,
     modelFitted: (day) =>
-      `Das Heim wurde am ${day} durch Messwerte bewiesen. Die Zahlen kommen aus dem Modell, an diese Messwerte angepasst, in Klammern die Spanne, in der neun von zehn liegen; die letzte Spalte wurde gemessen.`,
+      `Das Heim wurde am ${day} durch Messwerte nachgewiesen. Die Zahlen kommen aus dem Modell, an diese Messwerte angepasst, in Klammern die Spanne, in der neun von zehn liegen; die letzte Spalte wurde gemessen.`,
     proof: {
-      none: 'Noch nicht bewiesen: Diese Kiste hat noch niemand gemessen. Leer betreiben und messen, bevor das Tier einzieht.',
+      none: 'Noch nicht nachgewiesen: Dieses Terrarium hat noch niemand gemessen. Leer betreiben und messen, bevor das Tier einzieht.',
       old: (day) =>
         `Der Nachweis vom ${day} zählt nicht mehr: Heim oder Messwerte haben sich seither geändert. Messen und neu nachweisen.`,
-      'not-proven': (day) => `Gemessen bis ${day}, aber noch nicht bewiesen. Es braucht mehr Messwerte.`,
-      failed: (day) => `Nach den Messwerten vom ${day} durchgefallen: Dieses Heim genügt noch nicht.`,
-      proven: (day) => `Durch Messwerte bewiesen am ${day}.`,
+      'not-proven': (day) => `Gemessen bis ${day}, aber noch nicht nachgewiesen. Es braucht mehr Messwerte.`,
+      failed: (day) => `Nach den Messwerten vom ${day} gescheitert: Dieses Heim hält noch nicht.`,
+      proven: (day) => `Durch Messwerte nachgewiesen am ${day}.`,
     },
     verdict: {
-      holds: 'Der Plan genügt im Winter und im Sommer.',
-      fails: said('Der Plan verfehlt {0, plural, =1 {ein Bedürfnis} other {# Bedürfnisse}}.', 'de'),
+      holds: 'Der Plan hält im Winter und im Sommer.',
+      fails: said('Im Plan {0, plural, =1 {hält ein Punkt} other {halten # Punkte}} nicht.', 'de'),
       'not-known': said(
-        'Der Plan lässt {0, plural, =1 {ein Bedürfnis} other {# Bedürfnisse}} offen; Messwerte klären es.',
+        'Der Plan lässt {0, plural, =1 {einen Punkt} other {# Punkte}} offen; Messwerte klären es.',
         'de',
       ),
     },
-    box: 'Kiste innen',
+    box: 'Terrarium innen',
     boxIs: (l, d, h) => `${l} lang, ${d} tief, ${h} hoch`,
     kit: 'Wärme',
     kitIs: (heater, watts, guard) => `${heater} ${watts}, ${guard}`,
@@ -209,7 +209,7 @@ export const de: PackWords = {
     matGuarded: 'außen, unter dem Boden',
     floor: 'Boden',
     floorIs: (what, depth) => `${what}, ${depth} tief`,
-    room: 'Gerechnetes Zimmer',
+    room: 'Gerechneter Raum',
     roomIs: (low, high) => `${low} in der Winternacht bis ${high} am heißesten Tag`,
     mist: 'Sprühen',
     mistIs: (grams, at) => `${grams} Wasser am Tag um ${at}`,
@@ -222,7 +222,7 @@ export const de: PackWords = {
     day: (from) => `Tag ${from}`,
     days: (from, to) => `Tage ${from} bis ${to}`,
     dated: (day, date) => `${day} (${date})`,
-    zero: 'Auf geradem Weg heim in geschlossener, gepolsterter Kiste, weder kalt noch heiß. Das Heim ist schon warm. Selbst hineingehen lassen, Licht dämpfen, Wasser hinein, schließen und verriegeln. Nicht anfassen. Abends die Thermometer ablesen.',
+    zero: 'Auf geradem Weg heim in geschlossener, gepolsterter Transportbox, weder kalt noch heiß. Das Heim ist schon warm. Selbst hineingehen lassen, Licht dämpfen, Wasser hinein, schließen und verriegeln. Nicht anfassen. Abends die Thermometer ablesen.',
     first: 'Schauen, nicht anfassen. Morgens und abends ablesen. In Teil 10 aufschreiben.',
     call: 'Wir rufen an: Messwerte, Wasser, Kot, wo es liegt.',
     firstMeal: (prey) =>
@@ -231,7 +231,7 @@ export const de: PackWords = {
       `Nach jeder Mahlzeit ${hours} Stunden nicht anfassen. Zwei Tage nach der ersten rufen wir wieder an.`,
     week: 'Wir rufen an: gefressen, Kot, Wasser, Häutung, Messwerte.',
     settle: 'In Ruhe lassen. Erstes kurzes Anfassen, wenn es gefressen und die Mahlzeit behalten hat.',
-    weigh: 'Wiegen, die Kiste fotografieren, beides aufschreiben.',
+    weigh: 'Wiegen, das Terrarium fotografieren, beides aufschreiben.',
     refused: (n) =>
       `${n}-mal nacheinander verweigert: zuerst Wärme, Verstecke, Ruhe und Häutung ansehen, dann uns anrufen.`,
   },
@@ -287,12 +287,12 @@ export const de: PackWords = {
       'Schutzschalter monatlich prüfen; Kabel und Gitter wöchentlich ansehen; aufschreiben, wann eine Lampe eingebaut wurde',
     year: 'Einmal im Jahr',
     yearIs:
-      'Thermometer an schmelzendem Eis prüfen; Heim neu nachweisen; auch wenn Kiste, Technik oder Zimmer wechseln',
+      'Thermometer an schmelzendem Eis prüfen; Heim neu nachweisen; auch wenn Terrarium, Technik oder Raum wechseln',
   },
 
   trouble: {
     note: (n) =>
-      `Die Stunden kommen aus dem Modell für genau diese Kiste (${n} Fassungen, in Klammern neun von zehn). Wie lange ein Tier es erträgt, ist nicht bekannt: vorher handeln.`,
+      `Die Stunden kommen aus dem Modell für genau dieses Terrarium (${n} Fassungen, in Klammern neun von zehn). Wie lange ein Tier es erträgt, ist nicht bekannt: vorher handeln.`,
     cut: 'Stromausfall',
     cutIs: (room, line, hours) =>
       `In der kältesten gerechneten Nacht (${room}) ist kein Platz mehr wärmer als ${line}: ${hours}.`,
@@ -304,18 +304,18 @@ export const de: PackWords = {
     warmest: 'Wärmster Platz',
     coolest: 'Kühlster Platz',
     cutDo:
-      'Geschlossen lassen. Heizung am Stecker aus, Decken über alle Seiten, unten und oben ein Spalt für Luft. Dann in das wärmste Zimmer. Flaschen mit handwarmem Wasser im Tuch neben die Kiste, nie darunter. Keine Flamme, kein Gas. Strom wieder da: üblicher Regler, zwei Tage kein Futter. Schlaff oder dreht sich nicht zurück: sofort zum Tierarzt.',
+      'Geschlossen lassen. Heizung am Stecker aus, Decken über alle Seiten, unten und oben ein Spalt für Luft. Dann in den wärmsten Raum. Flaschen mit handwarmem Wasser im Tuch neben das Terrarium, nie darunter. Keine Flamme, kein Gas. Strom wieder da: üblicher Regler, zwei Tage kein Futter. Schlaff oder dreht sich nicht zurück: sofort zum Tierarzt.',
     heat: 'Hitzewelle',
-    heatIs: (room, line, hours) => `Bei ${room} im Zimmer am Tag ist kein Platz mehr kühler als ${line}: ${hours}.`,
-    heatNever: (room, line) => `Bei ${room} im Zimmer am Tag bleibt drei Tage lang ein Platz kühler als ${line}.`,
+    heatIs: (room, line, hours) => `Bei ${room} im Raum am Tag ist kein Platz mehr kühler als ${line}: ${hours}.`,
+    heatNever: (room, line) => `Bei ${room} im Raum am Tag bleibt drei Tage lang ein Platz kühler als ${line}.`,
     heatDo:
-      'Keine Heizung kann kühlen. Tagwärme aus, Nachtwärme wie gestellt. Kühlstes Zimmer, Scheibe beschattet, nie in die Sonne. Frisches Wasser. Kein Eis, kein Ventilator auf das Tier. Um 15 und 21 Uhr ablesen.',
+      'Keine Heizung kann kühlen. Tagwärme aus, Nachtwärme wie gestellt. Kühlster Raum, Scheibe beschattet, nie in die Sonne. Frisches Wasser. Kein Eis, kein Ventilator auf das Tier. Um 15 und 21 Uhr ablesen.',
     cold: 'Kälteeinbruch',
     coldIs: (kelvin, line, hours) =>
-      `Ist das Zimmer ${kelvin} kälter als gerechnet, ist kein Platz mehr wärmer als ${line}: ${hours}.`,
-    coldNever: (kelvin, line) => `Ist das Zimmer ${kelvin} kälter als gerechnet, bleibt ein Platz wärmer als ${line}.`,
+      `Ist der Raum ${kelvin} kälter als gerechnet, ist kein Platz mehr wärmer als ${line}: ${hours}.`,
+    coldNever: (kelvin, line) => `Ist der Raum ${kelvin} kälter als gerechnet, bleibt ein Platz wärmer als ${line}.`,
     coldDo:
-      'Zimmer heizen oder Kiste umstellen. Schaumplatten oder Decken an Rück- und Seitenwände, Lüftung frei. Den Regler nachts nie weit hochdrehen: zuerst ablesen. Keine zweite Heizung ohne eigenen Thermostat.',
+      'Raum heizen oder Terrarium umstellen. Schaumplatten oder Decken an Rück- und Seitenwände, Lüftung frei. Den Regler nachts nie weit hochdrehen: zuerst ablesen. Keine zweite Heizung ohne eigenen Thermostat.',
     stuck: 'Thermostat bleibt an',
     stuckIs: (line, hours) => `Am heißesten Tag ist etwas in Reichweite heißer als ${line}: ${hours}.`,
     stuckHot: (line, hours) => `Am heißesten Tag ist kein Platz mehr kühler als ${line}: ${hours}.`,
@@ -421,6 +421,6 @@ export const de: PackWords = {
     },
     memory: 'aus dem Gedächtnis, an keiner Seite geprüft',
     checked: (day) => `nachgesehen ${day}`,
-    note: 'Modellzahlen: eigenes Modell der beheizten Kiste; siehe Dokumentation des Programms. Zahlen in Klammern nennen die Quelle.',
+    note: 'Modellzahlen: eigenes Modell des beheizten Terrariums; siehe Dokumentation des Programms. Zahlen in Klammern nennen die Quelle.',
   },
 };

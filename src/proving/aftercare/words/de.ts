@@ -44,8 +44,8 @@ export const de: AftercareWords = {
       why: 'An schmelzendem Eis oder feuchtem Salz alle {days} Tage; ein nie geprüftes sofort.',
     },
     'move-up': {
-      title: 'In eine längere Kiste umziehen',
-      why: 'Nach seinem Wachstum überschreitet es in dieser Zeit {limitCm} cm; für mehr ist diese Kiste zu kurz.',
+      title: 'In ein längeres Terrarium umziehen',
+      why: 'Nach seinem Wachstum überschreitet es in dieser Zeit {limitCm} cm; für mehr ist dieses Terrarium zu kurz.',
     },
   },
   keeper: {

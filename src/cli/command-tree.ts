@@ -22,7 +22,7 @@ export interface KnownCommand {
   readonly options: readonly KnownOption[];
 }
 
-/** Words of options that have a fixed choice, by the option's long name. */
+/** Words of options that have a fixed choice, by the option's long name, or by command and name: "pack place". */
 export type OptionWords = Readonly<Record<string, readonly string[]>>;
 
 export function commandTree(program: Command, words: OptionWords): readonly KnownCommand[] {
@@ -35,7 +35,7 @@ export function commandTree(program: Command, words: OptionWords): readonly Know
       flags: [option.short, option.long].filter((flag): flag is string => typeof flag === 'string'),
       value: /[<[].*$/.exec(option.flags)?.[0] ?? null,
       text: option.description,
-      words: words[option.name()] ?? [],
+      words: words[`${command.name()} ${option.name()}`] ?? words[option.name()] ?? [],
       takesFile: /FILE|FOLDER/.test(option.flags),
     })),
   }));

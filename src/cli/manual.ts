@@ -19,6 +19,8 @@ export interface ManualWords {
   readonly fileRows: readonly (readonly [string, string])[];
   readonly exampleRows: readonly (readonly [string, string])[];
   readonly cautionText: readonly string[];
+  readonly seeAlso: string;
+  readonly seeAlsoText: string;
 }
 
 /** A line that starts with a dot or a quote would be a request; a hyphen typed on a keyboard must stay one. */
@@ -68,5 +70,7 @@ export function manualPage(tree: readonly KnownCommand[], words: ManualWords, ve
     ...words.exampleRows.flatMap(([line, text]) => ['.PP', roff(text), '.PP', '.nf', `.RS`, roff(line), '.RE', '.fi']),
     section(words.cautions),
     ...words.cautionText.flatMap((text) => ['.PP', roff(text)]),
+    section(words.seeAlso),
+    roff(words.seeAlsoText),
   ].join('\n')}\n`;
 }

@@ -6,6 +6,7 @@ import type { Fault } from '../shared/fault.ts';
 import { type Language, languageCodes } from '../shared/languages.ts';
 import { celsiusFromF, type UnitSystem } from './display.ts';
 import type { Messages } from './messages/en.ts';
+import { type OptionRange, optionRanges, type RangedOption } from './option-ranges.ts';
 
 export type RawOptions = Readonly<Record<string, string | boolean | undefined>>;
 
@@ -37,12 +38,19 @@ export class OptionReader {
     if (value >= low && value <= high && (!whole || Number.isInteger(value))) return value;
     const { check } = this.#messages;
     const range = `${check.range(String(low), String(high))}${unit === '' ? '' : ` ${unit}`}`;
-    this.fault('CLI_NUMBER', name, text, whole ? check.whole(range) : range, this.#messages.faults.number(`--${name}`));
+    this.fault('CLI_NUMBER', name, text, whole ? check.whole(range) : range, this.#messages.faults.number(flagOf(name)));
     return null;
   }
 
+  /** A number within the limits that the help tells of. */
+  ranged(name: RangedOption): number | null {
+    const { low, high, unit, whole = false }: OptionRange = optionRanges[name];
+    return this.number(name, low, high, unit, whole);
+  }
+
   /** A temperature in the units shown, as degrees Celsius. */
-  tempC(name: string, lowC: number, highC: number, units: UnitSystem): number | null {
+  tempC(name: 'room' | 'low' | 'high', units: UnitSystem): number | null {
+    const { low: lowC, high: highC } = optionRanges[name];
     if (units === 'metric') return this.number(name, lowC, highC, '°C');
     const valueF = this.number(name, lowC * 1.8 + 32, highC * 1.8 + 32, '°F');
     return valueF === null ? null : celsiusFromF(valueF);
@@ -54,7 +62,7 @@ export class OptionReader {
     const found = words.find((word) => word === text);
     if (found !== undefined) return found;
     const near = nearestKey(text, words);
-    const { say, fix } = this.#messages.faults.choice(`--${name}`);
+    const { say, fix } = this.#messages.faults.choice(flagOf(name));
     this.fault('CLI_CHOICE', name, text, words.join(' | '), { say, fix: near === null ? fix : `${fix} (${near}?)` });
     return usual;
   }
@@ -82,9 +90,12 @@ export class OptionReader {
     allowed: string,
     words: { readonly say: string; readonly fix: string },
   ): void {
-    this.faults.push({ code, field: name === '' ? '' : `--${name}`, got: shown(got), allowed, ...words });
+    this.faults.push({ code, field: name === '' ? '' : flagOf(name), got: shown(got), allowed, ...words });
   }
 }
+
+/** "tempUnit" as it is typed: "--temp-unit". */
+const flagOf = (name: string): string => `--${name.replace(/[A-Z]/g, (letter) => `-${letter.toLowerCase()}`)}`;
 
 /** "1.5" but not "1.5x", "", "0x10", "Infinity" or a decimal comma. */
 export function numberOf(text: string): number {

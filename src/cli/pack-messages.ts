@@ -9,7 +9,7 @@ const en = {
     'warmstead pack box.json --out pack.pdf',
     'warmstead pack box.json --out mappe.pdf --lang de --place germany',
   ],
-  exit: '0 written   64 something is wrong with the input',
+  exit: '0 written   64 something is wrong with the input   70 failed on our side',
   written: (file: string, pages: number) => `${file}: ${pages} pages`,
   noRecord: 'Made from the file alone: what the register knows of the animal stays open.',
   cannotWrite: { say: 'The file cannot be written.', fix: 'Name a new file in a folder that you may write to.' },
@@ -20,7 +20,7 @@ const de: typeof en = {
   out: 'Datei, die geschrieben wird; eine vorhandene bleibt, wie sie ist',
   place: 'wessen Recht welche Überschriften verlangt, z. B. england, germany, california',
   examples: en.examples,
-  exit: '0 geschrieben   64 etwas stimmt an der Eingabe nicht',
+  exit: '0 geschrieben   64 etwas stimmt an der Eingabe nicht   70 Fehler bei uns',
   written: (file, pages) => `${file}: ${pages} Seiten`,
   noRecord: 'Nur aus der Datei gemacht: Was das Register vom Tier weiß, bleibt offen.',
   cannotWrite: {

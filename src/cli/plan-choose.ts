@@ -62,8 +62,8 @@ export async function chooseCommand(
   const options = new OptionReader(raw, messages);
   const asJson = options.flag('json');
   options.apart([...chooseKinds]);
-  const years = options.number('years', 1, 30, '', true) ?? usualYears;
-  const tariffPerKWh = options.number('tariff', 0, 10, '') ?? usualTariff.perKWh;
+  const years = options.ranged('years') ?? usualYears;
+  const tariffPerKWh = options.ranged('tariff') ?? usualTariff.perKWh;
   const units = options.word('units', unitSystems, 'metric');
   if (options.faults.length > 0) return refuse(options.faults, messages.check.commandLine, asJson, run);
   const shelf = await shelfOfFile(options.text('shelf'), options.text('currency'), asked.facts, run);

@@ -35,9 +35,6 @@ const seasonsOf: Readonly<Record<(typeof mapChoices)[number], readonly Season[]>
   summer: ['summer'],
   none: [],
 };
-/** Below ten members an interval of 90 % means nothing; above two thousand nobody waits (our choice). */
-const memberLimits = { low: 10, high: 2000 } as const;
-const highestSeed = 4_294_967_295;
 
 const codeOf: Readonly<Record<Verdict, number>> = {
   holds: exitCodes.holds,
@@ -49,8 +46,8 @@ export async function planCommand(file: string, raw: RawOptions, language: Langu
   const { terminal, messages } = run;
   const options = new OptionReader(raw, messages);
   const asJson = options.flag('json');
-  const members = options.number('members', memberLimits.low, memberLimits.high, '', true) ?? usualPlan.members;
-  const seed = options.number('seed', 0, highestSeed, '', true) ?? usualPlan.seed;
+  const members = options.ranged('members') ?? usualPlan.members;
+  const seed = options.ranged('seed') ?? usualPlan.seed;
   const units = options.word('units', unitSystems, 'metric');
   const maps = seasonsOf[options.word('map', mapChoices, 'both')];
   const shipped = factsOfProgram();

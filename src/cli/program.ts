@@ -8,6 +8,7 @@ import { chooseWords } from './choose-words.ts';
 import { exitCodes } from './exit-codes.ts';
 import type { Messages } from './messages/en.ts';
 import { messagesFor } from './messages/languages.ts';
+import { type RangedOption, rangedText } from './option-ranges.ts';
 import { languageOf, OptionReader, type RawOptions } from './options.ts';
 import { addPackCommand } from './pack-register.ts';
 import { addProofCommand } from './proof-register.ts';
@@ -70,6 +71,7 @@ function programOf(
     .version(versions().program, '-V, --version', help.version)
     .helpCommand(false)
     .addHelpText('after', `\n${help.more}`);
+  const ranged = (text: string, name: RangedOption): string => rangedText(text, name, run.messages);
   const command = (name: string, description: string, examples: readonly string[], exit: string): Command =>
     prepared(program.command(name), run)
       .description(description)
@@ -85,16 +87,16 @@ function programOf(
     .option('--stage <STAGE>', help.stage)
     .option('--standard <ID>', help.standard)
     .option('--shop-values <FILE>', help.shopValues)
-    .option('--members <N>', help.members)
-    .option('--seed <N>', help.seed)
+    .option('--members <N>', ranged(help.members, 'members'))
+    .option('--seed <N>', ranged(help.seed, 'seed'))
     .option('--brief', help.brief)
     .option('--map <SEASON>', help.map)
     .option('--search', choose.search)
     .option('--faults', choose.faults)
     .option('--stages', choose.stages)
     .option('--shelf <FILE>', choose.shelf)
-    .option('--tariff <PRICE>', choose.tariff)
-    .option('--years <N>', choose.years)
+    .option('--tariff <PRICE>', ranged(choose.tariff, 'tariff'))
+    .option('--years <N>', ranged(choose.years, 'years'))
     .option('--own', choose.own)
     .option('--has <IDS>', choose.has)
     .option('--currency <CODE>', choose.currency)
@@ -105,14 +107,14 @@ function programOf(
     .option('--shop-values <FILE>', help.shopValues)
     .option('--csv', help.csv)
     .option('--steady', help.steady)
-    .option('--room <TEMP>', help.room)
+    .option('--room <TEMP>', ranged(help.room, 'room'))
     .option('--night', help.night)
     .option('--day <SEASON>', help.day)
-    .option('--low <TEMP>', help.low)
-    .option('--high <TEMP>', help.high)
-    .option('--rh <PCT>', help.rh)
-    .option('--sun <W>', help.sun)
-    .option('--watts <W,...>', help.watts)
+    .option('--low <TEMP>', ranged(help.low, 'low'))
+    .option('--high <TEMP>', ranged(help.high, 'high'))
+    .option('--rh <PCT>', ranged(help.rh, 'rh'))
+    .option('--sun <W/M2>', ranged(help.sun, 'sun'))
+    .option('--watts <W,...>', ranged(help.watts, 'watts'))
     .action(
       doing(async (file, options) =>
         (await import('./simulate-command.ts')).simulateCommand(file, options, language, run),

@@ -15,6 +15,7 @@ import { versions } from '../records/versions.ts';
 import { bad, good, type Result } from '../shared/result.ts';
 import { displayFor, type Language } from './display.ts';
 import { displayName } from './input.ts';
+import { optionRanges } from './option-ranges.ts';
 import { numberOf, OptionReader, type RawOptions, unitSystems } from './options.ts';
 import { proofMessages } from './proof-messages.ts';
 import { proofExit } from './proof-register.ts';
@@ -42,16 +43,16 @@ export async function proofCommand(
   const options = new OptionReader(raw, messages);
   const asJson = options.flag('json');
   const units = options.word('units', unitSystems, 'metric');
-  const nights = options.number('nights', 1, 14, '', true);
-  const clockH = options.number('clock', -12, 14, 'h');
+  const nights = options.ranged('nights');
+  const clockH = options.ranged('clock');
   const places = pairs(raw.place);
   const checks = pairs(raw.check);
   for (const [label, place] of places)
     if (!logPlaces.includes(place as LogPlace))
       badPair(options, 'place', `${label}=${place}`, logPlaces.join(' | '), messages);
   for (const [label, shown] of checks)
-    if (!(Math.abs(numberOf(shown)) <= 5))
-      badPair(options, 'check', `${label}=${shown}`, '-5 to 5 °C in melting ice', messages);
+    if (!(numberOf(shown) >= optionRanges.check.low && numberOf(shown) <= optionRanges.check.high))
+      badPair(options, 'check', `${label}=${shown}`, `${optionRanges.check.low} to ${optionRanges.check.high} °C`, messages);
   const dateOrder = raw.dates === undefined ? undefined : options.word('dates', orders, 'dmy');
   const tempUnit = raw.tempUnit === undefined ? undefined : options.word('tempUnit', ['C', 'F'] as const, 'C');
   if (options.faults.length > 0) return refuse(options.faults, messages.check.commandLine, asJson, run);

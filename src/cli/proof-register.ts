@@ -2,6 +2,7 @@
 import type { Command } from 'commander';
 import type { Language } from './display.ts';
 import { exitCodes } from './exit-codes.ts';
+import { type RangedOption, rangedText } from './option-ranges.ts';
 import type { RawOptions } from './options.ts';
 import { proofMessages } from './proof-messages.ts';
 import type { RunContext } from './run-context.ts';
@@ -15,16 +16,17 @@ export function addProofCommand(
   run: RunContext,
 ): void {
   const { help } = proofMessages(language);
+  const ranged = (text: string, name: RangedOption): string => rangedText(text, name, run.messages);
   prepared(program.command('proof'))
     .description(help.proof)
     .argument('<FILE...>', help.files)
     .requiredOption('--enclosure <FILE>', help.enclosure)
     .option('--place <LABEL=PLACE>', help.place, collect)
-    .option('--check <LABEL=SHOWN>', help.check, collect)
+    .option('--check <LABEL=SHOWN>', ranged(help.check, 'check'), collect)
     .option('--dates <ORDER>', help.dates)
     .option('--temp-unit <UNIT>', help.tempUnit)
-    .option('--clock <HOURS>', help.clock)
-    .option('--nights <N>', help.nights)
+    .option('--clock <HOURS>', ranged(help.clock, 'clock'))
+    .option('--nights <N>', ranged(help.nights, 'nights'))
     .option('--shop-values <FILE>', run.messages.help.shopValues)
     .option('--humidity', help.humidity)
     .option('--json', run.messages.help.json)

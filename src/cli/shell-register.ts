@@ -1,6 +1,7 @@
 // The commands that help the shell: completion and the manual page.
 import { Argument, type Command } from 'commander';
 import { dataFile, dataFolder } from '../records/data-files.ts';
+import { places } from '../husbandry/law-rule.ts';
 import { versions } from '../records/versions.ts';
 import { languageCodes } from '../shared/languages.ts';
 import { commandTree, type OptionWords } from './command-tree.ts';
@@ -23,6 +24,7 @@ function optionWords(): OptionWords {
     standard: [...(dataFile('standards.json') as readonly { id: string }[]).map((one) => one.id), 'none'],
     dates: ['dmy', 'mdy', 'ymd'],
     'temp-unit': ['C', 'F'],
+    'pack place': places,
   };
 }
 
@@ -33,7 +35,9 @@ export function addShellCommands(
   run: RunContext,
 ): void {
   const words = shellWords(language);
-  const examples = (lines: readonly string[]) => `\n${run.messages.help.examples}\n  ${lines.join('\n  ')}`;
+  const { help } = run.messages;
+  const examples = (lines: readonly string[]) =>
+    `\n${help.examples}\n  ${lines.join('\n  ')}\n\n${help.exit}\n  ${words.shellExit}`;
   prepared(program.command('completion'))
     .description(words.completionHelp)
     .addArgument(new Argument('<SHELL>', words.shellArgument).choices(shells))
@@ -41,7 +45,7 @@ export function addShellCommands(
     .action((shell: Shell) => run.terminal.out(completionScript(shell, commandTree(program, optionWords()))));
   prepared(program.command('manual'))
     .description(words.manualHelp)
-    .option('--lang <LANG>', run.messages.help.lang)
+    .option('--lang <LANG>', help.lang)
     .addHelpText('after', examples(words.manualExamples))
     .action(() => run.terminal.out(manualPage(commandTree(program, optionWords()), words, versions().program)));
 }

@@ -7,6 +7,7 @@ import { bad, good, type Result } from '../shared/result.ts';
 import { displayFor, type Language } from './display.ts';
 import { exitCodes } from './exit-codes.ts';
 import type { Season } from './messages/en.ts';
+import { optionRanges } from './option-ranges.ts';
 import { numberOf, OptionReader, type RawOptions, unitSystems } from './options.ts';
 import {
   factsOfProgram,
@@ -23,7 +24,6 @@ import { dayLines, steadyLines } from './simulate-text.ts';
 
 const seasons: readonly Season[] = ['winter', 'summer'];
 /** The same limits as a room in an enclosure file. */
-const roomLimits = { lowC: -10, highC: 50, lowRhPct: 5, highRhPct: 100, highSunWPerM2: 1200, highW: 500 } as const;
 
 interface Asked {
   readonly steady: boolean;
@@ -79,7 +79,6 @@ export async function simulateCommand(
 
 function askedFor(options: OptionReader, run: RunContext): Asked {
   const units = options.text('units') === 'us' ? 'us' : 'metric';
-  const { lowC, highC, lowRhPct, highRhPct, highSunWPerM2 } = roomLimits;
   options.apart(['json', 'csv']);
   options.apart(['steady', 'day', 'low']);
   options.apart(['steady', 'day', 'high']);
@@ -91,12 +90,12 @@ function askedFor(options: OptionReader, run: RunContext): Asked {
   const asked: Asked = {
     steady: options.flag('steady'),
     night: options.flag('night'),
-    roomC: options.tempC('room', lowC, highC, units),
-    rhPct: options.number('rh', lowRhPct, highRhPct, '%'),
-    sunWPerM2: options.number('sun', 0, highSunWPerM2, 'W/m²'),
+    roomC: options.tempC('room', units),
+    rhPct: options.ranged('rh'),
+    sunWPerM2: options.ranged('sun'),
     season: options.word('day', seasons, 'winter'),
-    lowC: options.tempC('low', lowC, highC, units),
-    highC: options.tempC('high', lowC, highC, units),
+    lowC: options.tempC('low', units),
+    highC: options.tempC('high', units),
     watts: options.text('watts'),
   };
   if (asked.lowC !== null && asked.highC !== null && asked.lowC > asked.highC) {
@@ -118,10 +117,10 @@ function roomDayOf(asked: Asked, enclosure: Enclosure): RoomDay {
 function withFixedWatts(enclosure: Enclosure, text: string | null, run: RunContext): Result<Enclosure> {
   if (text === null) return good(enclosure);
   const watts = text.split(',').map(numberOf);
-  const inLimits = watts.every((value) => value >= 0 && value <= roomLimits.highW);
+  const inLimits = watts.every((value) => value >= optionRanges.watts.low && value <= optionRanges.watts.high);
   if (watts.length !== enclosure.heaters.length || !inLimits) {
     const words = run.messages.faults.wattsCount(enclosure.heaters.length);
-    const allowed = `${enclosure.heaters.length} x 0 to ${roomLimits.highW} W`;
+    const allowed = `${enclosure.heaters.length} x ${optionRanges.watts.low} to ${optionRanges.watts.high} W`;
     return bad([{ code: 'CLI_WATTS', field: '--watts', got: text.slice(0, 60), allowed, ...words }]);
   }
   const heaters = enclosure.heaters.map((heater, i) => ({

@@ -100,7 +100,7 @@ export const KitsPart = memo(function KitsPart({ answer, helps, width, climate, 
               onChoose={setPicked}
             />
             <p className="aside">
-              {t('kits.chanceNote')} {answer.pricesInvented && t('choose.invented')}
+              {t('kits.chanceNote')} {t('kits.weakestNote')} {answer.pricesInvented && t('choose.invented')}
             </p>
           </>
         )}

@@ -39,6 +39,8 @@ export const chooseDe: Readonly<Record<keyof typeof chooseEn, string>> = {
   'kits.chanceNote':
     'Aussicht: Anteil der wahrscheinlichen Terrarien, in denen jeder Klimabedarf in der schlechtesten Jahreszeit hält (Winter, Sommer oder dazwischen).',
   'kits.weakest': 'Schwächster Bedarf',
+  'kits.weakestNote':
+    'Schwächster Bedarf: der in den wenigsten wahrscheinlichen Terrarien hält; dahinter der Spielraum des mittleren, mit Minuszeichen, was ihm fehlt.',
   'kits.cost': 'Kosten',
   'kits.kit': 'Zu kaufen',
   'kits.lamps': 'Ersatz',

@@ -36,6 +36,8 @@ export const chooseEn = {
   'kits.chanceNote':
     'Chance: share of likely boxes in which every need of climate holds in the worst season (winter, summer or between).',
   'kits.weakest': 'Weakest need',
+  'kits.weakestNote':
+    'Weakest need: the one that holds in the fewest likely boxes; behind it what the middle box has to spare, with a minus sign what it lacks.',
   'kits.cost': 'Cost',
   'kits.kit': 'To buy',
   'kits.lamps': 'Replacements',

@@ -349,21 +349,28 @@ export const de: MessageBook = {
   'try.boxHint':
     'Heizungen, Fühler, Verstecke und Lüftungen rücken mit und bleiben innen; die Lüftungen behalten ihre offene Fläche.',
   'try.power': 'Leistung',
+  'try.powerHint': 'Was auf der Heizung steht. Der Thermostat lässt davon so viel durch, wie nötig ist.',
   'try.heaterX': 'Von links',
   'try.heaterZ': 'Höhe',
   'try.setDay': 'Sollwert Tag',
+  'try.setDayHint': 'Was der Fühler am Tag halten soll. Das ist nicht die Temperatur des Sonnenplatzes.',
   'try.setNight': 'Sollwert Nacht',
+  'try.setNightHint': 'Was der Fühler nachts halten soll; eine Heizung nur für den Tag bleibt aus.',
+  'try.probeHint':
+    'Nur hier spürt der Thermostat die Wärme. Den Fühler so befestigen, dass das Tier ihn weder bewegen noch darauf liegen kann.',
   'try.probeX': 'Fühler von links',
   'try.probeZ': 'Fühlerhöhe',
 
   'standard.legend': 'Platz für das Tier',
   'standard.label': 'Platzvorgabe, die gelten soll',
+  'standard.hint': 'Wie viel Boden und Höhe das Tier mindestens bekommt. Gesetze und Verbände verlangen Verschiedenes.',
   'standard.none': 'Noch keine Vorgabe gewählt',
 
   'dial.title': 'Einstellung und Strom',
   'dial.setDay': 'Sollwert Tag',
   'dial.expectProbe': 'Fühler, 90 %',
   'dial.expectBasking': 'Sonnenplatz, 90 %',
+  'dial.rangeNote': '90 %: In neun von zehn wahrscheinlichen Terrarien liegt der Wert zwischen diesen beiden.',
   'dial.use': 'Auf {value} stellen',
   'energy.winter': 'Wintertag',
   'energy.summer': 'Sommertag',

@@ -71,7 +71,9 @@ export function DialAdviceList({ plan }: { readonly plan: PlanAnswer }) {
           </dd>
         </div>
       </dl>
-      <p className="field-hint">{t('energy.note')}</p>
+      <p className="field-hint">
+        {t('dial.rangeNote')} {t('energy.note')}
+      </p>
     </section>
   );
 }

@@ -37,6 +37,7 @@ export function StandardChoice({ facts }: { readonly facts: FactsBrief | null })
           ...fitting.map(({ id, name }) => ({ value: id, text: name })),
         ]}
       />
+      <p className="field-hint">{t('standard.hint')}</p>
       {chosen && (
         <p className="aside">
           <SourceNote facts={facts} source={chosen.source} read={chosen.read} />

@@ -77,6 +77,7 @@ export function HeaterControls({ enclosure }: { readonly enclosure: Enclosure })
       </legend>
       <QuantityDial
         label={t('try.power')}
+        hint={t('try.powerHint')}
         kind="power"
         value={heater.powerW}
         min={5}
@@ -158,6 +159,7 @@ export function ThermostatControls({ enclosure }: { readonly enclosure: Enclosur
         </legend>
         <QuantityDial
           label={t('try.setDay')}
+          hint={t('try.setDayHint')}
           kind="temperature"
           value={thermostat.setDayC}
           min={15}
@@ -169,6 +171,7 @@ export function ThermostatControls({ enclosure }: { readonly enclosure: Enclosur
         />
         <QuantityDial
           label={t('try.setNight')}
+          hint={t('try.setNightHint')}
           kind="temperature"
           value={thermostat.setNightC}
           min={10}
@@ -204,6 +207,7 @@ export function ThermostatControls({ enclosure }: { readonly enclosure: Enclosur
             />
           )}
         </div>
+        <p className="field-hint">{t('try.probeHint')}</p>
       </fieldset>
     );
   });

@@ -5,6 +5,7 @@ import type { UnitChoice } from '../../shared/measure.ts';
 import { NumberEntry } from '../controls/number-entry.tsx';
 import { QuantityField } from '../controls/quantity-field.tsx';
 import type { MessageKey } from '../messages/en.ts';
+import { isMessageKey } from '../messages/translate.ts';
 import type { QuantityKind } from '../settings/measure.ts';
 import { useSheet } from '../settings/settings-context.tsx';
 
@@ -45,12 +46,17 @@ export function ArticleField({ field, value, currency, materials, onChange }: Ar
   const { t, settings } = useSheet();
   const label = t(`shelf.field.${field.key}` as MessageKey);
   const id = `article-${field.key}`;
+  const hintKey = `shelf.hint.${field.key}`;
+  const hint = isMessageKey(hintKey) ? t(hintKey) : undefined;
   const words = field.key.endsWith('aterialId') ? materials : field.words;
   if (field.type === 'flag')
     return (
       <label className="article-flag" htmlFor={id}>
         <input id={id} type="checkbox" checked={value === true} onChange={(event) => onChange(event.target.checked)} />
-        <span>{label}</span>
+        <span>
+          {label}
+          {hint && <span className="field-hint">{hint}</span>}
+        </span>
       </label>
     );
   if (words)
@@ -62,6 +68,7 @@ export function ArticleField({ field, value, currency, materials, onChange }: Ar
         <select
           id={id}
           className="select-plain"
+          aria-describedby={hint && `${id}-hint`}
           value={String(value ?? '')}
           onChange={(event) => onChange(event.target.value)}
         >
@@ -72,6 +79,11 @@ export function ArticleField({ field, value, currency, materials, onChange }: Ar
             </option>
           ))}
         </select>
+        {hint && (
+          <span id={`${id}-hint`} className="field-hint">
+            {hint}
+          </span>
+        )}
       </div>
     );
   if (field.type === 'text')
@@ -81,18 +93,19 @@ export function ArticleField({ field, value, currency, materials, onChange }: Ar
         <Input className="text-input" />
       </TextField>
     );
-  return <ArticleNumber {...{ field, value, label, onChange }} shown={shownAs(field.key, currency, settings)} />;
+  return <ArticleNumber {...{ field, value, label, hint, onChange }} shown={shownAs(field.key, currency, settings)} />;
 }
 
 interface ArticleNumberProps {
   readonly field: ShelfField;
   readonly value: unknown;
   readonly label: string;
+  readonly hint: string | undefined;
   readonly shown: Shown;
   readonly onChange: (value: unknown) => void;
 }
 
-function ArticleNumber({ field, value, label, shown, onChange }: ArticleNumberProps) {
+function ArticleNumber({ field, value, label, hint, shown, onChange }: ArticleNumberProps) {
   const { t, measure } = useSheet();
   const { kind, unit, factor, digits } = shown;
   const now = typeof value === 'number' ? value * factor : null;
@@ -108,6 +121,7 @@ function ArticleNumber({ field, value, label, shown, onChange }: ArticleNumberPr
         min={limits.low}
         max={limits.high}
         digits={digits}
+        {...(hint === undefined ? {} : { hint })}
         compact
       />
     );
@@ -124,6 +138,7 @@ function ArticleNumber({ field, value, label, shown, onChange }: ArticleNumberPr
       digits={digits}
       more={t('field.more', { name: label })}
       less={t('field.less', { name: label })}
+      hint={hint}
       isDisabled={false}
     />
   );

@@ -60,6 +60,7 @@ export const proofDe: Readonly<Record<keyof typeof proofEn, string>> = {
   'proof.order': 'Reihenfolge des Datums',
   'proof.unit': 'Temperaturen in der Datei',
   'proof.clock': 'Stunden, um die die Uhr im Heim der Weltzeit voraus ist',
+  'proof.clockHint': 'Die Datei führt Weltzeit. London ist im Winter 0 und im Sommer 1 Stunde voraus, Berlin 1 und 2.',
   'proof.confirm': 'Ja, so ist es gemeint',
   'proof.swap': 'Die Fühler waren vertauscht: tauschen',
   'proof.isAside': 'Beiseitegelegt, zählt nicht: {name}.',
@@ -97,7 +98,10 @@ export const proofDe: Readonly<Record<keyof typeof proofEn, string>> = {
   'proof.liveAdd': 'Fühler verbinden',
   'proof.liveName': 'Name des Fühlers',
   'proof.liveTopic': 'Thema beim Nachrichtenverteiler, falls er darüber sendet',
+  'proof.liveTopicHint':
+    'Ein Broker reicht weiter, was Fühler im Haus melden. Leer lassen, wenn der Fühler an die Adresse unten sendet.',
   'proof.liveEvery': 'Sendet alle (Sekunden)',
+  'proof.liveEveryHint': 'Schweigt er dreimal so lange, gilt sein Platz als unbekannt.',
   'proof.liveAddress': 'Er sendet seine Messwerte an diese Adresse (wird nur einmal gezeigt):',
   'proof.instruments': 'Messgeräte',
   'proof.instrumentsSay':

@@ -59,6 +59,7 @@ export const proofEn = {
   'proof.order': 'Order of the dates',
   'proof.unit': 'Temperatures in the file',
   'proof.clock': 'Hours the home’s clock is ahead of universal time',
+  'proof.clockHint': 'The file keeps universal time. London is 0 ahead in winter and 1 in summer, Berlin 1 and 2.',
   'proof.confirm': 'Yes, so it is meant',
   'proof.swap': 'The sensors were exchanged: swap them',
   'proof.isAside': 'Set aside, does not count: {name}.',
@@ -96,7 +97,10 @@ export const proofEn = {
   'proof.liveAdd': 'Connect a sensor',
   'proof.liveName': 'Name of the sensor',
   'proof.liveTopic': 'Topic of the message broker, if it speaks through one',
+  'proof.liveTopicHint':
+    'A broker hands on what sensors of the house say. Leave it empty when the sensor sends to the address below.',
   'proof.liveEvery': 'Speaks every (seconds)',
+  'proof.liveEveryHint': 'Silent for three times as long, its place counts as unknown.',
   'proof.liveAddress': 'It sends its readings to this address (shown once):',
   'proof.instruments': 'Instruments',
   'proof.instrumentsSay': 'An unchecked instrument may be off by {unchecked}; a checked one by {checked} (our choice).',

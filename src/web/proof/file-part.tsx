@@ -233,8 +233,12 @@ function Understood({
       {asks('zone') && (
         <label className="field-label">
           {t('proof.clock')}
+          <span id="clock-hint" className="field-hint">
+            {t('proof.clockHint')}
+          </span>
           <select
             className="text-input"
+            aria-describedby="clock-hint"
             value=""
             onChange={(event) => void say({ homeOffsetMin: 60 * Number(event.target.value) })}
           >

@@ -136,18 +136,26 @@ function SourceForm({ enquiryId, onDone }: { readonly enquiryId: string; readonl
           min={5}
           max={86400}
           value={intervalS}
+          aria-describedby="live-every-hint"
           onChange={(event) => change({ intervalS: Number(event.target.value) })}
         />
       </label>
+      <span id="live-every-hint" className="field-hint">
+        {t('proof.liveEveryHint')}
+      </span>
       <label className="field-label">
         {t('proof.liveTopic')}
         <input
           className="text-input"
           maxLength={200}
+          aria-describedby="live-topic-hint"
           value={topic}
           onChange={(event) => change({ topic: event.target.value })}
         />
       </label>
+      <span id="live-topic-hint" className="field-hint">
+        {t('proof.liveTopicHint')}
+      </span>
       <Button className="button" isDisabled={label.trim() === ''} onPress={() => void add()}>
         {t('proof.liveAdd')}
       </Button>

@@ -233,9 +233,6 @@ function Understood({
       {asks('zone') && (
         <label className="field-label">
           {t('proof.clock')}
-          <span id="clock-hint" className="field-hint">
-            {t('proof.clockHint')}
-          </span>
           <select
             className="text-input"
             aria-describedby="clock-hint"
@@ -250,6 +247,11 @@ function Understood({
             ))}
           </select>
         </label>
+      )}
+      {asks('zone') && (
+        <span id="clock-hint" className="field-hint">
+          {t('proof.clockHint')}
+        </span>
       )}
       {swapped && placed.length === 2 && (
         <Button

@@ -6,7 +6,15 @@ import { chooseDe } from '../src/web/messages/choose-de.ts';
 import { describeInBrowser, launchBrowser } from './support/browser.ts';
 import { type DeskIds, deskPaths } from './support/desk-paths.ts';
 import { englishLeftIn, hasEnglish } from './support/english-left.ts';
-import { citedSources, fetchPaper, fillPapers, ownPapers, paperText, typedWhy, withoutQuoted } from './support/papers.ts';
+import {
+  citedSources,
+  fetchPaper,
+  fillPapers,
+  ownPapers,
+  paperText,
+  typedWhy,
+  withoutQuoted,
+} from './support/papers.ts';
 import { type RunningProgram, startProgram } from './support/program.ts';
 import { provenHome } from './support/proven-home.ts';
 

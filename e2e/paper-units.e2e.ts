@@ -6,7 +6,15 @@ import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { describeInBrowser, launchBrowser } from './support/browser.ts';
 import { metricIn, quotedMetric, usReader } from './support/metric-left.ts';
 import { paperTools } from './support/paper.ts';
-import { citedSources, fetchPaper, fillPapers, ownPapers, paperText, typedWhy, withoutQuoted } from './support/papers.ts';
+import {
+  citedSources,
+  fetchPaper,
+  fillPapers,
+  ownPapers,
+  paperText,
+  typedWhy,
+  withoutQuoted,
+} from './support/papers.ts';
 import { type RunningProgram, startProgram } from './support/program.ts';
 import { type FoundSheet, findSheets, openSheet } from './support/sheets.ts';
 
@@ -18,7 +26,18 @@ let released = '';
 const us = 'language=en&temperature=F&length=in&mass=oz';
 const german = 'language=de&temperature=C&length=cm&mass=g';
 /** Sheets that people print from the browser. */
-const printed = ['plan', 'placement', 'one-species', 'lists', 'own-figures', 'register', 'animal', 'proof', 'aftercare', 'today'];
+const printed = [
+  'plan',
+  'placement',
+  'one-species',
+  'lists',
+  'own-figures',
+  'register',
+  'animal',
+  'proof',
+  'aftercare',
+  'today',
+];
 
 /** What is cited as it is called stays: it goes before the sheet is printed. */
 async function print(page: Page): Promise<Buffer> {
@@ -49,7 +68,11 @@ suite('papers as their readers read', () => {
     program = await startProgram({ WARMSTEAD_DEMO: 'yes' });
     browser = await launchBrowser();
     sheets = await findSheets(program);
-    const of = (name: string) => sheets.find((one) => one.name === name)!.path.split('/').at(-1)!;
+    const of = (name: string) =>
+      sheets
+        .find((one) => one.name === name)!
+        .path.split('/')
+        .at(-1)!;
     released = of('aftercare');
     await fillPapers(program, of('animal'));
   });
@@ -91,9 +114,13 @@ suite('papers as their readers read', () => {
     for (const [name, text] of Object.entries(said)) {
       const rest = withoutQuoted(text, [...quotedMetric, ...citedSources, typedWhy]);
       // A day, a paragraph or an edition has points too; a figure has a unit behind it.
-      const decimals = rest.match(/.{0,30}(?<![\d.])\d+\.\d+(?:[–-][\d.]+)?\s?(?:°C|K|cm|mm|m|g|kg|W|kWh|%|h)(?!\p{L}).{0,10}/gu) ?? [];
+      const decimals =
+        rest.match(/.{0,30}(?<![\d.])\d+\.\d+(?:[–-][\d.]+)?\s?(?:°C|K|cm|mm|m|g|kg|W|kWh|%|h)(?!\p{L}).{0,10}/gu) ??
+        [];
       const days =
-        rest.match(/.{0,20}(?:\d{4}-\d\d-\d\d|\b\d{1,2} (?:Jan|Feb|Mar|Apr|May|June?|July?|Aug|Sept?|Oct|Nov|Dec)[a-z]* \d{4})/g) ?? [];
+        rest.match(
+          /.{0,20}(?:\d{4}-\d\d-\d\d|\b\d{1,2} (?:Jan|Feb|Mar|Apr|May|June?|July?|Aug|Sept?|Oct|Nov|Dec)[a-z]* \d{4})/g,
+        ) ?? [];
       if (decimals.length + days.length > 0) wrong[name] = [...decimals, ...days];
     }
     expect(wrong).toEqual({});

@@ -9,7 +9,15 @@ import { unbracketed, writeBracketed } from '../scripts/languages/bracketed.ts';
 import { everyText } from '../scripts/languages/every-text.ts';
 import { describeInBrowser, launchBrowser } from './support/browser.ts';
 import { type DeskIds, deskPaths } from './support/desk-paths.ts';
-import { citedSources, fetchPaper, fillPapers, ownPapers, paperText, typedWhy, withoutQuoted } from './support/papers.ts';
+import {
+  citedSources,
+  fetchPaper,
+  fillPapers,
+  ownPapers,
+  paperText,
+  typedWhy,
+  withoutQuoted,
+} from './support/papers.ts';
 import { type RunningProgram, startProgram } from './support/program.ts';
 import { textsOf } from './support/texts.ts';
 
@@ -29,8 +37,7 @@ let may: RegExp;
 let mayOnPaper: RegExp;
 
 /** A line may end within a word, with a hyphen or without. */
-const wholeBrackets = (text: string): string =>
-  text.replace(/\[[^[\]]*\]/g, (one) => one.replace(/[\u00ad-]?\s/g, ''));
+const wholeBrackets = (text: string): string => text.replace(/\[[^[\]]*\]/g, (one) => one.replace(/[\u00ad-]?\s/g, ''));
 
 const folder = mkdtempSync(join(tmpdir(), 'third-language-'));
 let program: RunningProgram;

@@ -54,8 +54,16 @@ export async function fillPapers(program: RunningProgram, animalId: string): Pro
     const { id } = await send(entries, { kind, body });
     await send(`${entries}/${id}/correction`, { body: better, reason: typedWhy });
   }
-  await send(`/api/animals/${animalId}/register`, { values: { sex: 'male', hatched: '2023-06-05' }, reason: typedWhy }, 'PUT');
-  await send(`/api/animals/${animalId}/register`, { values: { sex: 'female', hatched: '2023-06-04' }, reason: typedWhy }, 'PUT');
+  await send(
+    `/api/animals/${animalId}/register`,
+    { values: { sex: 'male', hatched: '2023-06-05' }, reason: typedWhy },
+    'PUT',
+  );
+  await send(
+    `/api/animals/${animalId}/register`,
+    { values: { sex: 'female', hatched: '2023-06-04' }, reason: typedWhy },
+    'PUT',
+  );
 }
 
 export async function fetchPaper(program: RunningProgram, path: string): Promise<Buffer> {

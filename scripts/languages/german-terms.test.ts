@@ -18,13 +18,22 @@ const terms = JSON.parse(textOf('data/words/terms.json')) as readonly Term[];
 /** The lines of every file that holds German, without the English of the same row. */
 function germanLines(): readonly (readonly [string, string])[] {
   const source = readdirSync(join(root, 'src'), { recursive: true, encoding: 'utf8' }).map((file) => `src/${file}`);
-  const books = source.filter((file) => /[-/]de\.ts$|[-/](?:words|messages)\.ts$|words\/(?:prey|register)\.ts$/.test(file));
-  const lines = (file: string) => textOf(file).split('\n').map((line) => [file, line] as const);
-  const facts = lines('data/words/de.json').map(([file, line]) => [file, line.replace(/^\s*"(?:[^"\\]|\\.)*":/, '')] as const);
-  const tables = readdirSync(join(root, 'data')).filter((file) => file.endsWith('.json'));
-  const rows = tables.map((file) => `data/${file}`).flatMap((file) =>
-    [...textOf(file).matchAll(/"de":\s*"((?:[^"\\]|\\.)*)"/g)].map((row) => [file, row[1]!] as const),
+  const books = source.filter((file) =>
+    /[-/]de\.ts$|[-/](?:words|messages)\.ts$|words\/(?:prey|register)\.ts$/.test(file),
   );
+  const lines = (file: string) =>
+    textOf(file)
+      .split('\n')
+      .map((line) => [file, line] as const);
+  const facts = lines('data/words/de.json').map(
+    ([file, line]) => [file, line.replace(/^\s*"(?:[^"\\]|\\.)*":/, '')] as const,
+  );
+  const tables = readdirSync(join(root, 'data')).filter((file) => file.endsWith('.json'));
+  const rows = tables
+    .map((file) => `data/${file}`)
+    .flatMap((file) =>
+      [...textOf(file).matchAll(/"de":\s*"((?:[^"\\]|\\.)*)"/g)].map((row) => [file, row[1]!] as const),
+    );
   return [...books.flatMap(lines), ...facts, ...rows];
 }
 
@@ -33,7 +42,12 @@ describe('German terms', () => {
 
   it('are read from every book', () => {
     const files = new Set(lines.map(([file]) => file));
-    for (const file of ['src/web/messages/de.ts', 'src/cli/messages/de.ts', 'src/desk/pack/words/de.ts', 'src/cli/proof-messages.ts'])
+    for (const file of [
+      'src/web/messages/de.ts',
+      'src/cli/messages/de.ts',
+      'src/desk/pack/words/de.ts',
+      'src/cli/proof-messages.ts',
+    ])
       expect(files).toContain(file);
     expect(lines.length).toBeGreaterThan(4000);
   });
@@ -46,6 +60,12 @@ describe('German terms', () => {
   it('each stand in the books', () => {
     const all = lines.map(([, line]) => line).join('\n');
     for (const { de } of terms)
-      for (const word of de.split(', ')) expect(all.toLowerCase()).toContain(word.replace(/^der /, '').replace(/es Ende$/, 'e').toLowerCase());
+      for (const word of de.split(', '))
+        expect(all.toLowerCase()).toContain(
+          word
+            .replace(/^der /, '')
+            .replace(/es Ende$/, 'e')
+            .toLowerCase(),
+        );
   });
 });

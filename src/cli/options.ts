@@ -38,14 +38,20 @@ export class OptionReader {
     if (value >= low && value <= high && (!whole || Number.isInteger(value))) return value;
     const { check } = this.#messages;
     const range = `${check.range(String(low), String(high))}${unit === '' ? '' : ` ${unit}`}`;
-    this.fault('CLI_NUMBER', name, text, whole ? check.whole(range) : range, this.#messages.faults.number(flagOf(name)));
+    this.fault(
+      'CLI_NUMBER',
+      name,
+      text,
+      whole ? check.whole(range) : range,
+      this.#messages.faults.number(flagOf(name)),
+    );
     return null;
   }
 
   /** A number within the limits that the help tells of. */
   ranged(name: RangedOption): number | null {
-    const { low, high, unit, whole = false }: OptionRange = optionRanges[name];
-    return this.number(name, low, high, unit, whole);
+    const { low, high, unit, whole }: OptionRange = optionRanges[name];
+    return this.number(name, low, high, unit, whole === true);
   }
 
   /** A temperature in the units shown, as degrees Celsius. */

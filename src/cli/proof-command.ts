@@ -52,7 +52,13 @@ export async function proofCommand(
       badPair(options, 'place', `${label}=${place}`, logPlaces.join(' | '), messages);
   for (const [label, shown] of checks)
     if (!(numberOf(shown) >= optionRanges.check.low && numberOf(shown) <= optionRanges.check.high))
-      badPair(options, 'check', `${label}=${shown}`, `${optionRanges.check.low} to ${optionRanges.check.high} °C`, messages);
+      badPair(
+        options,
+        'check',
+        `${label}=${shown}`,
+        `${optionRanges.check.low} to ${optionRanges.check.high} °C`,
+        messages,
+      );
   const dateOrder = raw.dates === undefined ? undefined : options.word('dates', orders, 'dmy');
   const tempUnit = raw.tempUnit === undefined ? undefined : options.word('tempUnit', ['C', 'F'] as const, 'C');
   if (options.faults.length > 0) return refuse(options.faults, messages.check.commandLine, asJson, run);

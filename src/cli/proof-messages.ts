@@ -8,7 +8,8 @@ const en = {
     enclosure: 'the enclosure file of the home, animal and all',
     place:
       'where a sensor lay, e.g. "Temp 1=basking-surface"; places: basking-surface, warm-air, warm-hide, cool-hide, cool-air, cool-floor, perch, probe, room',
-    check: 'what a sensor showed in melting ice, e.g. "Temp 1=0.4"; corrected by it, and trusted twice as far; may be given again',
+    check:
+      'what a sensor showed in melting ice, e.g. "Temp 1=0.4"; corrected by it, and trusted twice as far; may be given again',
     dates: 'order of dates of numbers: dmy, mdy or ymd; read off the file unless given',
     tempUnit: 'unit of the temperatures: C or F; read off the file unless given',
     clock: "hours the home's clock is ahead of universal time, for files that keep universal time",
@@ -77,7 +78,8 @@ const de: ProofMessages = {
     enclosure: 'die Terrariendatei des Heims samt Tier',
     place:
       'wo ein Fühler lag, z. B. "Temp 1=basking-surface"; Orte: basking-surface, warm-air, warm-hide, cool-hide, cool-air, cool-floor, perch, probe, room',
-    check: 'was ein Fühler in schmelzendem Eis zeigte, z. B. "Temp 1=0.4"; er wird danach berichtigt und gilt doppelt so genau; auch mehrmals',
+    check:
+      'was ein Fühler in schmelzendem Eis zeigte, z. B. "Temp 1=0.4"; er wird danach berichtigt und gilt doppelt so genau; auch mehrmals',
     dates: 'Reihenfolge von Datumszahlen: dmy, mdy oder ymd; ohne Angabe der Datei entnommen',
     tempUnit: 'Einheit der Temperaturen: C oder F; ohne Angabe der Datei entnommen',
     clock: 'Stunden, um die die Uhr im Heim der Weltzeit voraus ist, für Dateien in Weltzeit',

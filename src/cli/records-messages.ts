@@ -18,9 +18,7 @@ const en = {
       'WARMSTEAD_DATA=new-records warmstead restore shop.sql.gz',
       'DATABASE_URL=postgresql://localhost/shop warmstead restore shop.sql.gz',
     ],
-    examplesMove: [
-      'WARMSTEAD_DATA=data-local DATABASE_URL=postgresql://localhost/shop warmstead move-records',
-    ],
+    examplesMove: ['WARMSTEAD_DATA=data-local DATABASE_URL=postgresql://localhost/shop warmstead move-records'],
     ownerCode: 'a code with which an owner who forgot the password chooses a new one; for whoever sits at this machine',
     ownerName: 'which owner, where there are several',
     examplesOwner: ['warmstead owner-code', 'warmstead owner-code --name "Name of the owner"'],
@@ -113,7 +111,8 @@ const de: Words = {
     examplesLoad: en.help.examplesLoad,
     exitLoad: '0 geladen   1 geladen, falsche Zeilen weggelassen   64 abgelehnt, nichts behalten   70 Fehler bei uns',
     exitOwner: '0 der Code wurde ausgegeben   64 abgelehnt   70 Fehler bei uns',
-    exitVerify: '0 nichts wurde verändert   1 etwas wurde verändert   64 hier sind keine Aufzeichnungen   70 Fehler bei uns',
+    exitVerify:
+      '0 nichts wurde verändert   1 etwas wurde verändert   64 hier sind keine Aufzeichnungen   70 Fehler bei uns',
     exitOther: '0 getan   1 getan, doch die Kette ist gebrochen   64 abgelehnt   70 Fehler bei uns   130 angehalten',
   },
   sound: (links, rows) =>

@@ -1,7 +1,7 @@
 // The commands that help the shell: completion and the manual page.
 import { Argument, type Command } from 'commander';
-import { dataFile, dataFolder } from '../records/data-files.ts';
 import { places } from '../husbandry/law-rule.ts';
+import { dataFile, dataFolder } from '../records/data-files.ts';
 import { versions } from '../records/versions.ts';
 import { languageCodes } from '../shared/languages.ts';
 import { commandTree, type OptionWords } from './command-tree.ts';

@@ -62,11 +62,7 @@ export function inspectionPdf(inspection: Inspection, units: PaperUnits, at: Dat
 const titleOf = ({ record }: InspectedAnimal): string =>
   `${record.entry.callName || record.row.id.slice(0, 8)} · ${record.species.scientificName}`;
 
-function missingRows(
-  animal: InspectedAnimal,
-  { lawTitles }: Inspection,
-  to: For,
-): readonly (readonly string[])[] {
+function missingRows(animal: InspectedAnimal, { lawTitles }: Inspection, to: For): readonly (readonly string[])[] {
   return animal.headings
     .filter((finding) => finding.state === 'missing')
     .map(({ heading, law }) => [

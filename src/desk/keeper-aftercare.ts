@@ -96,7 +96,12 @@ export async function answerFromKeeper(
 }
 
 /** Faults: "KEEPER_LINK", "AFTERCARE_NOT_RELEASED". */
-export async function keeperCalendar(db: Db, clock: Clock, secret: string, asked: Partial<PaperUnits>): Promise<Result<string>> {
+export async function keeperCalendar(
+  db: Db,
+  clock: Clock,
+  secret: string,
+  asked: Partial<PaperUnits>,
+): Promise<Result<string>> {
   const behind = await behindLink(db, clock, secret);
   if (behind === null) return bad([readingFaults.linkUnknown]);
   if (behind.placementId === null) return bad([aftercareFaults.notReleased]);

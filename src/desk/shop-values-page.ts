@@ -25,20 +25,21 @@ const metricUnits: UnitChoice = { book: 'en', temperature: 'C', length: 'cm', ma
 const wordsIn = (language: Language) => bookIn('shop-values', language, shopValuesWords);
 
 /** A unit as data/ has it: how it is written, and which quantity of the reader's it is. */
-const units: Readonly<Record<string, { readonly metric: string; readonly of?: QuantityKind; readonly toStored?: number }>> =
-  {
-    C: { metric: '°C', of: 'temperature' },
-    K: { metric: 'K', of: 'difference' },
-    Mm: { metric: 'mm', of: 'length', toStored: 0.001 },
-    Cm: { metric: 'cm', of: 'length', toStored: 0.01 },
-    G: { metric: 'g', of: 'mass' },
-    Pct: { metric: '%' },
-    W: { metric: 'W' },
-    // As the data sheet of a material has them everywhere.
-    WPerMK: { metric: 'W/(m K)' },
-    KgPerM3: { metric: 'kg/m³' },
-    JPerKgK: { metric: 'J/(kg K)' },
-  };
+const units: Readonly<
+  Record<string, { readonly metric: string; readonly of?: QuantityKind; readonly toStored?: number }>
+> = {
+  C: { metric: '°C', of: 'temperature' },
+  K: { metric: 'K', of: 'difference' },
+  Mm: { metric: 'mm', of: 'length', toStored: 0.001 },
+  Cm: { metric: 'cm', of: 'length', toStored: 0.01 },
+  G: { metric: 'g', of: 'mass' },
+  Pct: { metric: '%' },
+  W: { metric: 'W' },
+  // As the data sheet of a material has them everywhere.
+  WPerMK: { metric: 'W/(m K)' },
+  KgPerM3: { metric: 'kg/m³' },
+  JPerKgK: { metric: 'J/(kg K)' },
+};
 
 /** A value as it stands on paper, with its unit. */
 function written(path: string, parts: ShopParts, { measure }: PaperReader, language: Language): string {
@@ -48,7 +49,9 @@ function written(path: string, parts: ShopParts, { measure }: PaperReader, langu
   const isOther = of !== undefined && own !== unitText(of, metricUnits);
   const plain = new Intl.NumberFormat(measure.locale, { maximumFractionDigits: 3, useGrouping: false });
   // A hundredth of an inch or an ounce is about a quarter of a millimetre or a gram.
-  const fine = new Intl.NumberFormat(measure.locale, { maximumFractionDigits: of === 'temperature' || of === 'difference' ? 1 : 2 });
+  const fine = new Intl.NumberFormat(measure.locale, {
+    maximumFractionDigits: of === 'temperature' || of === 'difference' ? 1 : 2,
+  });
   const number = (x: unknown): string => {
     if (typeof x !== 'number') return String(x);
     return isOther ? fine.format(shownFromStored(of, x * toStored, measure.settings)) : plain.format(x);

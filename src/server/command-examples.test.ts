@@ -65,7 +65,11 @@ beforeAll(async () => {
   if (!records.ok) throw new Error(JSON.stringify(records.faults));
   const { sourceId } = await fillEveryTable(records.value.db);
   await records.value.close();
-  const readings = ['source,time,value', `${sourceId},2025-01-01T00:00:00Z,21.5`, `${sourceId},2025-01-01T00:05:00Z,21.7`];
+  const readings = [
+    'source,time,value',
+    `${sourceId},2025-01-01T00:00:00Z,21.5`,
+    `${sourceId},2025-01-01T00:05:00Z,21.7`,
+  ];
   writeFileSync(join(folder, '2025-01.csv.gz'), gzipSync(readings.join('\n')));
   writeFileSync(join(folder, '2025-02.csv.gz'), gzipSync(readings.join('\n').replaceAll('2025-01', '2025-02')));
   const chain = JSON.parse((await warmstead(['verify-records', '--json'], '', { DATABASE_URL: url })).out);
@@ -85,19 +89,29 @@ async function emptyUrl(): Promise<string> {
 }
 
 /** Types one line; places that a reader puts his own in stand for those of this test. */
-async function typed(line: string): Promise<{ readonly code: number | null; readonly out: string; readonly err: string }> {
+async function typed(
+  line: string,
+): Promise<{ readonly code: number | null; readonly out: string; readonly err: string }> {
   const own = line
     .replaceAll('postgresql://localhost/shop', await emptyUrl())
     .replace(/WARMSTEAD_DATA=([\w-]+)/, (_, name: string) => `WARMSTEAD_DATA=${join(folder, name)}`);
   const namesPlace = own !== line;
   const shell = /\| source$/.test(line) ? 'fish' : 'bash';
   const strict = shell === 'bash' ? 'set -o pipefail; ' : '';
-  const ended = spawnSync(shell, ['-c', `${strict}${namesPlace ? `export ${own.replace(/ warmstead /, '; warmstead ')}` : own}`], {
-    cwd: folder,
-    env: { PATH: `${join(folder, 'bin')}:${process.env.PATH}`, HOME: folder, ...(namesPlace ? {} : { DATABASE_URL: url }) },
-    encoding: 'utf8',
-    timeout: 110_000,
-  });
+  const ended = spawnSync(
+    shell,
+    ['-c', `${strict}${namesPlace ? `export ${own.replace(/ warmstead /, '; warmstead ')}` : own}`],
+    {
+      cwd: folder,
+      env: {
+        PATH: `${join(folder, 'bin')}:${process.env.PATH}`,
+        HOME: folder,
+        ...(namesPlace ? {} : { DATABASE_URL: url }),
+      },
+      encoding: 'utf8',
+      timeout: 110_000,
+    },
+  );
   return { code: ended.status, out: ended.stdout, err: ended.stderr };
 }
 
@@ -138,12 +152,22 @@ describe('every example of a command', () => {
     expect(names.length).toBeGreaterThan(10);
     expect(new Set(examples.map(([name]) => name)).size).toBe(names.length);
     expect(ofManual.length).toBeGreaterThan(4);
-    expect(execFileSync('bash', ['-n'], { input: [...examples.map(([, line]) => line), ...ofManual].join('\n') }).length).toBe(0);
+    expect(
+      execFileSync('bash', ['-n'], { input: [...examples.map(([, line]) => line), ...ofManual].join('\n') }).length,
+    ).toBe(0);
   });
 
-  test.each(examples.filter(([, line]) => runnable(line)))('%s: %s', { timeout: 120_000 }, async (_, line) => await runs(line));
+  test.each(examples.filter(([, line]) => runnable(line)))(
+    '%s: %s',
+    { timeout: 120_000 },
+    async (_, line) => await runs(line),
+  );
 
-  test.each(ofManual.filter(runnable))('of the manual page: %s', { timeout: 120_000 }, async (line) => await runs(line));
+  test.each(ofManual.filter(runnable))(
+    'of the manual page: %s',
+    { timeout: 120_000 },
+    async (line) => await runs(line),
+  );
 
   test('leaves the files that it names', () => {
     expect(readFileSync(join(folder, 'pack.pdf'), 'latin1')).toMatch(/^%PDF-/);

@@ -75,7 +75,8 @@ export const de: Messages = {
       'warmstead simulate kasten.json --low 16 --high 24 --json',
     ],
     examplesCheck: ['warmstead check kasten.json', 'warmstead check - --json < kasten.json'],
-    exitPlan: '0 jeder Bedarf hält   1 ein Bedarf hält nicht   2 nicht bekannt   64 an der Eingabe stimmt etwas nicht   70 Fehler bei uns',
+    exitPlan:
+      '0 jeder Bedarf hält   1 ein Bedarf hält nicht   2 nicht bekannt   64 an der Eingabe stimmt etwas nicht   70 Fehler bei uns',
     exitOther: '0 erledigt   64 an der Eingabe stimmt etwas nicht   70 Fehler bei uns',
     more: 'warmstead BEFEHL --help zeigt Optionen und Beispiele eines Befehls.',
   },

@@ -35,7 +35,10 @@ const en: ShellWords = {
     'Every command works from files, without a database and without a network; those that keep or move the records of a shop say so.',
   ],
   exitRows: [
-    ['0', 'done; with plan: every need holds (with --search: of the first kit); with proof: proven; plan --faults and plan --stages always'],
+    [
+      '0',
+      'done; with plan: every need holds (with --search: of the first kit); with proof: proven; plan --faults and plan --stages always',
+    ],
     [
       '1',
       'with plan: a need fails; with proof: failed; with verify-records, restore and move-records: the chain of the records is broken; with load-readings: wrong rows were left out',
@@ -100,7 +103,10 @@ const de: ShellWords = {
     'Jeder Befehl arbeitet mit Dateien, ohne Datenbank und ohne Netz; die, welche die Aufzeichnungen eines Ladens sichern oder umziehen, sagen es.',
   ],
   exitRows: [
-    ['0', 'fertig; bei plan: jeder Bedarf hält (mit --search: bei der ersten Ausstattung); bei proof: nachgewiesen; plan --faults und plan --stages immer'],
+    [
+      '0',
+      'fertig; bei plan: jeder Bedarf hält (mit --search: bei der ersten Ausstattung); bei proof: nachgewiesen; plan --faults und plan --stages immer',
+    ],
     [
       '1',
       'bei plan: etwas hält nicht; bei proof: gescheitert; bei verify-records, restore und move-records: die Kette der Aufzeichnungen ist gebrochen; bei load-readings: falsche Zeilen wurden weggelassen',
@@ -124,7 +130,10 @@ const de: ShellWords = {
     ['data/examples/*.json', 'fertige Terrariendateien zum Anfangen'],
     ['docs/enclosure.schema.json', 'die Form einer Terrariendatei, für Editoren'],
     ['docs/formats.md', 'alle Dateiformate in Worten'],
-    ['data/languages/*.json', 'weitere Sprachen, je eine Datei; die eines Ladens liegen in languages/ seiner Aufzeichnungen'],
+    [
+      'data/languages/*.json',
+      'weitere Sprachen, je eine Datei; die eines Ladens liegen in languages/ seiner Aufzeichnungen',
+    ],
   ],
   exampleRows: [
     ['cp data/examples/wood-1200.json box.json', 'Eine Terrariendatei zum Ändern, in den Zeilen darunter box.json.'],

@@ -4,13 +4,7 @@ import { numberOf } from '../../animal/care-facts.ts';
 import { type DueTaskRow, doneSince, dueOfPlacement, openBetween, releasedPlacement } from '../../records/aftercare.ts';
 import { allFacts } from '../../records/animal-facts.ts';
 import { branchFacts } from '../../records/animals.ts';
-import {
-  type FeedUnits,
-  feedBySecret,
-  feedsOf,
-  insertFeed,
-  withdrawFeed,
-} from '../../records/calendar-feeds.ts';
+import { type FeedUnits, feedBySecret, feedsOf, insertFeed, withdrawFeed } from '../../records/calendar-feeds.ts';
 import { placementById } from '../../records/placements.ts';
 import { calendarNames, placementNames } from '../../records/today.ts';
 import { bad, good, type Result } from '../../shared/result.ts';

@@ -127,7 +127,8 @@ function calendarRoutes(app: App, doors: Doors): void {
         response: { 201: anyAnswer },
       },
     },
-    async (request, reply) => await sent(reply, await giveFeed(doors.desk(request), null, feedUnits(request.body)), 201),
+    async (request, reply) =>
+      await sent(reply, await giveFeed(doors.desk(request), null, feedUnits(request.body)), 201),
   );
   app.post(
     '/api/calendar-feeds/:feedId/withdraw',

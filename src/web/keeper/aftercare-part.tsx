@@ -124,11 +124,7 @@ function CalendarLink({ secret }: { readonly secret: string }) {
   const { t, settings } = useSheet();
   return (
     <p className="keeper-calendar">
-      <a
-        className="button button-quiet"
-        href={`/api/keeper/${secret}/calendar.ics?${paperQuery(settings)}`}
-        download
-      >
+      <a className="button button-quiet" href={`/api/keeper/${secret}/calendar.ics?${paperQuery(settings)}`} download>
         {t('keeper.calendar')}
       </a>
     </p>

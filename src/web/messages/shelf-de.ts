@@ -34,7 +34,8 @@ export const shelfDe: Readonly<Record<keyof typeof shelfEn, string>> = {
   'shelf.hint.control':
     'Ein/Aus schaltet an einer Grenze, Puls verkürzt seine Stöße, Dimmen nimmt die Leistung zurück. Eine Lampe braucht einen dimmenden.',
   'shelf.hint.ratingW': 'Watt, die alle Heizungen daran zusammen haben dürfen, laut Hersteller.',
-  'shelf.hint.bandK': 'Um wie viel sich der Fühler zwischen voller Leistung und aus erwärmt. Steht in den Angaben des Herstellers.',
+  'shelf.hint.bandK':
+    'Um wie viel sich der Fühler zwischen voller Leistung und aus erwärmt. Steht in den Angaben des Herstellers.',
   'shelf.hint.hasCutOut': 'Ein eigener Schalter, der die Wärme abstellt, wenn der erste hängen bleibt.',
   'shelf.hint.guards': 'Die Form der Heizung, um die er passt.',
   'shelf.hint.meshShareFrac': 'Anteil am Deckel. Durch ihn geht warme, feuchte Luft hinaus.',

@@ -24,7 +24,8 @@ function amount(key: string, value: ShopValue['value'], { w, m, temp, typed }: T
     if (key.endsWith('K')) return m.text('difference', x, digits);
     if (key.endsWith('Pct')) return m.text('percent', x);
     if (key.endsWith('Cm')) return m.text('length', x / 100, digits);
-    if (key.endsWith('Mm')) return m.settings.length === 'in' ? m.text('length', x / 1000, 2) : `${m.number(x, digits)}\u00a0mm`;
+    if (key.endsWith('Mm'))
+      return m.settings.length === 'in' ? m.text('length', x / 1000, 2) : `${m.number(x, digits)}\u00a0mm`;
     if (key.endsWith('G')) return m.text('mass', x, digits);
     return m.number(x, digits);
   };

@@ -18,7 +18,10 @@ export function signsPart(subject: PackSubject, tongue: Tongue): readonly Block[
     text(`${w.signs.soon}${cite(...complaints)}:`),
     {
       kind: 'list',
-      items: complaints.map((one) => ({ lead: spokenIn(one.title, language), text: prose(spokenIn(one.vet, language)) })),
+      items: complaints.map((one) => ({
+        lead: spokenIn(one.title, language),
+        text: prose(spokenIn(one.vet, language)),
+      })),
     },
     text(`${w.signs.order}${order ? cite(order) : ''}`),
     {

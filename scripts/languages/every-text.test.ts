@@ -63,7 +63,6 @@ describe('every sentence', () => {
       'animal/care-facts.ts',
       'animal/words/say.ts',
       'desk/pack/parts/decision-part.ts',
-      'desk/pack/tongue.ts',
       'proving/words/say-fault.ts',
       'proving/words/say-told.ts',
     ]);

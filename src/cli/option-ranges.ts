@@ -39,6 +39,6 @@ export function rangedText(text: string, name: RangedOption, { check, help }: Me
   const range = (from: number, to: number, of: string): string =>
     `${check.range(String(from), String(to))}${of === '' ? '' : ` ${of}`}`;
   const isRoom = optionRanges[name] === roomC;
-  const inF = isRoom ? `, --units us: ${range(low * 1.8 + 32, high * 1.8 + 32, '°F')}` : '';
+  const inF = isRoom ? ` = ${range(low * 1.8 + 32, high * 1.8 + 32, '°F')}` : '';
   return `${text} (${range(low, high, unit)}${inF}${usual === undefined ? '' : `; ${help.unlessGiven(String(usual))}`})`;
 }

@@ -96,7 +96,8 @@ suite('papers as their readers read', () => {
     const said = await readAll(us, usReader(program.url));
     const wrong: Record<string, string[]> = {};
     for (const [name, text] of Object.entries(said)) {
-      const found = metricIn(withoutQuoted(text, [...quotedMetric, ...citedSources, typedWhy]));
+      const rest = withoutQuoted(text, [...quotedMetric, ...citedSources, typedWhy]);
+      const found = [...metricIn(rest), ...(rest.match(/.{0,20}\d{4}-\d\d-\d\d/g) ?? [])];
       if (found.length > 0) wrong[name] = found;
     }
     expect(wrong).toEqual({});
@@ -115,8 +116,9 @@ suite('papers as their readers read', () => {
       const rest = withoutQuoted(text, [...quotedMetric, ...citedSources, typedWhy]);
       // A day, a paragraph or an edition has points too; a figure has a unit behind it.
       const decimals =
-        rest.match(/.{0,30}(?<![\d.])\d+\.\d+(?:[–-][\d.]+)?\s?(?:°C|K|cm|mm|m|g|kg|W|kWh|%|h)(?!\p{L}).{0,10}/gu) ??
-        [];
+        rest.match(
+          /.{0,30}(?<![\d.])\d+\.\d{1,2}(?![\d])(?:[–-][\d.]+)?\s?(?:°C|K|cm|mm|m|g|kg|W|kWh|%|h)(?!\p{L}).{0,10}/gu,
+        ) ?? [];
       const days =
         rest.match(
           /.{0,20}(?:\d{4}-\d\d-\d\d|\b\d{1,2} (?:Jan|Feb|Mar|Apr|May|June?|July?|Aug|Sept?|Oct|Nov|Dec)[a-z]* \d{4})/g,

@@ -39,7 +39,7 @@ export async function fillPapers(program: RunningProgram, animalId: string): Pro
   const values: readonly (readonly [string, object])[] = [
     ['species.corn.all.baskingSurfaceC', { low: 29.5, high: 33 }],
     ['species.corn.adult.totalLengthCm', { low: 85, high: 140 }],
-    ['species.corn.hatchling.massG', { low: 6.5, high: 12 }],
+    ['species.corn.hatchling.massG', { value: 6.5 }],
     ['species.corn.all.rhPct', { low: 42, high: 62 }],
   ];
   for (const [path, value] of values) {

@@ -73,7 +73,7 @@ beforeAll(async () => {
   writeFileSync(join(folder, '2025-01.csv.gz'), gzipSync(readings.join('\n')));
   writeFileSync(join(folder, '2025-02.csv.gz'), gzipSync(readings.join('\n').replaceAll('2025-01', '2025-02')));
   const chain = JSON.parse((await warmstead(['verify-records', '--json'], '', { DATABASE_URL: url })).out);
-  const head = chain.heads[0];
+  const head = chain.report.heads[0];
   writeFileSync(join(folder, 'head.txt'), `${head.branchId}:${head.number}:${head.sha256}`);
 }, 120_000);
 afterAll(() => rmSync(folder, { recursive: true }));

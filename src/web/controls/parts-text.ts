@@ -1,4 +1,6 @@
 // How a fact of a species is written for this person: numbers in their units, known words in their language.
+import { isIsoDate } from '../../animal/calendar.ts';
+import { sayDay } from '../../animal/words/say.ts';
 import type { Sourced } from '../../husbandry/need.ts';
 import { unitSuffix } from '../../husbandry/quantities.ts';
 import type { ShopParts } from '../../husbandry/shop-value.ts';
@@ -60,6 +62,8 @@ export function factText(key: string, fact: Value | Parts, measure: Measure, t: 
 
 function wordOrNumber(one: number | string, key: string, measure: Measure, t: Translate): string {
   if (typeof one === 'number') return numberText(key, one, one, measure);
+  // Days of the data are written as ISO 8601.
+  if (isIsoDate(one)) return sayDay(one, measure.locale === 'en-US' ? 'en-US' : measure.settings.book);
   const word = [`factword.${one}`, `row.${one}`].find(isMessageKey);
   return word ? t(word) : one;
 }

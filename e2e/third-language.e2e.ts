@@ -134,7 +134,12 @@ describeInBrowser('the desk in a language of one file', () => {
     const left: Record<string, readonly string[]> = {};
     for (const path of ownPapers(ids.released)) {
       const text = paperText(await fetchPaper(program, `${path}language=pl`));
-      const rest = withoutQuoted(wholeBrackets(text), [...citedSources, typedWhy]);
+      const rest = withoutQuoted(wholeBrackets(text), [
+        ...citedSources,
+        typedWhy,
+        'The photograph is taken when it is handed over.',
+        'daily',
+      ]);
       expect(rest.match(/\[\p{L}/gu)?.length ?? 0, path).toBeGreaterThan(50);
       const found = unbracketed(rest, mayOnPaper);
       if (found.length > 0) left[path] = found;

@@ -10,10 +10,15 @@ const sources = data('sources.json') as Readonly<
   Record<string, { readonly title: string; readonly authors?: string; readonly url?: string }>
 >;
 
-/** Titles, authors and addresses of all sources. */
-export const citedSources: readonly string[] = Object.values(sources)
-  .flatMap(({ title, authors = '', url = '' }) => [url, title, authors])
-  .filter((one) => one.length > 3);
+const register = data('register.json') as readonly {
+  readonly laws?: Readonly<Record<string, { readonly at: string }>>;
+}[];
+
+/** Titles, authors and addresses of all sources, and the places in laws. */
+export const citedSources: readonly string[] = [
+  ...Object.values(sources).flatMap(({ title, authors = '', url = '' }) => [url, title, authors]),
+  ...register.flatMap(({ laws = {} }) => Object.values(laws).map(({ at }) => at)),
+].filter((one) => one.length > 3);
 
 /** Every page that the program writes, without language and units. */
 export const ownPapers = (placementId: string): readonly string[] => [
@@ -72,12 +77,16 @@ export async function fetchPaper(program: RunningProgram, path: string): Promise
   return Buffer.from(await answer.arrayBuffer());
 }
 
+/** Numbers of animals, whole or their beginning; a line may break behind a hyphen. */
+const id = /(?<![\p{L}\d-])(?=[a-f]*\d)[0-9a-f]{8}(?:-\s?[0-9a-f]{4}){0,3}(?:-\s?[0-9a-f]{12})?(?![\p{L}\d])/gu;
+
 /** All words of a paper in the order in which they are read, with one gap between each. */
 export const paperText = (pdf: Buffer): string =>
   execFileSync('pdftotext', ['-raw', '-', '-'], { input: pdf, maxBuffer: 1 << 26 })
     .toString('utf8')
     .replace(/[\u200b\u2060]/g, '')
-    .replace(/\s+/g, ' ');
+    .replace(/\s+/g, ' ')
+    .replace(id, ' ');
 
 /** A line may break anywhere in what is cited. */
 const brokenAnywhere = (one: string): RegExp =>

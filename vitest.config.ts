@@ -18,6 +18,7 @@ const everySheet = [
   'third-language',
   'on-paper',
   'no-keys',
+  'paper-units',
 ].map((name) => `e2e/${name}.e2e.ts`);
 const journeys = process.env.WARMSTEAD_JOURNEYS;
 /** Each file has its own program, port and database, so that every core may have one. Of itself the runner leaves one free. */

@@ -39,8 +39,8 @@ export function PackPart({ sheet }: { readonly sheet: PlacementSheet }) {
 
   const make = async () => {
     setMade(null);
-  const say = useSaying();
-  const work = useLongWork<Asked<string>>({ keeps: false });
+    const say = useSaying();
+    const work = useLongWork<Asked<string>>({ keeps: false });
     if (answer !== null) setMade({ language, answer });
   };
 

@@ -39,8 +39,7 @@ export function PackPart({ sheet }: { readonly sheet: PlacementSheet }) {
 
   const make = async () => {
     setMade(null);
-    const say = useSaying();
-    const work = useLongWork<Asked<string>>({ keeps: false });
+    const answer = await work.run((signal) => fetchPack(sheet.id, choice, signal));
     if (answer !== null) setMade({ language, answer });
   };
 

@@ -39,7 +39,7 @@ export function PackPart({ sheet }: { readonly sheet: PlacementSheet }) {
 
   const make = async () => {
     setMade(null);
-    const answer = await work.run((signal) => fetchPack(sheet.id, choice, signal));
+    const answer = await work.run((part) => fetchPack(sheet.id, choice, part().signal));
     if (answer !== null) setMade({ language, answer });
   };
 

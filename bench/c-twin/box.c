@@ -39,11 +39,11 @@ Box *readBox(const char *path) {
                        &b->dayEndH, &b->lowC, &b->highC, &b->roomRatio, &b->ratedW, &b->bodyDiameterM,
                        &b->bodyEmissivity, &b->bodyAreaM2, &b->bodyCapacity, &b->readRadiated, &b->bowlNode,
                        &b->bowlDiameterM, &b->shortWaveFrac, &b->readShortWave,
-                       &b->startBodyC, &b->startProbeC, &b->startDuty};
+                       &b->heaterRise, &b->startBodyC, &b->startProbeC, &b->startDuty};
   for (unsigned i = 0; i < sizeof scalars / sizeof *scalars; i++) *scalars[i] = one();
   int n = b->patches, row = b->air + n + b->behind;
   b->edgeM = take(b->columns + 1), b->columnXM = take(b->columns), b->first = take(n + 1), b->capacity = take(row);
-  b->conductance = take(b->behind), b->airAt = take(n), b->order = take(b->air), b->facing = take(n);
+  b->conductance = take(b->behind), b->airAt = take(n), b->order = take(b->air), b->facing = take(n), b->rise = take(n);
   b->patchColumn = take(n), b->patchLayer = take(n), b->areaM2 = take(n), b->baseResistance = take(n);
   b->exchange = take(n * n), b->airVolume = take(b->air), b->longWave = take(n);
   b->shortWave = take(n), b->plumeAir = take(b->air);

@@ -186,7 +186,7 @@ static void day(const Box *b, State *s, Net *net, Factored *f, Water *water, Wor
       around(b, s->row, &airC, &seenK4);
       double conv = film(b->bodyDiameterM, fabs(s->bodyC - airC), (s->bodyC + airC) / 2) * b->bodyAreaM2 * (s->bodyC - airC);
       if (have) waterStep(b, net, s->row, water, n * h - renewedAt);
-      networkAt(b, s->row, roomC, fmax(0, conv), net);
+      networkAt(b, s->row, roomC, b->heaterRise * fmax(0, conv), net);
       for (int i = 0; i < b->patches; i++) net->own[i] += water->slope[i];
       factorNetwork(b, net, 1 / (GAMMA * h), f);
       have = 1, renewedAt = n * h, dayWas = isDay;

@@ -51,12 +51,12 @@ static void radiation(const Box *b, const double *surfaceC, Net *net) {
   }
 }
 
-static void mixing(const Box *b, const double *airC, double drivenW, Net *net) {
+static void mixing(const Box *b, const double *airC, double risingW, Net *net) {
   int c = b->columns, l = b->layers;
   double mean = 0;
   for (int a = 0; a < b->air; a++) mean += airC[a];
   double airK = mean / b->air + 273.15, density = 353 / airK, floorM2 = b->edgeM[c] * b->depthM;
-  double flux = fmax(drivenW, 0.5) / floorM2 / (density * CP);
+  double flux = sqrt(risingW * risingW + 0.5 * 0.5) / floorM2 / (density * CP);
   double velocity = cbrt((GRAVITY / airK) * flux * b->heightM), capacity = density * CP;
   double eddyAlong = b->mixingAlongFitted * b->mixingAlong * velocity * b->heightM;
   double eddyUp = b->mixingUpFitted * b->mixingUp * velocity * b->heightM;
@@ -94,10 +94,10 @@ static void outerLinks(const Box *b, const double *row, double roomC, Net *net) 
   }
 }
 
-void networkAt(const Box *b, const double *row, double roomC, double convectedW, Net *net) {
+void networkAt(const Box *b, const double *row, double roomC, double bodiesW, Net *net) {
   const double *airC = row, *surfaceC = row + b->air;
   int w = b->layers, wide = 2 * w + 1;
-  double drivenW = convectedW;
+  double risingW = bodiesW;
   memset(net->air, 0, sizeof(double) * b->air * wide);
   for (int s = 0; s < b->patches; s++) {
     int a = (int)b->patchLayer[s] * b->columns + (int)b->patchColumn[s];
@@ -105,13 +105,13 @@ void networkAt(const Box *b, const double *row, double roomC, double convectedW,
     double h = insideFilm(b, (int)b->facing[s], delta) * b->insideFilm;
     double g = h * b->areaM2[s];
     net->film[s] = h;
-    if (delta > 0) drivenW += g * delta;
+    if (delta > 0) risingW += b->rise[s] * g * delta;
     net->toAir[s] = g;
     net->own[s] = g;
     net->air[(int)b->airAt[s] * wide + w] += g;
   }
   radiation(b, surfaceC, net);
-  mixing(b, airC, drivenW, net);
+  mixing(b, airC, risingW, net);
   ventilation(b, airC, roomC, net);
   for (int a = 0; a < b->air; a++) net->airToRoom[a] = 0;
   for (int i = 0; i < net->streams; i++) {

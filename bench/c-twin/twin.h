@@ -11,11 +11,12 @@ typedef struct {
   int columns, layers, air, patches, behind, openings, stands;
   double lengthM, depthM, heightM;
   double insideFilm, outsideFilm, mixingAlong, mixingUp, leakage, evaporation, mixingAlongFitted, mixingUpFitted;
+  double heaterRise;
   double stepS, renewS, probeLagS, setDayC, setNightC, bandK, dayStartH, dayEndH, lowC, highC, roomRatio;
   double ratedW, bodyDiameterM, bodyEmissivity, bodyAreaM2, bodyCapacity, readRadiated, shortWaveFrac, readShortWave;
   double bowlNode, bowlDiameterM;
   double *edgeM, *columnXM, *first, *capacity, *conductance, *airAt, *order;
-  double *facing, *patchColumn, *patchLayer, *areaM2, *baseResistance, *exchange, *airVolume;
+  double *facing, *rise, *patchColumn, *patchLayer, *areaM2, *baseResistance, *exchange, *airVolume;
   double *longWave, *shortWave, *plumeAir, *plumePatch, *standNode, *standWeight, *readAir, *readSurface;
   double *openZ, *openM2, *openHeight, *openNode;
   double *startRow, *startRatio, *startLatent; /* startLatent: airW, surfaceW, slope, atSurfaceC */
@@ -46,7 +47,7 @@ typedef struct {
 Box *readBox(const char *path);
 double *numbers(int n);
 
-void networkAt(const Box *b, const double *row, double roomC, double convectedW, Net *net);
+void networkAt(const Box *b, const double *row, double roomC, double bodiesW, Net *net);
 void factorNetwork(const Box *b, const Net *net, double perS, Factored *f);
 void solveNetwork(const Box *b, const Net *net, const Factored *f, const double *sources, const double *before,
                   double roomC, double *out, double *scratch);

@@ -57,7 +57,7 @@ export const causes: readonly Cause[] = [
     paper: 2,
     quantities: [...points('above floor', 0.15, 0.3, 0.6, 0.9, 1.05), 'z550 minus z50 mid length'],
     reason:
-      'As in the box with the emitter: the straight line through two layers, here tilted the wrong way, makes the air at 50 mm 0.5 to 0.8 K too warm. The flow solvers are right.',
+      'As in the box with the emitter: the straight line through two layers, here tilted the wrong way, makes the air at 50 mm 0.4 to 0.9 K too warm. The flow solvers are right.',
   },
   {
     id: 'FLOW-MESH',

@@ -1,14 +1,14 @@
 // How strongly the air of a box mixes along its length and between its layers.
-// Eddy mixing scaled by the convective velocity of the heat given to the air; the two coefficients are fitted
+// Eddy mixing scaled by the convective velocity of the heat that rises in it (stirring.ts); the two coefficients are fitted
 // to the published CFD box (checks/cross), so that box is no independent evidence for them. Range in data/priors.json.
 import { airHeatCapacityJPerKgK, gravityMPerS2 } from './formulas/constants.ts';
 import type { Grid } from './grid.ts';
 import type { Parameters } from './parameters.ts';
 
 /** Eddy diffusivity along a layer over (convective velocity x height) [-]; fitted. */
-export const mixingAlongFitted = 0.21;
+export const mixingAlongFitted = 0.33;
 /** The same between layers when the upper air is warmer; fitted. */
-export const mixingUpFitted = 0.0025;
+export const mixingUpFitted = 0.004;
 /** Between layers when the lower air is warmer: it turns over; our choice, the answer hardly depends on it. */
 const mixingUpUnstable = 0.3;
 
@@ -19,15 +19,21 @@ export interface Mixing {
   readonly up: Float64Array;
 }
 
-/** Convective velocity scale of a box (Deardorff). @param convectedW heat given to its air [W] @returns [m/s] */
+/** A box is stirred as by no less than this, however little rises [W]; our choice. The square root that joins the two has no
+ *  corner, so that the first watts change nothing by a jump. */
+const leastRisingW = 0.5;
+
+/** Convective velocity scale of a box (Deardorff 1970, from memory).
+ *  @param risingW heat given to its air, by the part of the height that it rises [W]   @returns [m/s] */
 export function convectiveVelocity(
-  convectedW: number,
+  risingW: number,
   floorM2: number,
   heightM: number,
   airK: number,
   densityKgPerM3: number,
 ): number {
-  const flux = Math.max(convectedW, 0.5) / floorM2 / (densityKgPerM3 * airHeatCapacityJPerKgK);
+  const flux =
+    Math.sqrt(risingW * risingW + leastRisingW * leastRisingW) / floorM2 / (densityKgPerM3 * airHeatCapacityJPerKgK);
   return Math.cbrt((gravityMPerS2 / airK) * flux * heightM);
 }
 
@@ -38,14 +44,14 @@ export function mixingOf(
   heightM: number,
   parameters: Parameters,
   airC: Float64Array,
-  convectedW: number,
+  risingW: number,
 ): Mixing {
   const { columns, layers } = grid;
   const length = grid.edgeM[columns]!;
   const mean = airC.reduce((s, t) => s + t, 0) / airC.length;
   const airK = mean + 273.15;
   const density = 353 / airK;
-  const velocity = convectiveVelocity(convectedW, length * depthM, heightM, airK, density);
+  const velocity = convectiveVelocity(risingW, length * depthM, heightM, airK, density);
   const capacity = density * airHeatCapacityJPerKgK;
   const eddyAlong = mixingAlongFitted * parameters.mixingAlong * velocity * heightM;
   const eddyUp = mixingUpFitted * parameters.mixingUp * velocity * heightM;

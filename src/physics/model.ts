@@ -15,6 +15,7 @@ import { bestParameters, type Parameters } from './parameters.ts';
 import { firstShares, type Pattern } from './pattern.ts';
 import { coarserEdges, type RadiantGroups, radiantGroups } from './radiant-groups.ts';
 import type { Point } from './rectangle.ts';
+import { riseFrac } from './stirring.ts';
 
 /** A heater ready to run: where its heat goes for each watt of each kind. */
 export interface HeaterPath {
@@ -37,6 +38,8 @@ export interface HeaterPath {
   readonly at: Point;
   /** Outside the box (above the mesh): its convection goes to the room. */
   readonly outside: boolean;
+  /** Part of the box's height through which its convected heat rises; 0 for sheets and above the mesh. */
+  readonly riseFrac: number;
   /** For sheets: patches that carry it and their shares of its power. */
   readonly sheet: readonly { readonly patch: number; readonly share: number }[];
 }
@@ -287,6 +290,7 @@ function heaterPath(geometry: BoxGeometry, parameters: Parameters, heater: Heate
     pattern,
     at,
     outside,
+    riseFrac: 0,
   };
   if (body.form === 'area') {
     const parts = grid.patches
@@ -328,6 +332,7 @@ function heaterPath(geometry: BoxGeometry, parameters: Parameters, heater: Heate
     longWave,
     shortWave,
     plumeLost,
+    riseFrac: outside ? 0 : riseFrac(at.zM, H),
     sheet: [],
   };
 }

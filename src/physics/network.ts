@@ -91,26 +91,26 @@ function behindOn({ airNodes, patches, first }: Layout, row: Float64Array): Floa
 }
 
 /** Conductances at the present temperatures.
- *  @param convectedW heat that heaters give to the air now, for the mixing strength [W]
- *  @param heldAir    ways of the air instead of those that these temperatures drive */
+ *  @param bodiesW what the heaters' bodies give to the air now, by how far it rises (stirring.ts) [W]
+ *  @param heldAir ways of the air instead of those that these temperatures drive */
 export function networkAt(
   model: BoxModel,
   state: BoxState,
   roomC: number,
-  convectedW: number,
+  bodiesW: number,
   heldAir?: AirWays,
 ): Network {
   const { grid, enclosure, parameters } = model;
   const { depthM, heightM, lengthM } = enclosure.box;
   const layout = layoutOf(model);
-  const { airNodes, order, airAt, halfBand, facing, isMesh } = layout;
+  const { airNodes, order, airAt, halfBand, facing, isMesh, riseFrac } = layout;
   const n = layout.patches;
   const wide = 2 * halfBand + 1;
   const air = new Float64Array(airNodes * wide);
   const toAir = new Float64Array(n);
   const own = new Float64Array(n);
   const film = new Float64Array(n);
-  let drivenW = convectedW;
+  let risingW = bodiesW;
   const { areas } = model;
   const { airC, surfaceC } = state;
   const diameter = (2 * lengthM * depthM) / (lengthM + depthM);
@@ -120,7 +120,7 @@ export function networkAt(
     const h = isMesh[s] === 1 ? 0 : insideFilm(facing[s]!, delta, diameter, heightM) * parameters.insideFilm;
     film[s] = h;
     const g = h * areas[s]!;
-    if (delta > 0) drivenW += g * delta;
+    if (delta > 0) risingW += riseFrac[s]! * g * delta;
     toAir[s] = g;
     own[s] = g;
     air[a * wide + halfBand] = air[a * wide + halfBand]! + g;
@@ -134,7 +134,7 @@ export function networkAt(
     air[i * wide + halfBand + j - i] = air[i * wide + halfBand + j - i]! - g;
     air[j * wide + halfBand + i - j] = air[j * wide + halfBand + i - j]! - g;
   };
-  const mixing = heldAir?.mixing ?? mixingOf(grid, depthM, heightM, parameters, state.airC, drivenW);
+  const mixing = heldAir?.mixing ?? mixingOf(grid, depthM, heightM, parameters, state.airC, risingW);
   for (let k = 0; k < grid.layers; k++)
     for (let i = 0; i < grid.columns - 1; i++)
       link(k * grid.columns + i, k * grid.columns + i + 1, mixing.along[k * (grid.columns - 1) + i]!);

@@ -15,7 +15,6 @@ import {
   unitRise,
   workFor,
 } from './heat-step.ts';
-import { bodyOutput, surroundOf } from './heater-body.ts';
 import type { BoxModel } from './model.ts';
 import { addLatentSlopes, dryStart } from './moisture.ts';
 import {
@@ -30,6 +29,7 @@ import {
 import { type HeaterNow, probeReading, type Shining } from './places.ts';
 import { isDayAt, roomAt, sunAt } from './room-day.ts';
 import { roomRatioOf, type SettledBox } from './steady.ts';
+import { bodiesRiseW } from './stirring.ts';
 
 export { type RunTally, startTally, waterMissShare } from './accounts.ts';
 export type { RunOptions, RunState } from './heat-step.ts';
@@ -111,17 +111,9 @@ export function runBox(
     const moved = factored !== null && largestMove(renewedC, state.box.surfaceC) > renewAfterK;
     if (!net || !factored || moved || n * h - renewedAt >= options.renewS - 1e-6 || dayWas !== isDay) {
       const dtS = net ? n * h - renewedAt : 0;
-      const convected = model.heaters.reduce(
-        (s, p, i) =>
-          s +
-          (p.body.form === 'body' && !p.outside
-            ? Math.max(0, bodyOutput(p, state.bodyC[i]!, surroundOf(p, state.box, roomC)).convectedW)
-            : 0),
-        0,
-      );
       if (net && dtS > 0)
         state = { ...state, moisture: waterAfter(model, net, state, roomDay, roomC, hour - dtS / 3600, dtS, tally) };
-      net = networkAt(model, state.box, roomC, convected);
+      net = networkAt(model, state.box, roomC, bodiesRiseW(model, state.bodyC, state.box, roomC));
       addLatentSlopes(net, state.moisture);
       factored = factorNetwork(model, net, 1 / (gamma * h));
       unit = unitRise(model, net, factored, state, roomC, work);

@@ -19,6 +19,7 @@ import { type HeaterNow, probeReading } from './places.ts';
 import { readingValue } from './reading.ts';
 import { noSources, type Sources, solveNetwork } from './solve-network.ts';
 import { steadyAnswer } from './steady-answer.ts';
+import { bodiesRiseW } from './stirring.ts';
 
 export interface SteadyConditions {
   readonly roomC: number;
@@ -88,8 +89,8 @@ export function settleBox(
   const base = startState(model, 0);
   for (; rounds < mostRounds; rounds++) {
     const calm = calmAt(rounds);
-    const convected = now.reduce((s, n, h) => s + (model.heaters[h]!.outside ? 0 : n.convectedW), 0) || 20;
-    const net = networkAt(model, state, roomC, convected, conditions.heldAir);
+    const bodiesW = bodiesRiseW(model, now.length > 0 ? now.map((n) => n.bodyC) : bodyC, state, roomC);
+    const net = networkAt(model, state, roomC, bodiesW, conditions.heldAir);
     settledNet = net;
     if (rounds > 0 || warm) {
       const wetter = moistureStep(model, net, state, moisture, room, 0, sprayKgPerS);

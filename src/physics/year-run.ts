@@ -3,12 +3,12 @@
 // (a minute) and cut-outs.
 import { type RunTally, settleAccounts, waterAfter } from './accounts.ts';
 import { gamma, heatStep, type RunState, type StepContext, type Tried, takeOver, workFor } from './heat-step.ts';
-import { bodyOutput, surroundOf } from './heater-body.ts';
 import type { BoxModel } from './model.ts';
 import { addLatentSlopes } from './moisture.ts';
 import { type Factored, factorNetwork, followRoom, type Network, networkAt } from './network.ts';
 import { type HeaterNow, probeReading } from './places.ts';
 import { isDayAt } from './room-day.ts';
+import { bodiesRiseW } from './stirring.ts';
 
 export interface SlowRoom {
   /** Temperature at 0:00, 1:00 ... [degC]; straight between two hours, and held after the last. */
@@ -49,7 +49,7 @@ export function runSlowly(
     const isDay = isDayAt(model.enclosure.day, atS / 3600 + 1e-9);
     if (held === null || atS - held.atS >= renewS - 1e-6 || held.isDay !== isDay) {
       if (held) state = { ...state, moisture: waterSince(model, room, held, state, atS, tally) };
-      const net = networkAt(model, state.box, roomC, convectedW(model, state, roomC));
+      const net = networkAt(model, state.box, roomC, bodiesRiseW(model, state.bodyC, state.box, roomC));
       addLatentSlopes(net, state.moisture);
       held = { net, factored: factorNetwork(model, net, 1 / (gamma * stepS)), atS, isDay };
     } else followRoom(model, held.net, roomC);
@@ -83,12 +83,6 @@ function roomBetween(hourlyC: ArrayLike<number>, hour: number): number {
   const i = Math.min(last, Math.floor(hour));
   return hourlyC[i]! + (hour - i) * (hourlyC[Math.min(last, i + 1)]! - hourlyC[i]!);
 }
-
-const convectedW = (model: BoxModel, state: RunState, roomC: number): number =>
-  model.heaters.reduce((s, p, h) => {
-    if (p.body.form !== 'body' || p.outside) return s;
-    return s + Math.max(0, bodyOutput(p, state.bodyC[h]!, surroundOf(p, state.box, roomC)).convectedW);
-  }, 0);
 
 function waterSince(
   model: BoxModel,

@@ -1,7 +1,9 @@
 // Where everything of a box lies in one row of numbers: air nodes, inner surfaces, then the nodes behind each surface,
 // patch after patch. Depends on the grid and the chains only. Leaves out every temperature and conductance of a moment.
 import { airHeatCapacityJPerKgK } from '../formulas/constants.ts';
+import type { Grid, Patch } from '../grid.ts';
 import type { BoxModel } from '../model.ts';
+import { riseFrac } from '../stirring.ts';
 
 export interface Layout {
   readonly airNodes: number;
@@ -23,6 +25,8 @@ export interface Layout {
   readonly facing: Uint8Array;
   readonly isMesh: Uint8Array;
   readonly airNode: Int32Array;
+  /** Part of the box's height through which heat from each surface rises. */
+  readonly riseFrac: Float64Array;
   /** Resistance beyond each panel besides the outer film [m2K/W]. */
   readonly baseResistance: Float64Array;
   /** Place of each air node when counted column by column, half the width of the band that this gives,
@@ -91,6 +95,7 @@ function layoutFrom(model: BoxModel): Layout {
     facing: Uint8Array.from(grid.patches, (p) => facings.indexOf(p.facing)),
     isMesh: Uint8Array.from(grid.patches, (p) => (p.role === 'mesh' ? 1 : 0)),
     airNode: Int32Array.from(grid.patches, (p) => p.layer * grid.columns + p.column),
+    riseFrac: Float64Array.from(grid.patches, (p) => riseFrac(heightOf(grid, p), grid.layerEdgeM[grid.layers]!)),
     baseResistance: Float64Array.from(chains, (c) => c.baseResistance),
     outermost: Int32Array.from(chains, (c, s) =>
       c.capacity.length > 0 ? airNodes + patches + first[s + 1]! - 1 : airNodes + s,
@@ -107,6 +112,12 @@ function layoutFrom(model: BoxModel): Layout {
     isGrouped: !model.radiant.single,
     airBand: Math.max(grid.layers, widestGroup(model)),
   };
+}
+
+/** Height at which a surface meets the air, a wall's at the middle of its layer [m]. */
+function heightOf({ layers, layerEdgeM, layerZM }: Grid, { facing, layer }: Patch): number {
+  if (facing === 'wall') return layerZM[layer]!;
+  return facing === 'floor' ? 0 : layerEdgeM[layers]!;
 }
 
 /** Furthest apart that the air along one group lies, counted column by column. */

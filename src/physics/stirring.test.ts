@@ -25,19 +25,15 @@ const still = (e: Enclosure) => {
 };
 const atRest = (e: Enclosure) => day(e, { sunWPerM2: 0, isDay: true });
 
-/** Dry boxes whose heaters are mats and panels only, of 5 to 200 W, no thermostat. */
-const sheetBox = fc.tuple(anyEnclosure, fc.boolean()).map(([e, panel]) => {
-  const sheet = { lengthM: Math.min(0.3, e.box.lengthM / 4), depthM: Math.min(0.3, e.box.depthM / 2) };
-  return constant({
-    ...dried(e),
-    heaters: e.heaters
-      .slice(0, 1)
-      .map((h) =>
-        panel
-          ? { ...h, ...sheet, kind: 'radiant-panel' as const, mount: 'ceiling' as const }
-          : { ...h, ...sheet, kind: 'heat-mat' as const, mount: 'under-floor' as const, powerW: h.powerW / 5 },
-      ),
-  });
+/** Dry boxes with one mat of up to 400 W/m2 or one panel of up to 1200 W/m2, no thermostat: as much as such sheets have. */
+const sheetBox = fc.tuple(anyEnclosure, fc.boolean()).map(([e, isPanel]) => {
+  const lengthM = Math.min(0.4, e.box.lengthM / 3);
+  const depthM = Math.min(0.4, e.box.depthM / 2);
+  const powerW = (e.heaters[0]!.powerW / 200) * (isPanel ? 1200 : 400) * lengthM * depthM;
+  const made = isPanel
+    ? ({ kind: 'radiant-panel', mount: 'ceiling' } as const)
+    : ({ kind: 'heat-mat', mount: 'under-floor' } as const);
+  return constant({ ...dried(e), heaters: [{ ...e.heaters[0]!, ...made, lengthM, depthM, powerW }] });
 });
 
 const oneStep = 900;

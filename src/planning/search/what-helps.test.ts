@@ -64,7 +64,7 @@ it('of changes that all hold the cheapest is first, and what has no price is las
 
 it('a box of the shelf is named and priced', () => {
   const cool = (e: Enclosure): Enclosure['room'] => ({
-    winter: { ...e.room.winter, lowC: 10, highC: 14 },
+    winter: { ...e.room.winter, lowC: 8, highC: 12 },
     summer: { ...e.room.summer, lowC: 18, highC: 23 },
   });
   const { choice, helps } = helpsFor('wood-1200', cool);

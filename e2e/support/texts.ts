@@ -1,5 +1,5 @@
-// Everything that a sheet shows or has read aloud, with the language that it says it is in. Leaves out what is cited as it is
-// called (translate="no").
+// Everything that a sheet shows or has read aloud, with the language that it says it is in. What is cited as it is called
+// (translate="no") only when it is asked for.
 import type { Page } from 'playwright-core';
 
 export interface Seen {
@@ -8,13 +8,13 @@ export interface Seen {
   readonly lang: string;
 }
 
-/** Everything that is shown or read aloud. */
-export async function textsOf(page: Page): Promise<readonly Seen[]> {
-  return await page.evaluate(() => {
+/** Everything that is shown or read aloud. @param cited  also what is cited as it is called */
+export async function textsOf(page: Page, cited = false): Promise<readonly Seen[]> {
+  return await page.evaluate((withCited) => {
     const seen: { text: string; lang: string }[] = [];
     const take = (text: string | null, of: Element): void => {
       const clean = (text ?? '').replace(/\s+/g, ' ').trim();
-      if (!/\p{L}{2}/u.test(clean) || of.closest('[translate="no"]') !== null) return;
+      if (!/\p{L}{2}/u.test(clean) || (!withCited && of.closest('[translate="no"]') !== null)) return;
       seen.push({ text: clean, lang: of.closest('[lang]')?.getAttribute('lang') ?? '' });
     };
     for (const one of document.body.querySelectorAll('*')) {
@@ -25,5 +25,5 @@ export async function textsOf(page: Page): Promise<readonly Seen[]> {
         take(one.getAttribute(name), one);
     }
     return seen;
-  });
+  }, cited);
 }

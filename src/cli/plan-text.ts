@@ -4,6 +4,7 @@
 import type { ClimateNeeds } from '../husbandry/climate.ts';
 import type { NeedVerdict } from '../husbandry/need.ts';
 import type { UsedShopValues } from '../husbandry/used-shop-values.ts';
+import { thermostatNameIn } from '../husbandry/words/names.ts';
 import { type PlaceId, placeIds } from '../physics/answer.ts';
 import type { Enclosure } from '../physics/enclosure.ts';
 import type { DialAdvice, Interval, PlanAnswer } from '../planning/plan-answer.ts';
@@ -145,14 +146,24 @@ function temperatureLines({ answer, show, terminal, messages }: PlanTextInput): 
   }
 }
 
-function dialLines({ answer, show, terminal, messages }: PlanTextInput): string[] {
+function dialLines({ answer, enclosure, show, terminal, messages }: PlanTextInput): string[] {
   if (answer.dial.length === 0) return [];
   const lines = [terminal.paint.bold(messages.plan.dial)];
-  for (const dial of answer.dial) lines.push(...oneDial(dial, show, terminal, messages));
+  for (const dial of answer.dial) {
+    lines.push(...oneDial(dial, dialName(enclosure.thermostats, dial.thermostatId, show), show, terminal, messages));
+  }
   return lines;
 }
 
-function oneDial(dial: DialAdvice, show: Display, terminal: Terminal, messages: Messages): string[] {
+/** As the plan on the screen names it: by how it controls, and by its number among several. */
+function dialName(all: Enclosure['thermostats'], id: string, show: Display): string {
+  const place = all.findIndex((one) => one.id === id);
+  const name = thermostatNameIn(all[place]?.control ?? '', show.language) ?? id;
+  const titled = name.charAt(0).toUpperCase() + name.slice(1);
+  return all.length > 1 ? `${titled} ${place + 1}` : titled;
+}
+
+function oneDial(dial: DialAdvice, name: string, show: Display, terminal: Terminal, messages: Messages): string[] {
   const { plan } = messages;
   const unit = show.tempUnit;
   const advised =
@@ -165,7 +176,7 @@ function oneDial(dial: DialAdvice, show: Display, terminal: Terminal, messages: 
     `${show.spread(dial.expectBaskingC)} ${unit}`,
     `${show.spread(dial.expectProbeC)} ${unit}`,
   );
-  const set = plan.dialSet(dial.thermostatId, show.temp(dial.setDayC), show.temp(dial.setNightC));
+  const set = plan.dialSet(name, show.temp(dial.setDayC), show.temp(dial.setNightC));
   return [set, expect, advised, saidIn(show, dial.told, dial.say)]
     .filter(Boolean)
     .flatMap((text, i) => wrapped(text, terminal.columns, i === 0 ? '  ' : '    '));

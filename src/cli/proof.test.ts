@@ -28,7 +28,7 @@ it('fails a basking surface far too hot, says what was understood and what to do
   const ended = await warmstead(['proof', file, '--enclosure', home]);
   expect(ended.code).toBe(1);
   expect(ended.out).toContain('x FAILED');
-  expect(ended.out).toContain('Next: Set the dial of pulse');
+  expect(ended.out).toContain('Next: Set the dial from');
   expect(ended.out).toContain('decimal ","');
 });
 

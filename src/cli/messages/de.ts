@@ -120,7 +120,7 @@ export const de: Messages = {
     midDay: (room) => `Tag dazwischen, Raum ${room}`,
     summerDay: (room) => `Sommertag, Raum ${room}`,
     dial: 'Regler',
-    dialSet: (id, day, night) => `${id}: bei Tag auf ${day}, bei Nacht auf ${night}`,
+    dialSet: (name, day, night) => `${name}: bei Tag auf ${day}, bei Nacht auf ${night}`,
     dialAdvised: (value) => `Empfehlung bei Tag: ${value}`,
     dialNone: 'keine Stellung dieses Reglers erreicht den gewünschten Sonnenplatz',
     dialExpect: (basking, probe) => `zu erwarten: ${basking} am Sonnenplatz, ${probe} am Fühler`,

@@ -120,7 +120,7 @@ export const en = {
     midDay: (room: string): string => `mid-season day, room ${room}`,
     summerDay: (room: string): string => `summer day, room ${room}`,
     dial: 'Dial',
-    dialSet: (id: string, day: string, night: string): string => `${id}: set to ${day} by day, ${night} by night`,
+    dialSet: (name: string, day: string, night: string): string => `${name}: set to ${day} by day, ${night} by night`,
     dialAdvised: (value: string): string => `advised by day: ${value}`,
     dialNone: 'no setting of this dial reaches the wanted basking surface',
     dialExpect: (basking: string, probe: string): string =>

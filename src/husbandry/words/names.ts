@@ -82,6 +82,10 @@ function asked(parts: string, book: BlankNames): string {
 export const heaterNameIn = (kind: string, language: Language): string | null =>
   bookIn<BlankNames>('name', language, { en: namesEn, de: namesDe }).heaters[kind] ?? null;
 
+/** A kind of thermostat; null when it is none. */
+export const thermostatNameIn = (control: string, language: Language): string | null =>
+  bookIn<BlankNames>('name', language, { en: namesEn, de: namesDe }).thermostats[control] ?? null;
+
 /** A name or a blank by its code; null when it has none. */
 export function nameIn({ code, blanks }: Told, words: FactWords, language: Language): string | null {
   const [first, , third] = blanks.map(String);

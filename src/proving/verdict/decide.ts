@@ -123,7 +123,7 @@ function dialAction(g: Grounds): NextAction {
   const { low, median, high } = d.adviceC;
   return act(
     'turn-dial',
-    `Set the dial of ${d.thermostatId} from ${d.nowC} °C to ${median.toFixed(1)} °C (likely ${low.toFixed(1)} to ${high.toFixed(1)} °C), then read another night.`,
+    `Set the dial from ${d.nowC} °C to ${median.toFixed(1)} °C (likely ${low.toFixed(1)} to ${high.toFixed(1)} °C), then read another night.`,
     { by: 'dial' },
   );
 }

@@ -11,8 +11,15 @@ const onDial = (valueC: number): number => Math.round(valueC / dialStepC) * dial
 
 export function DialAdviceList({ plan }: { readonly plan: PlanAnswer }) {
   const { t, measure } = useSheet();
-  const { changeEnclosure } = useDocument();
+  const { changeEnclosure, document } = useDocument();
   if (plan.dial.length === 0) return null;
+  const thermostats = document.enclosure?.thermostats ?? [];
+  /** As the controls beside it call it. */
+  const nameOf = (id: string): string => {
+    const place = thermostats.findIndex((one) => one.id === id);
+    const one = thermostats[place];
+    return one === undefined ? '' : `${t(`control.${one.control}`)} ${place + 1}`;
+  };
   return (
     <section className="sheet-part" aria-labelledby="dial-title">
       <h2 id="dial-title">{t('dial.title')}</h2>
@@ -22,6 +29,7 @@ export function DialAdviceList({ plan }: { readonly plan: PlanAnswer }) {
         const said = sentence(dial.told, dial.say, measure);
         return (
           <div key={dial.thermostatId} className="dial-advice">
+            {plan.dial.length > 1 && <h3>{nameOf(dial.thermostatId)}</h3>}
             <p lang={said.lang}>{said.text}</p>
             <dl className="figures">
               <div>

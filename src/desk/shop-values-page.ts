@@ -48,10 +48,9 @@ function written(path: string, parts: ShopParts, { measure }: PaperReader, langu
   const own = of === undefined ? metric : unitText(of, measure.settings);
   const isOther = of !== undefined && own !== unitText(of, metricUnits);
   const plain = new Intl.NumberFormat(measure.locale, { maximumFractionDigits: 3, useGrouping: false });
-  // A hundredth of an inch or an ounce is about a quarter of a millimetre or a gram.
-  const fine = new Intl.NumberFormat(measure.locale, {
-    maximumFractionDigits: of === 'temperature' || of === 'difference' ? 1 : 2,
-  });
+  // A hundredth of an inch or of an ounce is about a quarter of a millimetre or of a gram.
+  const isFine = metric === 'mm' || metric === 'g';
+  const fine = new Intl.NumberFormat(measure.locale, { maximumFractionDigits: isFine ? 2 : 1 });
   const number = (x: unknown): string => {
     if (typeof x !== 'number') return String(x);
     return isOther ? fine.format(shownFromStored(of, x * toStored, measure.settings)) : plain.format(x);

@@ -48,37 +48,41 @@ export function PackPart({ sheet }: { readonly sheet: PlacementSheet }) {
       <h2 id="pack-title">{t('pack.title')}</h2>
       <p>{t(sheet.state === 'open' ? 'pack.leadDraft' : 'pack.lead')}</p>
       <div className="pack-tools">
-        <label className="field-label" htmlFor="pack-language">
-          {t('pack.language')}
-        </label>
-        <select
-          id="pack-language"
-          className="text-input"
-          value={language}
-          onChange={(event) => setChoice({ ...choice, language: event.target.value })}
-        >
-          {codes.map((code) => (
-            <option key={code} value={code}>
-              {languageName(code)}
-            </option>
-          ))}
-        </select>
-        <label className="field-label" htmlFor="pack-units">
-          {t('pack.units')}
-        </label>
-        <select
-          id="pack-units"
-          className="text-input"
-          aria-describedby="pack-units-say"
-          value={unitsKey(choice)}
-          onChange={(event) => setChoice({ ...choice, ...unitsFrom(event.target.value) })}
-        >
-          {unitKeys.map((key) => (
-            <option key={key} value={key}>
-              {unitsNamed(key)}
-            </option>
-          ))}
-        </select>
+        <div className="pack-choice">
+          <label className="field-label" htmlFor="pack-language">
+            {t('pack.language')}
+          </label>
+          <select
+            id="pack-language"
+            className="text-input"
+            value={language}
+            onChange={(event) => setChoice({ ...choice, language: event.target.value })}
+          >
+            {codes.map((code) => (
+              <option key={code} value={code}>
+                {languageName(code)}
+              </option>
+            ))}
+          </select>
+        </div>
+        <div className="pack-choice">
+          <label className="field-label" htmlFor="pack-units">
+            {t('pack.units')}
+          </label>
+          <select
+            id="pack-units"
+            className="text-input"
+            aria-describedby="pack-units-say"
+            value={unitsKey(choice)}
+            onChange={(event) => setChoice({ ...choice, ...unitsFrom(event.target.value) })}
+          >
+            {unitKeys.map((key) => (
+              <option key={key} value={key}>
+                {unitsNamed(key)}
+              </option>
+            ))}
+          </select>
+        </div>
         <Button className="button" isDisabled={work.sinceMs !== null} onPress={() => void make()}>
           {t('pack.make')}
         </Button>

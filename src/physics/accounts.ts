@@ -43,6 +43,8 @@ export const startTally = (model: BoxModel): RunTally => ({
   heatMissJ: 0,
 });
 
+export const copyTally = (tally: RunTally): RunTally => ({ ...tally, heaterJ: [...tally.heaterJ] });
+
 /** What the books of water miss, as a share of the water that they are about: what came in and went, or what the box held
  *  if that is more. A sealed box moves none; its air carries the same few grams round all day (0.04 kg/s of air at 8 g/kg is
  *  3e-4 kg/s, rounded to 4e-20 kg/s at each node and step), and a miss is a share of those grams. */

@@ -1,6 +1,6 @@
 // A box through time: steps of heat under its thermostats, conductances renewed as the box moves, water in between.
 // Error of a switching time: below a tenth of the step for a probe that moves smoothly (checks P-150, P-152).
-import { type RunTally, settleAccounts, waterAfter } from './accounts.ts';
+import { copyTally, type RunTally, settleAccounts, waterAfter } from './accounts.ts';
 import { probeLagS } from './control.ts';
 import { controlStep } from './control-step.ts';
 import type { RoomDay } from './enclosure.ts';
@@ -132,15 +132,56 @@ export function runBox(
       sunW: sunAt(roomDay, hour + h / 7200) * model.sunAreaM2 * model.sunThroughFrac,
       work,
     };
+    const before = state;
+    const booked = copyTally(tally);
     const step = controlledStep(ctx, state, start.box, unit, tally);
     state = step.state;
     unit = step.unit;
-    each({ hour: hour + h / 3600, state, net, now: step.now, roomC });
+    let moment: Moment = { hour: hour + h / 3600, state, net, now: step.now, roomC };
+    if (h > finestStepS && largestMove(before.box.surfaceC, state.box.surfaceC) > leapK) {
+      Object.assign(tally, booked);
+      work.trial = state.box;
+      const dtS = n * h - renewedAt;
+      const fromH = hour - dtS / 3600;
+      const moisture = dtS > 0 ? waterAfter(model, net, before, roomDay, roomC, fromH, dtS, tally) : before.moisture;
+      moment = { ...moment, ...inSmallerSteps(model, roomDay, { ...before, moisture }, hour, options, tally) };
+      state = moment.state;
+      factored = null;
+      renewedAt = (n + 1) * h;
+    }
+    each(moment);
   }
   const leftS = steps * h - renewedAt;
   if (!net || leftS <= 0) return state;
   const endC = roomAt(roomDay, toH);
   return { ...state, moisture: waterAfter(model, net, state, roomDay, endC, toH - leftS / 3600, leftS, tally) };
+}
+
+/** A step in which a face moves further than this says little about its end, for its conductances are those of its start [K]. It is
+ *  gone through again in so many smaller ones, down to steps of this length [s]; our choice. A floor of 150 degC and more whose
+ *  spray has dried rang by 100 K for ten minutes without it. */
+const leapK = 20;
+const finerSteps = 5;
+const finestStepS = 10;
+
+/** One step of a run in smaller ones, renewed at each. */
+function inSmallerSteps(
+  model: BoxModel,
+  roomDay: RoomDay,
+  from: RunState,
+  hour: number,
+  options: RunOptions,
+  tally: RunTally,
+): Pick<Moment, 'state' | 'net' | 'now'> {
+  const stepS = options.stepS / finerSteps;
+  const finer = { ...options, stepS, renewS: stepS };
+  let last: Moment | null = null;
+  const state = runBox(model, roomDay, from, hour, hour + options.stepS / 3600, finer, tally, (m) => {
+    last = m;
+  });
+  if (!last) throw new Error('a step has smaller ones');
+  const { net, now } = last as Moment;
+  return { state, net, now };
 }
 
 /** Conductances are renewed early once a surface has moved this far since they were worked out [K]; our choice. */

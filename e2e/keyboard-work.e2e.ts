@@ -72,7 +72,7 @@ describeInBrowser('work by keyboard alone', () => {
     await keys.enter(/^Write it down$/);
     await page.getByText('Written down.').waitFor();
     await stands(/^Mass, g/, '');
-    const line = page.locator('.history-list li', { hasText: '571' }).first();
+    const line = page.locator('.history-list li', { hasText: '570.8' }).first();
     await line.waitFor();
     await keys.enter(/^Withdraw$/, '.history-list li:first-child');
     await keys.fill(/Why is it withdrawn/, 'read off the wrong scale');

@@ -38,6 +38,7 @@ const stays: readonly { readonly texts: readonly string[]; readonly why: string 
     why: 'name of a home, which a person gives',
   },
   { texts: ['Room °C'], why: 'heading of a logger file' },
+  { texts: ['°C, cm, g', '°F, in, g'], why: 'units of a pack, to choose from: those of its keeper' },
 ];
 export const quotedMetric: readonly string[] = stays.flatMap(({ texts }) => texts);
 

@@ -122,7 +122,7 @@ describe('more heat in any dry box at rest', { timeout: 120_000 * soak }, () => 
   });
 });
 
-describe('a heater without current', () => {
+describe('a heater without current', { timeout: 120_000 * soak }, () => {
   test('carries heat from what it sees into the air; an hour leaves such a box at rest where it was', () => {
     fc.assert(
       fc.property(anyEnclosure, (wet) => {

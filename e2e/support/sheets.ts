@@ -112,12 +112,19 @@ async function opened(context: BrowserContext, program: RunningProgram, sheet: S
   return page;
 }
 
-/** Px that the sheet hangs over. A drawing learns of a new width in one frame and is drawn in the next. */
+/** As long as a drawing may take to be drawn for a new width while the machine has other work [ms]; our choice. */
+const redrawMs = 5000;
+
+/** Px that the sheet hangs over. A drawing learns of a new width in one frame and is drawn in a later one: what hangs over is
+ *  what still does when it was drawn. */
 export const sideways = (page: Page): Promise<number> =>
-  page.evaluate(async () => {
+  page.evaluate(async (mostMs) => {
+    const over = (): number => document.documentElement.scrollWidth - document.documentElement.clientWidth;
     for (let frame = 0; frame < 3; frame++) await new Promise(requestAnimationFrame);
-    return document.documentElement.scrollWidth - document.documentElement.clientWidth;
-  });
+    const untilMs = performance.now() + mostMs;
+    while (over() > 0 && performance.now() < untilMs) await new Promise((next) => setTimeout(next, 50));
+    return over();
+  }, redrawMs);
 
 /** Things to press that are smaller than 44 px either way; a link within a sentence is as high as its line. */
 export const smallTargets = (page: Page): Promise<string[]> =>

@@ -80,7 +80,7 @@ export const todayDe: Readonly<Record<keyof typeof todayEn, string>> = {
   'aftercare.tasks': 'Was zu tun ist',
   'aftercare.noTasks': 'Nichts ist offen.',
   'aftercare.span': '{from} bis {to}',
-  'aftercare.sources': 'Quellen: {keys}',
+  'aftercare.sources': 'Quellen:',
   'aftercare.enter': 'Eintragen, was gesagt wurde',
   'aftercare.told': 'Bisher gehört',
   'aftercare.toldNone': 'Noch nichts gehört.',

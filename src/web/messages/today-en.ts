@@ -77,7 +77,7 @@ export const todayEn = {
   'aftercare.tasks': 'What is to be done',
   'aftercare.noTasks': 'Nothing is open.',
   'aftercare.span': '{from} to {to}',
-  'aftercare.sources': 'Sources: {keys}',
+  'aftercare.sources': 'Sources:',
   'aftercare.enter': 'Enter what was said',
   'aftercare.told': 'Told so far',
   'aftercare.toldNone': 'Nothing was heard yet.',

@@ -15,7 +15,7 @@ import { go } from '../shell/router.ts';
 import { keptDraft } from './answer-draft.ts';
 import { AnswerForm, answerPlace } from './answer-form.tsx';
 import { PlacementCalendar } from './calendar-part.tsx';
-import { useSourceWords } from './source-words.ts';
+import { SourceList } from './source-list.tsx';
 import { type AftercareSheet, readAftercare, type TaskShown } from './today-api.ts';
 import { ToldPart } from './told-part.tsx';
 
@@ -93,7 +93,6 @@ function TaskItem({ task, sheet, isOpen, onOpen, onDone }: TaskItemProps) {
   const { t, settings } = useSheet();
   const say = useSaying();
   const reader = useReader();
-  const sourceWords = useSourceWords();
   const said = sayTask(task, settings.language, 'desk', reader);
   const days =
     task.from === task.to ? say.day(task.to) : t('aftercare.span', { from: say.day(task.from), to: say.day(task.to) });
@@ -110,7 +109,7 @@ function TaskItem({ task, sheet, isOpen, onOpen, onDone }: TaskItemProps) {
       <div className="aftercare-what">
         <h3>{said.title}</h3>
         <p>{said.why}</p>
-        <p className="field-hint">{t('aftercare.sources', { keys: sourceWords(task.sources, sheet.sources) })}</p>
+        <SourceList keys={task.sources} sources={sheet.sources} />
         <Button className="button button-quiet" aria-expanded={isOpen} onPress={onOpen}>
           {t('aftercare.enter')}
         </Button>

@@ -161,7 +161,7 @@ describeInBrowser('after the release', () => {
     expect(await told()).toBe(1);
     await phone.reload();
     await phone.getByText(/Next: /).waitFor();
-    expect(await phone.getByRole('button', { name: 'Answer: The first nights' }).count()).toBe(0);
+    await expect.poll(() => phone.getByRole('button', { name: 'Answer: The first nights' }).count()).toBe(0);
     expect(await told()).toBe(1);
   });
 

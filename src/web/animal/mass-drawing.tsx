@@ -32,7 +32,7 @@ export function MassDrawing({ sheet }: { readonly sheet: AnimalSheet }) {
       <svg
         viewBox={`0 0 ${width} ${height}`}
         role="img"
-        aria-label={`${t('sheet.massPicture')}: ${finding1}`}
+        aria-label={`${t('sheet.massPicture')}: ${finding1} −10 %: ${g(best * 0.9)}`}
         className="mass-drawing"
       >
         <path d={`M34 ${height - 20}H${width - 8}M34 8V${height - 20}`} className="growth-dimension" />

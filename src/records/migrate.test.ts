@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import pg from 'pg';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { migrate } from './migrate.ts';
+import { migrate, migrationNames } from './migrate.ts';
 import { freshDatabaseUrl } from './testing/fresh-database.ts';
 
 let pool: pg.Pool;
@@ -43,4 +43,10 @@ test('a step that was changed or is gone is refused by name', async () => {
     ok: false,
     faults: [{ code: 'RECORDS_NEWER', field: '0001-one.sql' }],
   });
+});
+
+test('no two steps of the program have one number, so that their order is never by chance', () => {
+  const numbers = migrationNames().map((name) => name.slice(0, 4));
+  expect(numbers.every((number) => /^\d{4}$/.test(number))).toBe(true);
+  expect(new Set(numbers).size).toBe(numbers.length);
 });

@@ -117,7 +117,7 @@ function columnsPart(columns: readonly ColumnTimes[]): string[] {
     '',
     'Panels cost in proportion to the columns, and so does the air, which is solved as a band. The long-wave exchange links',
     'every surface with every other; a box cut into more columns than the program itself takes (8 to 16, two more for each',
-    'lamp) exchanges it in as many groups of neighbours as 16 columns have, so that what stays full does not grow further',
+    'lamp, mat and panel) exchanges it in as many groups of neighbours as 16 columns have: what stays full does not grow further',
     '(docs/theory/box-radiation.md says how far that is from the full exchange). 32 and 64 columns serve only to see whether',
     'the answers still move.',
   ];

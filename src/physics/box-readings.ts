@@ -3,7 +3,7 @@
 // its floor is taken off in places.ts. The weights of a probe fixed to a wall are our choice.
 import type { PlaceId } from './answer.ts';
 import type { Enclosure } from './enclosure.ts';
-import { baskingStrip, type Grid, mainHeater, warmEndOf } from './grid.ts';
+import { baskingStrip, endShareFrac, type Grid, mainHeater, warmEndOf } from './grid.ts';
 import { usualMesh } from './mesh-lid.ts';
 import type { HeaterPath } from './model.ts';
 import { operativeReadings } from './operative.ts';
@@ -43,7 +43,7 @@ export function readingsOf(parts: Parts): BoxReadings {
   const { enclosure, grid } = parts;
   const L = enclosure.box.lengthM;
   const end = warmEndOf(enclosure);
-  const span = L / 8;
+  const span = endShareFrac * L;
   const warmX = end === 'left' ? span / 2 : L - span / 2;
   const z = Math.min(animalAirHeightM, enclosure.box.heightM / 4);
   const airAtX = (x: number) => filled(parts, (r) => addAir(r, grid, x, z, 1));

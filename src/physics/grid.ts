@@ -162,8 +162,8 @@ export function baskingStrip(enclosure: Enclosure, heater: Heater): readonly [nu
   return [middle - half, middle + half];
 }
 
-/** Columns with edges on the ends of mats, panels and basking strips, so that these are not blurred, and for the rest as
- *  even as they can be: each further edge halves or thirds the widest stretch. */
+/** Columns with edges on the ends of mats, panels, basking strips and a cool end that is warmed, so that none is blurred,
+ *  and for the rest as even as they can be: each further edge halves or thirds the widest stretch. */
 function columnEdges(enclosure: Enclosure, columns: number): number[] {
   const L = enclosure.box.lengthM;
   const wanted = enclosure.heaters.flatMap((h) => {
@@ -173,7 +173,7 @@ function columnEdges(enclosure: Enclosure, columns: number): number[] {
   const main = mainHeater(enclosure);
   const first = main < 0 ? [] : baskingStrip(enclosure, enclosure.heaters[main]!);
   const stops = [0, L];
-  for (const x of [...first, ...wanted]) {
+  for (const x of [...first, ...wanted, ...coolEdge(enclosure, main)]) {
     if (stops.length <= columns && stops.every((s) => Math.abs(s - x) > closestEdgesM) && x > 0 && x < L) stops.push(x);
   }
   stops.sort((a, b) => a - b);
@@ -195,6 +195,16 @@ function columnEdges(enclosure: Enclosure, columns: number): number[] {
     for (let c = 1; c <= n; c++) edges.push(stops[k]! + c * widthOf(k));
   });
   return edges;
+}
+
+/** Share of the length at each end over which floor and air of that end are read; our choice. */
+export const endShareFrac = 1 / 8;
+
+/** Where another heater warms the end that is read as cool, the floor rises across the edge of what is read [m]. */
+function coolEdge(enclosure: Enclosure, main: number): number[] {
+  const L = enclosure.box.lengthM;
+  const edge = (warmEndOf(enclosure) === 'left' ? 1 - endShareFrac : endShareFrac) * L;
+  return enclosure.heaters.some((h, i) => i !== main && Math.abs(h.xM - edge) < 2 * endShareFrac * L) ? [edge] : [];
 }
 
 /** Edges are not put closer together than this [m]. */

@@ -84,11 +84,14 @@ export interface BoxGeometry {
   readonly shortShares: Float64Array;
 }
 
-/** Columns for an enclosure: about 0.15 m each, 8 to 16, and two more for each lamp with a beam, whose footprint is
- *  narrow. Doubling them moves named places by less than 0.3 K (box-laws.test.ts). */
+/** Columns for an enclosure: about 0.15 m each, 8 to 16, and two more for each lamp with a beam, whose footprint is narrow,
+ *  and for each mat and panel, whose ends are edges. Doubling them moves named places by less than 0.3 K (box-laws.test.ts). */
 export function columnsFor(enclosure: Enclosure): number {
   const even = Math.max(8, Math.min(16, Math.round(enclosure.box.lengthM / 0.15)));
-  return even + 2 * enclosure.heaters.filter((h) => heaterBodies[h.kind].shortWaveFrac > beamFromShortWaveFrac).length;
+  const narrow = enclosure.heaters.filter(
+    ({ kind }) => heaterBodies[kind].form === 'area' || heaterBodies[kind].shortWaveFrac > beamFromShortWaveFrac,
+  );
+  return even + 2 * narrow.length;
 }
 
 /** Short-wave absorptance of opaque inside surfaces; wood and substrate 0.6 to 0.8, our choice. */

@@ -68,6 +68,7 @@ const en = {
   refused: (count: number) => `Not allowed (${count} kits):`,
   helps: 'What would help',
   helpSteps: helpStepsEn,
+  soFar: (kit: string) => `so far: ${kit}`,
   named: (heater: string, thermostat: string) => `${heater} on ${thermostat}`,
   namedNight: (heater: string, night: string, thermostat: string) =>
     `${heater} with ${night} for the night on ${thermostat}`,
@@ -205,6 +206,7 @@ const de: ChooseWords = {
   refused: (count) => `Nicht erlaubt (${count} Ausstattungen):`,
   helps: 'Was helfen würde',
   helpSteps: helpStepsDe,
+  soFar: (kit) => `bisher: ${kit}`,
   named: (heater, thermostat) => `${heater} an ${thermostat}`,
   namedNight: (heater, night, thermostat) => `${heater} mit ${night} für die Nacht an ${thermostat}`,
   noneAllowed: 'Keine Heizung des Regals darf in dieses Terrarium.',

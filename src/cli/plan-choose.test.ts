@@ -3,7 +3,7 @@ import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { warmstead } from './testing/spawn-cli.ts';
+import { warmstead, warmsteadWatched } from './testing/spawn-cli.ts';
 
 const tub = 'data/examples/tub-mat-600.json';
 const timeout = 120_000;
@@ -33,6 +33,16 @@ describe.concurrent('choosing from a terminal', () => {
       expect.arrayContaining(['m', 't']),
     );
     expect(answer.pricesInvented).toBe(false);
+  });
+
+  it('names the kit that leads while the search goes on, where somebody looks on', { timeout }, async () => {
+    const seen = await warmsteadWatched(['plan', tub, '--search', ...few]);
+    const told = seen.split('\r').filter((line) => line.includes('so far: '));
+    expect(told.length).toBeGreaterThan(0);
+    expect(told.every((line) => /^\d+ % {2}so far: [+?x] Heat mat/.test(line))).toBe(true);
+    // and takes the line away before the answer
+    const last = seen.lastIndexOf('so far: ');
+    expect(seen.indexOf('Kits', last)).toBeGreaterThan(last);
   });
 
   it('--faults plays the catalogue in German too', { timeout }, async () => {

@@ -21,10 +21,12 @@ import { type ChooseKind, chooseKinds } from './choose-kind.ts';
 import { chooseWords } from './choose-words.ts';
 import { displayFor, type Language } from './display.ts';
 import { exitCodes } from './exit-codes.ts';
+import { kitName, type Speaker } from './found-words.ts';
 import { OptionReader, type RawOptions, unitSystems } from './options.ts';
 import { faultLinesOf } from './plan-faults-text.ts';
-import { searchLines } from './plan-search-text.ts';
+import { searchLines, shapeOf } from './plan-search-text.ts';
 import { stageLines } from './plan-stages-text.ts';
+import { type ProgressLine, progressLine } from './progress-line.ts';
 import { type RunContext, refuse, writeJson, writeLines } from './run-context.ts';
 import { shelfOfFile } from './shelf-file.ts';
 import { ownValueLines } from './shop-values.ts';
@@ -108,20 +110,20 @@ export async function chooseCommand(
     tariffPerKWh,
     years,
   };
-  const progress = progressLine(run);
+  const progress = progressLine(terminal);
   const text = { show, terminal, messages, words, climate };
   const out = { ok: true, versions: versions(), ...asked.used };
   const own = ownValueLines(asked.used, terminal, messages, show);
   const tell = (lines: readonly string[]) => writeLines(terminal, own.length > 0 ? [...lines, '', ...own] : lines);
   if (kind === 'search') {
-    const answer = await searched(input, progress);
+    const answer = await searched(input, progress, { show, words });
     const first = answer.choices[0];
     const helps = !first
       ? finished(otherBoxes(input), progress)
       : first.verdict === 'holds'
         ? []
         : finished(whatHelps({ ...input, choice: first }), progress);
-    progress(null);
+    progress.end();
     if (asJson) writeJson(terminal, { ...out, answer, helps });
     else tell(searchLines({ ...text, answer, helps, enclosure }));
     return codeOf[first?.verdict ?? 'fails'];
@@ -139,7 +141,7 @@ export async function chooseCommand(
       }),
       progress,
     );
-    progress(null);
+    progress.end();
     if (asJson) writeJson(terminal, { ...out, rehearsal });
     else tell(faultLinesOf({ ...text, rehearsal, enclosure }));
     return exitCodes.holds;
@@ -155,17 +157,25 @@ export async function chooseCommand(
     }),
     progress,
   );
-  progress(null);
+  progress.end();
   if (asJson) writeJson(terminal, { ...out, roads });
   else tell(stageLines({ ...text, roads, enclosure }));
   return exitCodes.holds;
 }
 
-async function searched(input: SearchInput, progress: Progress) {
+/** The first ranking is named while the rest is worked out. */
+async function searched(input: SearchInput, progress: ProgressLine, speaker: Speaker) {
   const pool = startKitSearchPool();
   try {
-    const answer = await pool.search(input, { onProgress: (p) => progress(p.doneFrac) });
+    const answer = await pool.search(input, {
+      onProgress: (p) => {
+        const first = p.answer?.choices[0];
+        if (first) progress.found(speaker.words.soFar(`${shapeOf[first.verdict]} ${kitName(first, speaker)}`));
+        progress.done(p.doneFrac);
+      },
+    });
     if (!answer) throw new Error('nobody cancelled the search');
+    progress.found('');
     return answer;
   } finally {
     await pool.close();
@@ -173,25 +183,12 @@ async function searched(input: SearchInput, progress: Progress) {
 }
 
 /** Runs a generator to its end, ticking. */
-function finished<T>(steps: Generator<unknown, T>, progress: Progress): T {
-  for (let n = 0; ; n++) {
+function finished<T>(steps: Generator<unknown, T>, progress: ProgressLine): T {
+  for (;;) {
     const step = steps.next();
     if (step.done) return step.value;
-    progress(n % 40 === 0 ? n / 100 : null, n);
+    progress.tick();
   }
-}
-
-type Progress = (doneFrac: number | null, ticks?: number) => void;
-
-/** One line on standard error that says how far it is, only where a person looks on. */
-function progressLine({ terminal }: RunContext): Progress {
-  const watched = process.stderr.isTTY === true;
-  return (doneFrac, ticks) => {
-    if (!watched) return;
-    const text =
-      ticks === undefined ? (doneFrac === null ? '' : `${Math.round(doneFrac * 100)} %`) : '.'.repeat((ticks % 30) + 1);
-    terminal.err(`\r${text.padEnd(32)}\r`);
-  };
 }
 
 const idsOf = (text: string | null): readonly string[] =>

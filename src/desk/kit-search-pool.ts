@@ -13,6 +13,7 @@ import type { SearchInput } from '../planning/search/search-input.ts';
 import { type SolveSetting, settingOf } from '../planning/search/solve-task.ts';
 import type { MemberSurface } from '../planning/search/surface.ts';
 import { programRoot } from '../records/root.ts';
+import { compileLater } from './compile-later.ts';
 
 export type PoolRequest =
   | { readonly kind: 'prepare'; readonly setting: SolveSetting }
@@ -33,6 +34,7 @@ export interface KitSearchPool {
 const mostWorkers = 4;
 
 export function startKitSearchPool(count = Math.min(mostWorkers, availableParallelism())): KitSearchPool {
+  compileLater();
   const workers = Array.from({ length: Math.max(1, count) }, newWorker);
   for (const worker of workers) worker.unref();
   let turn: Promise<unknown> = Promise.resolve();

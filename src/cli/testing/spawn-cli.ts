@@ -35,3 +35,21 @@ export function warmstead(
     child.on('close', (code) => done({ code, ...parts }));
   });
 }
+
+/** The same in a terminal of its own (`script` of util-linux), where somebody would look on.  @returns all that it wrote */
+export function warmsteadWatched(args: readonly string[]): Promise<string> {
+  const quoted = [process.execPath, '--import', 'tsx', main, ...args].map((part) => `'${part}'`).join(' ');
+  return new Promise((done, fail) => {
+    const child = spawn('script', ['-qec', `stty cols 100; ${quoted}`, '/dev/null'], {
+      cwd: root,
+      env: { PATH: process.env.PATH ?? '', TERM: 'xterm' },
+      stdio: ['ignore', 'pipe', 'inherit'],
+    });
+    let out = '';
+    child.stdout.setEncoding('utf8').on('data', (text: string) => {
+      out += text;
+    });
+    child.on('error', fail);
+    child.on('close', () => done(out));
+  });
+}

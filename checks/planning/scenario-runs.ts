@@ -13,8 +13,11 @@ import type { FaultRehearsal } from '../../src/planning/faults/fault-answer.ts';
 import { rehearseFaults } from '../../src/planning/faults/rehearse.ts';
 import { momentsOf } from '../../src/planning/member.ts';
 import { planEnclosure } from '../../src/planning/plan.ts';
+import { judgeHome } from '../../src/planning/search/judge-home.ts';
 import type { SearchAnswer } from '../../src/planning/search/search-answer.ts';
 import { searchKitsNow } from '../../src/planning/search/search-kits.ts';
+import { settingOf } from '../../src/planning/search/solve-task.ts';
+import { spreadHomes } from '../../src/planning/search/spread-homes.ts';
 import { whatHelps } from '../../src/planning/search/what-helps.ts';
 import { stageRoads } from '../../src/planning/stages/stage-road.ts';
 import { understandLog } from '../../src/proving/files/understand-log.ts';
@@ -125,7 +128,7 @@ function easyFlat(): Found {
   };
 }
 
-function coldLoft(): Found {
+async function coldLoft(): Promise<Found> {
   const plan = planOf(withWatts(loft, 100));
   const day = simulateDay(buildModel(withWatts(loft, 100), facts.materials), loft.room.winter);
   const wanted = searchIn(loft).climate.nightMinC.low;
@@ -140,12 +143,10 @@ function coldLoft(): Found {
   const [before, after] = [rows[at - 1]!, rows[at]!];
   const part = (rise(before) - rise(rows[0]!) / 2) / (rise(before) - rise(after));
   const halfGoneH = before.hour + part * (after.hour - before.hour);
-  const helps = whatHelps({
-    ...search,
-    choice: { ...answer.choices[0]!, enclosure: withWatts(loft, 100), boxId: 'drawn', changes: [] },
-  });
-  let best = helps.next();
-  while (!best.done) best = helps.next();
+  const helps = await whatHelps(
+    { ...search, choice: { ...answer.choices[0]!, enclosure: withWatts(loft, 100), boxId: 'drawn', changes: [] } },
+    spreadHomes([async (home) => judgeHome(home, settingOf(search))], async () => {}),
+  );
   return {
     nightShareWith100: plan.needs.find((n) => n.id === 'night-warmth')!.shareHolding!,
     hoursBelowTarget: cold,
@@ -157,7 +158,7 @@ function coldLoft(): Found {
       flatOut(foamed(loft), 100, 8, 55).places['warm-hide']! - flatOut(loft, 100, 8, 55).places['warm-hide']!,
     bestKitIsInsulated: yes(answer.choices[0]?.changes.includes('insulated') ?? false),
     halfWarmthGoneH: halfGoneH,
-    warmerRoomIsAmongFixes: yes(best.value.some((c) => c.steps.some((s) => s.id === 'warmer-winter'))),
+    warmerRoomIsAmongFixes: yes(helps!.some((c) => c.steps.some((s) => s.id === 'warmer-winter'))),
   };
 }
 
@@ -346,7 +347,7 @@ function threeShops(): Found {
   };
 }
 
-export const scenarioRuns: Readonly<Record<string, () => Found>> = {
+export const scenarioRuns: Readonly<Record<string, () => Found | Promise<Found>>> = {
   SC1: easyFlat,
   SC2: coldLoft,
   SC3: hotConservatory,

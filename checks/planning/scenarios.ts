@@ -36,9 +36,10 @@ export const readScenarios = (): Scenarios =>
 
 export async function cases(): Promise<CheckRow[]> {
   const { rows, titles, source, at, provenance } = readScenarios();
-  return Object.entries(scenarioRuns).flatMap(([id, run]) => {
-    const ours = run();
-    return rows
+  const made: CheckRow[] = [];
+  for (const [id, run] of Object.entries(scenarioRuns)) {
+    const ours = await run();
+    const mine = rows
       .filter((row) => row.id === id)
       .map((row): CheckRow => {
         const value = ours[row.quantity];
@@ -46,5 +47,7 @@ export async function cases(): Promise<CheckRow[]> {
         const { basis, ...shown } = row;
         return { ...shown, title: titles[id] ?? id, kind: kindOf[basis], source, at, provenance, ours: value };
       });
-  });
+    made.push(...mine);
+  }
+  return made;
 }

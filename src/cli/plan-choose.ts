@@ -11,7 +11,6 @@ import { rehearseFaults, usualVersions } from '../planning/faults/rehearse.ts';
 import { otherBoxes } from '../planning/search/other-boxes.ts';
 import type { SearchInput } from '../planning/search/search-input.ts';
 import { usualTariff, usualYears } from '../planning/search/search-input.ts';
-import { whatHelps } from '../planning/search/what-helps.ts';
 import { stageRoads } from '../planning/stages/stage-road.ts';
 import { loadCareFacts } from '../records/animal-facts.ts';
 import { dataFile } from '../records/data-files.ts';
@@ -116,13 +115,8 @@ export async function chooseCommand(
   const own = ownValueLines(asked.used, terminal, messages, show);
   const tell = (lines: readonly string[]) => writeLines(terminal, own.length > 0 ? [...lines, '', ...own] : lines);
   if (kind === 'search') {
-    const answer = await searched(input, progress, { show, words });
+    const { answer, helps } = await searched(input, progress, { show, words });
     const first = answer.choices[0];
-    const helps = !first
-      ? finished(otherBoxes(input), progress)
-      : first.verdict === 'holds'
-        ? []
-        : finished(whatHelps({ ...input, choice: first }), progress);
     progress.end();
     if (asJson) writeJson(terminal, { ...out, answer, helps });
     else tell(searchLines({ ...text, answer, helps, enclosure }));
@@ -163,23 +157,36 @@ export async function chooseCommand(
   return exitCodes.holds;
 }
 
-/** The first ranking is named while the rest is worked out. */
+/** The first ranking is named while the rest is worked out; what would help is looked for where nothing holds. */
 async function searched(input: SearchInput, progress: ProgressLine, speaker: Speaker) {
   const pool = startKitSearchPool();
   try {
-    const answer = await pool.search(input, {
-      onProgress: (p) => {
-        const first = p.answer?.choices[0];
-        if (first) progress.found(speaker.words.soFar(`${shapeOf[first.verdict]} ${kitName(first, speaker)}`));
-        progress.done(p.doneFrac);
-      },
-    });
-    if (!answer) throw new Error('nobody cancelled the search');
+    const answer = await wanted(
+      pool.search(input, {
+        onProgress: (p) => {
+          const first = p.answer?.choices[0];
+          if (first) progress.found(speaker.words.soFar(`${shapeOf[first.verdict]} ${kitName(first, speaker)}`));
+          progress.done(p.doneFrac);
+        },
+      }),
+    );
     progress.found('');
-    return answer;
+    const first = answer.choices[0];
+    if (first?.verdict === 'holds') return { answer, helps: [] };
+    const onProgress = () => progress.tick();
+    const helps = first
+      ? pool.whatHelps({ ...input, choice: first }, { onJudged: onProgress })
+      : otherBoxes(input, (asked) => pool.search(asked, { onProgress }));
+    return { answer, helps: await wanted(helps) };
   } finally {
     await pool.close();
   }
+}
+
+async function wanted<T>(found: Promise<T | null>): Promise<T> {
+  const known = await found;
+  if (known === null) throw new Error('nobody cancelled this');
+  return known;
 }
 
 /** Runs a generator to its end, ticking. */

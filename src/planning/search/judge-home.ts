@@ -9,8 +9,8 @@ import type { KitHeart } from '../kit/kit-enclosure.ts';
 import { momentsOf } from '../member.ts';
 import type { Home } from './help-changes.ts';
 import { type Behaviour, judgedMember } from './judge-kit.ts';
-import type { SearchInput } from './search-input.ts';
 import { type SettledStates, solveSurface } from './solve-surface.ts';
+import type { SolveSetting } from './solve-task.ts';
 
 export interface JudgedHome {
   readonly verdict: Verdict;
@@ -20,17 +20,22 @@ export interface JudgedHome {
   readonly stillOpen: readonly string[];
 }
 
+/** Versions tried; enough to tell holds from fails, not for a verdict to rely on. */
+export const helpVersions = 10;
+
+/** What another thread is sent of a home. */
+export type AskedHome = Pick<Home, 'enclosure' | 'heart'>;
+
 export function judgeHome(
-  { enclosure, heart }: Pick<Home, 'enclosure' | 'heart'>,
-  { climate, facts, priors, seed }: Pick<SearchInput, 'climate' | 'facts' | 'priors' | 'seed'>,
-  versions: number,
+  { enclosure, heart }: AskedHome,
+  { climate, materials, priors, seed }: Pick<SolveSetting, 'climate' | 'materials' | 'priors' | 'seed'>,
 ): JudgedHome {
-  const geometry = boxGeometry(enclosure, facts.materials);
+  const geometry = boxGeometry(enclosure, materials);
   const moments = momentsOf(enclosure);
   const night = enclosure.thermostats[heart.nightHeater ? 1 : 0];
   const behaviour = behaviourAt(heart, night?.setNightC ?? climate.nightMinC.low);
   let near: SettledStates | undefined;
-  const members = drawMembers(priors, versions, seed).map((parameters) => {
+  const members = drawMembers(priors, helpVersions, seed).map((parameters) => {
     const { surface, settled } = solveSurface(geometry, parameters, moments, climate, near);
     near ??= settled;
     return judgedMember(surface, behaviour, climate);

@@ -10,14 +10,12 @@ import { prepareSearch } from './prepare-search.ts';
 /** So many kits are tried in one box; our choice. */
 export const kitsForBox = 3;
 
-/** Yields while it solves; no changes where the box is too small for the animal. */
-export function* otherKitsFor(item: ShelfEnclosure, input: HelpInput): Generator<null, readonly Change[]> {
+/** No changes where the box is too small for the animal. */
+export function otherKitsFor(item: ShelfEnclosure, input: HelpInput): readonly Change[] {
   if (spaceLost(enclosureInBox(input.choice.enclosure, item), input)) return [];
   const { search, solve } = prepareSearch({ ...input, boxIds: [item.id], drawnIsOwned: false });
-  for (let task = search.nextTask(); task && !search.hasFirst(); task = search.nextTask()) {
+  for (let task = search.nextTask(); task && !search.hasFirst(); task = search.nextTask())
     search.take(task, solve(task));
-    yield null;
-  }
   const seen = new Set<string>();
   const first = search.ranking().filter(({ state, kit }) => {
     const heaters = `${kit.heater.id} ${kit.nightHeater?.id ?? ''}`;

@@ -6,9 +6,11 @@
 import type { Enclosure } from '../../physics/enclosure.ts';
 import type { Verdict } from '../../shared/verdict.ts';
 import type { KitPart } from '../kit/kit-part.ts';
+import type { ShelfEnclosure } from '../shelf/shelf.ts';
 import { type Change, changesFor, type HelpInput, type HelpStep, type Home, priceOf } from './help-changes.ts';
-import { type JudgedHome, judgeHome } from './judge-home.ts';
+import type { JudgedHome } from './judge-home.ts';
 import { otherKitsFor } from './other-kits.ts';
+import type { HomeJudge } from './spread-homes.ts';
 
 export interface HelpingChange extends JudgedHome {
   /** One or two; what they are, without words. */
@@ -20,8 +22,6 @@ export interface HelpingChange extends JudgedHome {
   readonly enclosure: Enclosure;
 }
 
-/** Versions tried for each change; enough to tell holds from fails, not for a verdict to rely on. */
-export const helpVersions = 10;
 /** A change that raises the chance by this much counts as help; our choice. */
 const betterByFrac = 0.05;
 
@@ -33,63 +33,104 @@ interface Helping {
   readonly found: HelpingChange;
 }
 
-/** Changes that bring the nearest kit further: those after which it holds first, each group cheapest first. */
-export function* whatHelps(input: HelpInput): Generator<HelpingChange | null, readonly HelpingChange[]> {
+/** Changes that bring the nearest kit further: those after which it holds first, each group cheapest first.
+ *  @returns null when nobody wanted to know any more */
+export async function whatHelps(input: HelpInput, judge: HomeJudge): Promise<readonly HelpingChange[] | null> {
   const { enclosure, heart } = input.choice;
   const start: Home = { enclosure, heart, parts: [], priced: true };
-  const before = judgeHome(start, input, helpVersions);
-  const helping: Helping[] = [];
-  const enough = new Set<string>();
-  const failing: Change[] = [];
-  for (const change of changesFor(input)) {
-    // a milder one of the same sort is enough
-    if (change.graded && enough.has(change.family)) continue;
-    const found = tried([change], start, input);
-    if (found) yield found;
-    if (found?.verdict === 'holds') enough.add(change.family);
-    else if (change.box) failing.push(change);
-    if (found && isBetter(found, before)) helping.push({ change, found });
-  }
-  yield* withOtherKits(failing, helping, start, input);
-  if (helping.some((h) => h.change.family === 'box' && h.found.verdict === 'holds')) enough.add('box');
-  const useful = helping.filter((h) => isBetter(h.found, before));
+  const changes = changesFor(input);
+  const [nearest, first] = await Promise.all([judge.judge([start]), changed(changes, start, judge)]);
+  const before = nearest?.[0];
+  if (!before || !first) return null;
+  const helping = [...first]
+    .filter(([, found]) => isBetter(found, before))
+    .map(([change, found]) => ({ change, found }));
+  const failing = changes.filter((change) => change.box && first.get(change)?.verdict !== 'holds');
+  const inBoxes = await withOtherKits(failing, helping, start, input, judge);
+  if (!inBoxes) return null;
+  const useful = inBoxes.filter((h) => isBetter(h.found, before));
   const single = useful.map((h) => h.found).filter((found) => costsNoOther(found, before));
-  const pairs: HelpingChange[] = [];
-  if (enough.size === 0) {
-    for (const pair of pairsOf(useful)) {
-      const found = tried(pair, start, input);
-      if (!found) continue;
-      yield found;
-      const further = isBetter(found, before) && single.every((c) => found.stillOpen.length < c.stillOpen.length);
-      if (found.verdict === 'holds' || (further && costsNoOther(found, before))) pairs.push(found);
-    }
-  }
-  return [...single, ...pairs].sort(compareHelp);
+  const enough = [...first.values(), ...useful.map((h) => h.found)].some((found) => found.verdict === 'holds');
+  if (enough) return single.sort(compareHelp);
+  const pairs = await tried(pairsOf(useful), start, judge);
+  if (!pairs) return null;
+  const further = pairs.filter((found): found is HelpingChange => {
+    if (!found || found.verdict === 'holds') return found !== null;
+    const leavesLess = isBetter(found, before) && single.every((c) => found.stillOpen.length < c.stillOpen.length);
+    return leavesLess && costsNoOther(found, before);
+  });
+  return [...single, ...further].sort(compareHelp);
 }
 
-/** Adds the best of the other kits to each box that fails with the nearest one, where it does better. Boxes that cost no less than one
- *  that holds already are left alone. */
-function* withOtherKits(
+/** What each change does; of those that go from mild to strong none stronger than one that is enough. */
+async function changed(
+  changes: readonly Change[],
+  start: Home,
+  judge: HomeJudge,
+): Promise<ReadonlyMap<Change, HelpingChange> | null> {
+  const found = new Map<Change, HelpingChange | null>();
+  const enough = (family: string) =>
+    [...found].some(([change, one]) => change.family === family && one?.verdict === 'holds');
+  const isNext = (change: Change) =>
+    !found.has(change) &&
+    !(change.graded && enough(change.family)) &&
+    (!change.graded || changes.find((c) => c.graded && c.family === change.family && !found.has(c)) === change);
+  for (let round = changes.filter(isNext); round.length > 0; round = changes.filter(isNext)) {
+    const results = await tried(
+      round.map((change) => [change]),
+      start,
+      judge,
+    );
+    if (!results) return null;
+    for (const [i, change] of round.entries()) found.set(change, results[i] ?? null);
+  }
+  return new Map(changes.flatMap((change) => (found.get(change) ? [[change, found.get(change)!] as const] : [])));
+}
+
+/** Adds the best of the other kits to each box that fails with the nearest one, where it does better. Boxes that cost no
+ *  less than one that holds already are left alone. */
+async function withOtherKits(
   boxes: readonly Change[],
-  helping: Helping[],
+  nearest: readonly Helping[],
   start: Home,
   input: HelpInput,
-): Generator<HelpingChange | null> {
-  const holding = () => helping.filter((h) => h.change.family === 'box' && h.found.verdict === 'holds');
-  for (const { box } of boxes.slice(0, boxesForKits)) {
-    if (!box || holding().some((h) => (h.found.cost ?? 0) <= priceOf(box, input))) continue;
-    const found: Helping[] = [];
-    for (const change of yield* otherKitsFor(box, input)) {
-      const one = tried([change], start, input);
-      yield one;
-      if (one) found.push({ change, found: one });
-      if (one?.verdict === 'holds') break;
-    }
-    const best = found.sort((a, b) => compareHelp(a.found, b.found))[0];
-    const nearest = helping.findIndex((h) => h.change.box === box);
-    if (!best || (nearest >= 0 && compareHelp(helping[nearest]!.found, best.found) <= 0)) continue;
-    helping.splice(nearest >= 0 ? nearest : helping.length, nearest >= 0 ? 1 : 0, best);
+  judge: HomeJudge,
+): Promise<readonly Helping[] | null> {
+  const helping = [...nearest];
+  const isDearer = (box: ShelfEnclosure) =>
+    helping.some(
+      (h) => h.change.family === 'box' && h.found.verdict === 'holds' && (h.found.cost ?? 0) <= priceOf(box, input),
+    );
+  const asked = boxes.slice(0, boxesForKits).flatMap(({ box }) => (box && !isDearer(box) ? [box] : []));
+  // kits are found for the next box while those of the last are judged
+  const runs: {
+    readonly box: ShelfEnclosure;
+    readonly kits: readonly Change[];
+    readonly found: Promise<Tried | null>;
+  }[] = [];
+  for (const box of asked) {
+    const kits = otherKitsFor(box, input);
+    const found = tried(
+      kits.map((kit) => [kit]),
+      start,
+      judge,
+    );
+    runs.push({ box, kits, found });
+    await judge.rest();
   }
+  for (const { box, kits, found } of runs) {
+    const results = await found;
+    if (!results) return null;
+    if (isDearer(box)) continue;
+    const last = results.findIndex((one) => one?.verdict === 'holds');
+    const best = (last < 0 ? results : results.slice(0, last + 1))
+      .flatMap((one, i) => (one ? [{ change: kits[i]!, found: one }] : []))
+      .sort((a, b) => compareHelp(a.found, b.found))[0];
+    const same = helping.findIndex((h) => h.change.box === box);
+    if (!best || (same >= 0 && compareHelp(helping[same]!.found, best.found) <= 0)) continue;
+    helping.splice(same >= 0 ? same : helping.length, same >= 0 ? 1 : 0, best);
+  }
+  return helping;
 }
 
 const isBetter = (now: JudgedHome, before: JudgedHome): boolean =>
@@ -125,16 +166,25 @@ function pairsOf(helping: readonly Helping[]): (readonly Change[])[] {
   return list.flatMap((a, i) => list.slice(i + 1).map((b) => [a, b]));
 }
 
-/** Null where a change cannot be made to this home. */
-function tried(changes: readonly Change[], start: Home, input: HelpInput): HelpingChange | null {
-  let home: Home | null = start;
-  for (const change of changes) home = home && change.apply(home);
-  if (!home) return null;
-  return {
-    steps: changes.map((c) => c.step),
-    parts: home.parts,
-    cost: home.priced ? home.parts.reduce((sum, p) => sum + p.price, 0) : null,
-    ...judgeHome(home, input, helpVersions),
-    enclosure: home.enclosure,
-  };
+/** In the order asked; null where a change cannot be made to this home. */
+type Tried = readonly (HelpingChange | null)[];
+
+async function tried(sets: readonly (readonly Change[])[], start: Home, judge: HomeJudge): Promise<Tried | null> {
+  const homes = sets.map((changes) => changes.reduce<Home | null>((home, change) => home && change.apply(home), start));
+  const made = homes.filter((home) => home !== null);
+  const judged = await judge.judge(made);
+  if (!judged) return null;
+  return homes.map((home, i) => home && helping(sets[i]!, home, judged[made.indexOf(home)]!));
 }
+
+const helping = (
+  changes: readonly Change[],
+  { parts, priced, enclosure }: Home,
+  judged: JudgedHome,
+): HelpingChange => ({
+  steps: changes.map((c) => c.step),
+  parts,
+  cost: priced ? parts.reduce((sum, p) => sum + p.price, 0) : null,
+  ...judged,
+  enclosure,
+});

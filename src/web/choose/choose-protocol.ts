@@ -4,6 +4,7 @@ import type { ShopValue } from '../../husbandry/shop-value.ts';
 import type { UsedShopValues } from '../../husbandry/used-shop-values.ts';
 import type { Enclosure } from '../../physics/enclosure.ts';
 import type { FaultFinding, FaultRehearsal } from '../../planning/faults/fault-answer.ts';
+import type { AskedHome, JudgedHome } from '../../planning/search/judge-home.ts';
 import type { SearchTask } from '../../planning/search/kit-search.ts';
 import type { SearchAnswer } from '../../planning/search/search-answer.ts';
 import type { SolveSetting } from '../../planning/search/solve-task.ts';
@@ -61,8 +62,9 @@ export interface ChooseEnvelope {
 export type HelperRequest =
   | { readonly kind: 'prepare'; readonly setting: SolveSetting }
   /** The enclosure comes with the first task of its arrangement. */
-  | { readonly kind: 'solve'; readonly seq: number; readonly task: SearchTask; readonly enclosure: Enclosure | null };
-export interface HelperReply {
-  readonly seq: number;
-  readonly surfaces: readonly MemberSurface[];
-}
+  | { readonly kind: 'solve'; readonly seq: number; readonly task: SearchTask; readonly enclosure: Enclosure | null }
+  | { readonly kind: 'judge'; readonly seq: number; readonly home: AskedHome };
+export type HelperReply = { readonly seq: number } & (
+  | { readonly surfaces: readonly MemberSurface[] }
+  | { readonly judged: JudgedHome }
+);

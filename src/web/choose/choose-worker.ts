@@ -11,11 +11,13 @@ import type { Priors } from '../../planning/ensemble.ts';
 import { rehearseFaults, usualVersions } from '../../planning/faults/rehearse.ts';
 import { settledMembers } from '../../planning/plan.ts';
 import { driveSearch, type SurfaceSolver } from '../../planning/search/drive-search.ts';
+import { judgeHome } from '../../planning/search/judge-home.ts';
 import { otherBoxes } from '../../planning/search/other-boxes.ts';
-import { prepareSearch } from '../../planning/search/prepare-search.ts';
+import { type PreparedSearch, prepareSearch } from '../../planning/search/prepare-search.ts';
 import { type SearchInput, usualTariff, usualYears } from '../../planning/search/search-input.ts';
 import { searchKits } from '../../planning/search/search-kits.ts';
-import { settingOf, type TaskSolver, taskSolver } from '../../planning/search/solve-task.ts';
+import { type SolveSetting, settingOf, type TaskSolver, taskSolver } from '../../planning/search/solve-task.ts';
+import { type HomeJudge, type HomeSolver, spreadHomes } from '../../planning/search/spread-homes.ts';
 import { surfaceStore } from '../../planning/search/surface-store.ts';
 import { whatHelps } from '../../planning/search/what-helps.ts';
 import { shelfFrom } from '../../planning/shelf/validate-shelf.ts';
@@ -150,15 +152,8 @@ async function search(ask: ChooseAsk, run: number): Promise<void> {
   const input = inputOf(ask, run);
   if (!input.ok) return tell({ kind: 'refused', faults: input.faults }, run);
   const prepared = prepareSearch(input.value);
-  const own: SurfaceSolver = {
-    solve: async (task) => {
-      await rest();
-      return over() ? [] : prepared.solve(task);
-    },
-  };
-  const solvers = helper ? [helper.solverFor(input.value), own] : [own];
   let toldFrac = 0;
-  const answer = await driveSearch(input.value, solvers, {
+  const answer = await driveSearch(input.value, solversFor(input.value, over, prepared), {
     prepared,
     store,
     cancelled: over,
@@ -174,14 +169,33 @@ async function search(ask: ChooseAsk, run: number): Promise<void> {
   tell({ kind: 'answer', answer }, run);
   const first = answer.choices[0];
   if (first?.verdict === 'holds') return;
-  const steps = first ? whatHelps({ ...input.value, choice: first }) : otherBoxes(input.value);
-  let step = steps.next();
-  while (!step.done) {
+  const helps = first
+    ? await whatHelps({ ...input.value, choice: first }, judgeFor(input.value, over))
+    : await otherBoxes(input.value, (asked) => driveSearch(asked, solversFor(asked, over), { cancelled: over }));
+  if (helps) tell({ kind: 'helps', helps }, run);
+}
+
+/** This worker and its helper, for one search. */
+function solversFor(input: SearchInput, over: () => boolean, prepared?: PreparedSearch): SurfaceSolver[] {
+  const solver = prepared ? null : taskSolver(settingOf(input));
+  const own: SurfaceSolver = {
+    solve: async (task, enclosure) => {
+      await rest();
+      if (over()) return [];
+      return prepared ? prepared.solve(task) : solver!(task, enclosure);
+    },
+  };
+  return helper ? [helper.solverFor(input), own] : [own];
+}
+
+/** The same two, to judge homes. */
+function judgeFor(input: SearchInput, over: () => boolean): HomeJudge {
+  const setting = settingOf(input);
+  const own: HomeSolver = async (home) => {
     await rest();
-    if (over()) return;
-    step = steps.next();
-  }
-  tell({ kind: 'helps', helps: step.value }, run);
+    return judgeHome(home, setting);
+  };
+  return spreadHomes(helper ? [helper.judgeFor(input), own] : [own], rest, over);
 }
 
 /** A look ahead while nobody waits: what it solves is kept, what it finds is not told. */
@@ -191,11 +205,11 @@ async function warm(ask: ChooseAsk, run: number): Promise<void> {
   latest = run;
   let shown = false;
   const prepared = prepareSearch(input.value);
-  const own: SurfaceSolver = { solve: (task) => rest().then(() => prepared.solve(task)) };
-  await driveSearch(input.value, helper ? [helper.solverFor(input.value), own] : [own], {
+  const over = () => shown || latest !== run;
+  await driveSearch(input.value, solversFor(input.value, over, prepared), {
     prepared,
     store,
-    cancelled: () => shown || latest !== run,
+    cancelled: over,
     onProgress: (p) => {
       shown ||= p.answer !== null;
     },
@@ -205,6 +219,7 @@ async function warm(ask: ChooseAsk, run: number): Promise<void> {
 /** The other worker, behind a port, for one search after the other. */
 interface Helper {
   readonly solverFor: (input: SearchInput) => SurfaceSolver;
+  readonly judgeFor: (input: SearchInput) => HomeSolver;
 }
 
 function helperBehind(port: MessagePort): Helper {
@@ -214,20 +229,33 @@ function helperBehind(port: MessagePort): Helper {
     waiting.get(data.seq)?.(data);
     waiting.delete(data.seq);
   };
+  const ask = (request: (seq: number) => HelperRequest): Promise<HelperReply> =>
+    new Promise((done) => {
+      seq++;
+      waiting.set(seq, done);
+      port.postMessage(request(seq));
+    });
+  const prepare = (input: SearchInput) =>
+    port.postMessage({ kind: 'prepare', setting: settingOf(input) } satisfies HelperRequest);
   return {
     solverFor: (input) => {
-      port.postMessage({ kind: 'prepare', setting: settingOf(input) } satisfies HelperRequest);
+      prepare(input);
       const handed = new Set<number>();
       return {
-        solve: (task, enclosure) =>
-          new Promise((done) => {
-            seq++;
-            waiting.set(seq, (reply) => done(reply.surfaces));
-            const known = handed.has(task.arrangement);
-            handed.add(task.arrangement);
-            const box = known ? null : enclosure;
-            port.postMessage({ kind: 'solve', seq, task, enclosure: box } satisfies HelperRequest);
-          }),
+        solve: async (task, enclosure) => {
+          const known = handed.has(task.arrangement);
+          handed.add(task.arrangement);
+          const reply = await ask((n) => ({ kind: 'solve', seq: n, task, enclosure: known ? null : enclosure }));
+          return 'surfaces' in reply ? reply.surfaces : [];
+        },
+      };
+    },
+    judgeFor: (input) => {
+      prepare(input);
+      return async ({ enclosure, heart }) => {
+        const reply = await ask((n) => ({ kind: 'judge', seq: n, home: { enclosure, heart } }));
+        if (!('judged' in reply)) throw new Error('a helper answered another question');
+        return reply.judged;
       };
     },
   };
@@ -235,12 +263,17 @@ function helperBehind(port: MessagePort): Helper {
 
 /** This worker helps: it solves what comes through the port. */
 function help(port: MessagePort): void {
+  let setting: SolveSetting | null = null;
   let solver: TaskSolver | null = null;
+  const answer = (reply: HelperReply) => port.postMessage(reply);
   port.onmessage = ({ data }: MessageEvent<HelperRequest>) => {
     asked = true;
-    if (data.kind === 'prepare') solver = taskSolver(data.setting);
-    else if (solver)
-      port.postMessage({ seq: data.seq, surfaces: solver(data.task, data.enclosure) } satisfies HelperReply);
+    if (data.kind === 'prepare') {
+      setting = data.setting;
+      solver = taskSolver(setting);
+    } else if (!setting || !solver) throw new Error('a task came before its search');
+    else if (data.kind === 'judge') answer({ seq: data.seq, judged: judgeHome(data.home, setting) });
+    else answer({ seq: data.seq, surfaces: solver(data.task, data.enclosure) });
   };
 }
 

@@ -16,7 +16,7 @@ import { otherBoxes } from '../../planning/search/other-boxes.ts';
 import { type PreparedSearch, prepareSearch } from '../../planning/search/prepare-search.ts';
 import { type SearchInput, usualTariff, usualYears } from '../../planning/search/search-input.ts';
 import { searchKits } from '../../planning/search/search-kits.ts';
-import { type SolveSetting, settingOf, type TaskSolver, taskSolver } from '../../planning/search/solve-task.ts';
+import { settingOf, taskSolver } from '../../planning/search/solve-task.ts';
 import { type HomeJudge, type HomeSolver, spreadHomes } from '../../planning/search/spread-homes.ts';
 import { surfaceStore } from '../../planning/search/surface-store.ts';
 import { whatHelps } from '../../planning/search/what-helps.ts';
@@ -24,14 +24,8 @@ import { shelfFrom } from '../../planning/shelf/validate-shelf.ts';
 import { stageRoads } from '../../planning/stages/stage-road.ts';
 import { bad, good, type Result } from '../../shared/result.ts';
 import { shipped } from '../worker/facts.ts';
-import type {
-  ChooseAsk,
-  ChooseEnvelope,
-  ChooseReply,
-  ChooseRequest,
-  HelperReply,
-  HelperRequest,
-} from './choose-protocol.ts';
+import { type Helper, help, helperBehind } from './choose-helper.ts';
+import type { ChooseAsk, ChooseEnvelope, ChooseReply, ChooseRequest } from './choose-protocol.ts';
 
 declare const self: DedicatedWorkerGlobalScope;
 
@@ -216,67 +210,6 @@ async function warm(ask: ChooseAsk, run: number): Promise<void> {
   });
 }
 
-/** The other worker, behind a port, for one search after the other. */
-interface Helper {
-  readonly solverFor: (input: SearchInput) => SurfaceSolver;
-  readonly judgeFor: (input: SearchInput) => HomeSolver;
-}
-
-function helperBehind(port: MessagePort): Helper {
-  const waiting = new Map<number, (reply: HelperReply) => void>();
-  let seq = 0;
-  port.onmessage = ({ data }: MessageEvent<HelperReply>) => {
-    waiting.get(data.seq)?.(data);
-    waiting.delete(data.seq);
-  };
-  const ask = (request: (seq: number) => HelperRequest): Promise<HelperReply> =>
-    new Promise((done) => {
-      seq++;
-      waiting.set(seq, done);
-      port.postMessage(request(seq));
-    });
-  const prepare = (input: SearchInput) =>
-    port.postMessage({ kind: 'prepare', setting: settingOf(input) } satisfies HelperRequest);
-  return {
-    solverFor: (input) => {
-      prepare(input);
-      const handed = new Set<number>();
-      return {
-        solve: async (task, enclosure) => {
-          const known = handed.has(task.arrangement);
-          handed.add(task.arrangement);
-          const reply = await ask((n) => ({ kind: 'solve', seq: n, task, enclosure: known ? null : enclosure }));
-          return 'surfaces' in reply ? reply.surfaces : [];
-        },
-      };
-    },
-    judgeFor: (input) => {
-      prepare(input);
-      return async ({ enclosure, heart }) => {
-        const reply = await ask((n) => ({ kind: 'judge', seq: n, home: { enclosure, heart } }));
-        if (!('judged' in reply)) throw new Error('a helper answered another question');
-        return reply.judged;
-      };
-    },
-  };
-}
-
-/** This worker helps: it solves what comes through the port. */
-function help(port: MessagePort): void {
-  let setting: SolveSetting | null = null;
-  let solver: TaskSolver | null = null;
-  const answer = (reply: HelperReply) => port.postMessage(reply);
-  port.onmessage = ({ data }: MessageEvent<HelperRequest>) => {
-    asked = true;
-    if (data.kind === 'prepare') {
-      setting = data.setting;
-      solver = taskSolver(setting);
-    } else if (!setting || !solver) throw new Error('a task came before its search');
-    else if (data.kind === 'judge') answer({ seq: data.seq, judged: judgeHome(data.home, setting) });
-    else answer({ seq: data.seq, surfaces: solver(data.task, data.enclosure) });
-  };
-}
-
 async function faults(ask: ChooseAsk): Promise<void> {
   const input = inputOf(ask);
   if (!input.ok) return tell({ kind: 'refused', faults: input.faults });
@@ -317,7 +250,10 @@ self.onmessage = ({ data, ports }: MessageEvent<ChooseRequest>) => {
   const work = async (): Promise<void> => {
     if (data.kind === 'help') {
       const port = ports[0];
-      if (port) help(port);
+      if (port)
+        help(port, () => {
+          asked = true;
+        });
     } else if (data.kind === 'helper') {
       const port = ports[0];
       if (port) helper = helperBehind(port);

@@ -3,6 +3,7 @@ import { type FormEvent, useState } from 'react';
 import { Button } from 'react-aria-components';
 import type { Place } from '../../husbandry/law-rule.ts';
 import type { Asked } from '../animal/animal-api.ts';
+import { HelpLine } from '../controls/help-line.tsx';
 import { useSheet } from '../settings/settings-context.tsx';
 import { useBegun } from '../state/begun.ts';
 import { addBranch, addPerson, type Branch } from './account-api.ts';
@@ -48,25 +49,30 @@ export function AddPerson({ branches, onAdded, onCode }: AddPersonProps) {
           label={t('acc.name')}
           value={name}
           onChange={(next) => change({ name: next })}
-          hint={t('acc.nameHint')}
+          hint={t('help.acc.personName')}
           fault={faults.name}
         />
-        <label className="account-row">
-          <span className="field-label">{t('acc.role')}</span>
-          <select
-            className="text-input"
-            value={role}
-            onChange={(event) => change({ role: event.target.value as PersonRole })}
-          >
-            {roles.map((one) => (
-              <option key={one} value={one}>
-                {t(`acc.role.${one}`)}
-              </option>
-            ))}
-          </select>
-        </label>
+        <div className="account-row">
+          <label>
+            <span className="field-label">{t('acc.role')}</span>
+            <select
+              className="text-input"
+              value={role}
+              aria-describedby="add-role-help"
+              onChange={(event) => change({ role: event.target.value as PersonRole })}
+            >
+              {roles.map((one) => (
+                <option key={one} value={one}>
+                  {t(`acc.role.${one}`)}
+                </option>
+              ))}
+            </select>
+          </label>
+          <HelpLine id="add-role-help" text={t(`help.role.${role}`)} />
+        </div>
         <BranchSelect
           label={t('acc.branch')}
+          hint={t('help.acc.branch')}
           branches={branches}
           value={branchId}
           onChange={(next) => change({ branchId: next })}

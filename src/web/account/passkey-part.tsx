@@ -55,7 +55,7 @@ export function PasskeyPart({ passkeys, onChange }: PasskeyPartProps) {
       )}
       {passkeysWork() ? (
         <form className="account-form" onSubmit={(event) => void add(event)}>
-          <TextRow label={t('acc.passkeyName')} value={name} onChange={setName} />
+          <TextRow label={t('acc.passkeyName')} hint={t('help.acc.passkey')} value={name} onChange={setName} />
           <Button type="submit" className="button button-quiet">
             {t('acc.passkeyAdd')}
           </Button>

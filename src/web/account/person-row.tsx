@@ -1,6 +1,8 @@
 // One person of the shop: name, role, branch, and what may be done.
+import { useId } from 'react';
 import { Button } from 'react-aria-components';
 import type { Asked } from '../animal/animal-api.ts';
+import { HelpLine } from '../controls/help-line.tsx';
 import { useSheet } from '../settings/settings-context.tsx';
 import { type Branch, changePerson, giveCode, type PersonLine, type Standing } from './account-api.ts';
 import type { PersonRole } from './here.ts';
@@ -70,28 +72,34 @@ export function PersonRow({ person, branches, onDone, onCode }: PersonRowProps) 
 interface BranchSelectProps {
   readonly label: string;
   readonly hideLabel?: boolean;
+  readonly hint?: string;
   readonly branches: readonly Branch[];
   readonly value: string | null;
   readonly onChange: (branchId: string | null) => void;
 }
 
-export function BranchSelect({ label, hideLabel, branches, value, onChange }: BranchSelectProps) {
+export function BranchSelect({ label, hideLabel, hint, branches, value, onChange }: BranchSelectProps) {
   const { t } = useSheet();
+  const id = useId();
   return (
-    <label className={hideLabel ? undefined : 'account-row'}>
-      <span className={hideLabel ? 'visually-hidden' : 'field-label'}>{label}</span>
-      <select
-        className={hideLabel ? 'text-input account-select' : 'text-input'}
-        value={value ?? ''}
-        onChange={(event) => onChange(event.target.value === '' ? null : event.target.value)}
-      >
-        <option value="">{t('acc.everyBranch')}</option>
-        {branches.map((branch) => (
-          <option key={branch.id} value={branch.id}>
-            {branch.name}
-          </option>
-        ))}
-      </select>
-    </label>
+    <div className={hideLabel ? undefined : 'account-row'}>
+      <label>
+        <span className={hideLabel ? 'visually-hidden' : 'field-label'}>{label}</span>
+        <select
+          className={hideLabel ? 'text-input account-select' : 'text-input'}
+          value={value ?? ''}
+          aria-describedby={hint && `${id}-help`}
+          onChange={(event) => onChange(event.target.value === '' ? null : event.target.value)}
+        >
+          <option value="">{t('acc.everyBranch')}</option>
+          {branches.map((branch) => (
+            <option key={branch.id} value={branch.id}>
+              {branch.name}
+            </option>
+          ))}
+        </select>
+      </label>
+      <HelpLine id={`${id}-help`} text={hint} />
+    </div>
   );
 }

@@ -79,7 +79,15 @@ export function PinPart({ hasPin }: { readonly hasPin: boolean }) {
         }}
       >
         <p>{t('acc.pinLead')}</p>
-        <TextRow label={t('acc.pinNew')} type="password" digits value={pin} onChange={setPin} fault={faults.pin} />
+        <TextRow
+          label={t('acc.pinNew')}
+          hint={t('help.acc.pin')}
+          type="password"
+          digits
+          value={pin}
+          onChange={setPin}
+          fault={faults.pin}
+        />
         <TextRow
           label={t('acc.passwordNow')}
           type="password"

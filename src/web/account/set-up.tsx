@@ -1,6 +1,7 @@
 // The first start: whoever has the code from the terminal names the shop and becomes its owner.
 import { useState } from 'react';
 import type { Place } from '../../husbandry/law-rule.ts';
+import { HelpLine } from '../controls/help-line.tsx';
 import { useSheet } from '../settings/settings-context.tsx';
 import { setUp } from './account-api.ts';
 import { DoorFrame } from './door-frame.tsx';
@@ -24,7 +25,12 @@ export function SetUp({ places }: { readonly places: readonly Place[] }) {
     <DoorFrame title={t('acc.setUpTitle')} lead={t('acc.setUpLead')}>
       <form className="door-fields" onSubmit={entry.submit}>
         <TextRow {...row('code')} label={t('acc.setUpCode')} hint={t('acc.setUpCodeHint')} autoFocus />
-        <TextRow {...row('shopName')} label={t('acc.shopName')} autoComplete="organization" />
+        <TextRow
+          {...row('shopName')}
+          label={t('acc.shopName')}
+          hint={t('help.acc.shopName')}
+          autoComplete="organization"
+        />
         <TextRow {...row('branchName')} label={t('acc.branchName')} hint={t('acc.branchHint')} />
         <PlaceRow {...row('place')} places={places} />
         <TextRow {...row('name')} label={t('acc.yourName')} hint={t('acc.nameHint')} autoComplete="username" />
@@ -51,17 +57,25 @@ interface PlaceRowProps {
 export function PlaceRow({ value, onChange, fault, places }: PlaceRowProps) {
   const { t } = useSheet();
   return (
-    <label className="account-row">
-      <span className="field-label">{t('acc.place')}</span>
-      <select className="text-input" value={value} onChange={(event) => onChange(event.target.value)}>
-        <option value="">{t('acc.placeChoose')}</option>
-        {places.map((place) => (
-          <option key={place} value={place}>
-            {t(`lawplace.${place}`)}
-          </option>
-        ))}
-      </select>
+    <div className="account-row">
+      <label>
+        <span className="field-label">{t('acc.place')}</span>
+        <select
+          className="text-input"
+          value={value}
+          aria-describedby="place-help"
+          onChange={(event) => onChange(event.target.value)}
+        >
+          <option value="">{t('acc.placeChoose')}</option>
+          {places.map((place) => (
+            <option key={place} value={place}>
+              {t(`lawplace.${place}`)}
+            </option>
+          ))}
+        </select>
+      </label>
+      <HelpLine id="place-help" text={t('help.acc.place')} />
       {fault && <span className="field-fault">{fault}</span>}
-    </label>
+    </div>
   );
 }

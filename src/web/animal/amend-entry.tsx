@@ -1,6 +1,7 @@
 // Mend what was written wrongly: the same fields as when it was written, and why. The old entry stays, struck through.
 import { useState } from 'react';
-import { Button, Input, Label, TextField } from 'react-aria-components';
+import { Button, Input, Label, Text, TextField } from 'react-aria-components';
+import { HelpLine } from '../controls/help-line.tsx';
 import { faultSentences } from '../messages/fault-words.ts';
 import { useSheet } from '../settings/settings-context.tsx';
 import { useBegun } from '../state/begun.ts';
@@ -49,12 +50,15 @@ export function AmendEntry({ row, animalId, onDone, onLeave }: AmendEntryProps) 
         className="text-input"
         type="date"
         value={on}
+        aria-describedby={`${within}-on-help`}
         onChange={(event) => change({ on: event.target.value })}
       />
+      <HelpLine id={`${within}-on-help`} text={t('help.entry.amendOn')} />
       {entryShape[kind].map((field) => (
         <EntryField
           key={field.name}
           within={within}
+          kind={kind}
           field={field}
           value={body[field.name] ?? field.start}
           onChange={(value) => change({ body: { ...body, [field.name]: value } })}
@@ -63,6 +67,9 @@ export function AmendEntry({ row, animalId, onDone, onLeave }: AmendEntryProps) 
       <TextField className="text-field amend-why" value={reason} onChange={(next) => change({ reason: next })}>
         <Label className="field-label">{t('sheet.amendWhy')}</Label>
         <Input className="text-input" />
+        <Text slot="description" className="field-hint">
+          {t('help.entry.amendWhy')}
+        </Text>
       </TextField>
       <p role="status" className="field-hint">
         {said}

@@ -1,26 +1,30 @@
 // One field of an entry: a choice, a number or a line of text, with its label.
 import { useState } from 'react';
+import { HelpLine, useHelp } from '../controls/help-line.tsx';
 import { numberFromText, numberMarks } from '../controls/number-text.ts';
 import { kindOf } from '../controls/parts-text.ts';
 import { isMessageKey } from '../messages/translate.ts';
 import { shownFromStored, storedFromShown } from '../settings/measure.ts';
 import { useSheet } from '../settings/settings-context.tsx';
-import type { ShapeField } from './entry-shape.ts';
+import type { EntryKind, ShapeField } from './entry-shape.ts';
 import { useSaying } from './say.ts';
 
 interface EntryFieldProps {
   /** Keeps two forms on one sheet apart. */
   readonly within?: string;
+  readonly kind: EntryKind;
   readonly field: ShapeField;
   readonly value: unknown;
   readonly onChange: (value: unknown) => void;
 }
 
-export function EntryField({ field, value, onChange, within = 'entry' }: EntryFieldProps) {
+export function EntryField({ kind, field, value, onChange, within = 'entry' }: EntryFieldProps) {
   const { t, measure } = useSheet();
   const quantity = kindOf(field.name, measure);
   const say = useSaying();
   const id = `${within}-${field.name}`;
+  const help = useHelp()(`entry.${kind}.${field.name}`);
+  const described = help && `${id}-help`;
   const key = `field.${field.name}`;
   const label = isMessageKey(key) ? t(key) : field.name;
   const word = (one: string): string => {
@@ -42,6 +46,7 @@ export function EntryField({ field, value, onChange, within = 'entry' }: EntryFi
           id={id}
           className="select-plain"
           value={chosen}
+          aria-describedby={described}
           onChange={(event) => onChange(field.flag ? event.target.value === 'yes' : event.target.value)}
         >
           {words.map((one) => (
@@ -51,7 +56,13 @@ export function EntryField({ field, value, onChange, within = 'entry' }: EntryFi
           ))}
         </select>
       ) : field.number ? (
-        <NumberLine id={id} name={field.name} value={value === null ? null : Number(value)} onChange={onChange} />
+        <NumberLine
+          id={id}
+          name={field.name}
+          described={described}
+          value={value === null ? null : Number(value)}
+          onChange={onChange}
+        />
       ) : (
         <input
           id={id}
@@ -59,9 +70,11 @@ export function EntryField({ field, value, onChange, within = 'entry' }: EntryFi
           type="text"
           maxLength={2000}
           value={String(value)}
+          aria-describedby={described}
           onChange={(event) => onChange(event.target.value)}
         />
       )}
+      <HelpLine id={`${id}-help`} text={help} />
     </>
   );
 }
@@ -70,12 +83,13 @@ interface NumberLineProps {
   readonly id: string;
   /** Name of the field, which names its quantity. */
   readonly name: string;
+  readonly described: string | undefined;
   readonly value: number | null;
   readonly onChange: (value: number | null) => void;
 }
 
 /** A number with point or comma: a number field of the browser drops the one that its language has not. */
-function NumberLine({ id, name, value, onChange }: NumberLineProps) {
+function NumberLine({ id, name, described, value, onChange }: NumberLineProps) {
   const { measure, settings } = useSheet();
   const [typed, setTyped] = useState('');
   const quantity = kindOf(name, measure);
@@ -98,6 +112,7 @@ function NumberLine({ id, name, value, onChange }: NumberLineProps) {
       type="text"
       inputMode="decimal"
       autoComplete="off"
+      aria-describedby={described}
       value={stored(typed) === value ? typed : written()}
       onChange={(event) => {
         setTyped(event.target.value);

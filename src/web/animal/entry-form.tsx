@@ -2,6 +2,7 @@
 // stays on this device.
 import { useState } from 'react';
 import { Button } from 'react-aria-components';
+import { HelpLine } from '../controls/help-line.tsx';
 import { faultSentences } from '../messages/fault-words.ts';
 import { useSheet } from '../settings/settings-context.tsx';
 import { begunAt, keepBegun } from '../state/begun.ts';
@@ -77,11 +78,14 @@ export function EntryForm({ sheet, onWritten }: EntryFormProps) {
           type="date"
           value={on}
           max={sheet.today}
+          aria-describedby="entry-on-help"
           onChange={(event) => put({ kind, body, on: event.target.value })}
         />
+        <HelpLine id="entry-on-help" text={t('help.entry.on')} />
         {entryShape[kind].map((field) => (
           <EntryField
             key={`${kind}-${field.name}`}
+            kind={kind}
             field={field}
             value={body[field.name]}
             onChange={(value) => put({ kind, on, body: { ...body, [field.name]: value } })}

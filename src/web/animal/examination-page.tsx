@@ -3,6 +3,7 @@
 import { useEffect, useRef, useState } from 'react';
 import { Button } from 'react-aria-components';
 import { type ExaminationBody, type ExaminationStep, examinationVerdict } from '../../animal/examination.ts';
+import { HelpLine } from '../controls/help-line.tsx';
 import { QuantityField } from '../controls/quantity-field.tsx';
 import { faultSentences } from '../messages/fault-words.ts';
 import { useSheet } from '../settings/settings-context.tsx';
@@ -174,6 +175,7 @@ function LastStep({ body, open, onBody }: LastStepProps) {
       <QuantityField
         label={t('look.mass')}
         kind="mass"
+        hint={t('help.look.mass')}
         value={body.massG}
         min={0.5}
         max={60_000}
@@ -187,8 +189,10 @@ function LastStep({ body, open, onBody }: LastStepProps) {
         className="text-area"
         maxLength={2000}
         value={body.note}
+        aria-describedby="look-note-help"
         onChange={(event) => onBody((now) => ({ ...now, note: event.target.value }))}
       />
+      <HelpLine id="look-note-help" text={t('help.look.note')} />
     </section>
   );
 }

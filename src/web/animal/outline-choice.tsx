@@ -1,4 +1,5 @@
 // Three cross-sections to choose from by eye: ridge, rounded, groove. Drawn as cut through the middle of the body.
+import { HelpLine } from '../controls/help-line.tsx';
 import { useSheet } from '../settings/settings-context.tsx';
 
 const outlines = [
@@ -15,7 +16,7 @@ interface OutlineChoiceProps {
 export function OutlineChoice({ chosen, onChoose }: OutlineChoiceProps) {
   const { t } = useSheet();
   return (
-    <fieldset className="outline-choice">
+    <fieldset className="outline-choice" aria-describedby="look-outline-help">
       <legend>{t('look.outlineTitle')}</legend>
       {outlines.map((outline) => (
         <label key={outline.id}>
@@ -27,6 +28,7 @@ export function OutlineChoice({ chosen, onChoose }: OutlineChoiceProps) {
           <span>{t(`look.outline.${outline.id}`)}</span>
         </label>
       ))}
+      <HelpLine id="look-outline-help" text={t('help.look.outline')} />
     </fieldset>
   );
 }

@@ -1,5 +1,5 @@
 // The fields of the register as a form: free text, a day, or a choice; "asked, not known" is an answer of its own.
-import { Input, Label, TextField } from 'react-aria-components';
+import { Input, Label, Text, TextField } from 'react-aria-components';
 import {
   choicesOf,
   isDateField,
@@ -8,6 +8,7 @@ import {
   registerFields,
 } from '../../animal/register.ts';
 import { choiceWords, fieldWords } from '../../animal/words/register.ts';
+import { HelpLine, useHelp } from '../controls/help-line.tsx';
 import { useSheet } from '../settings/settings-context.tsx';
 import { useSaying } from './say.ts';
 import { useSpecies } from './use-species.ts';
@@ -48,6 +49,7 @@ function OneField({ field, value, wrong, onChange }: OneFieldProps) {
   const { all } = useSpecies();
   const label = say.spoken(fieldWords[field]);
   const id = `register-${field}`;
+  const help = useHelp()(`register.${field}`);
   const choices =
     field === 'speciesId'
       ? all.map((one) => ({ value: one.id, text: `${one.commonName} (${one.scientificName})` }))
@@ -62,7 +64,13 @@ function OneField({ field, value, wrong, onChange }: OneFieldProps) {
         <label className="field-label" htmlFor={id}>
           {label}
         </label>
-        <select id={id} className="select-plain" value={value} onChange={(event) => onChange(event.target.value)}>
+        <select
+          id={id}
+          className="select-plain"
+          value={value}
+          aria-describedby={help && `${id}-help`}
+          onChange={(event) => onChange(event.target.value)}
+        >
           <option value="">{t('takeIn.open')}</option>
           {choices.map((choice) => (
             <option key={choice.value} value={choice.value}>
@@ -70,6 +78,7 @@ function OneField({ field, value, wrong, onChange }: OneFieldProps) {
             </option>
           ))}
         </select>
+        <HelpLine id={`${id}-help`} text={help} />
         {fault}
       </div>
     );
@@ -87,6 +96,11 @@ function OneField({ field, value, wrong, onChange }: OneFieldProps) {
           />
           {t('takeIn.unknown')}
         </label>
+      )}
+      {help && (
+        <Text slot="description" className="field-hint">
+          {help}
+        </Text>
       )}
       {fault}
     </TextField>

@@ -1,6 +1,6 @@
 // For the inspector: type a word, see the animal with every heading, what is missing and every correction; print it.
 import { useDeferredValue, useState } from 'react';
-import { Button, Input, Label, TextField } from 'react-aria-components';
+import { Button, Input, Label, Text, TextField } from 'react-aria-components';
 import { choiceWords, fieldWords } from '../../animal/words/register.ts';
 import { isMessageKey } from '../messages/translate.ts';
 import { paperQuery } from '../settings/paper-query.ts';
@@ -38,6 +38,9 @@ export function RegisterPage() {
         <TextField className="text-field" value={search} onChange={setSearch}>
           <Label className="field-label">{t('register.find')}</Label>
           <Input className="text-input" type="search" />
+          <Text slot="description" className="field-hint">
+            {t('help.register.find')}
+          </Text>
         </TextField>
         <a className="button button-quiet" href={`/api/inspection.pdf?${query}`} target="_blank" rel="noreferrer">
           {t('register.pdf')}

@@ -1,6 +1,6 @@
 // What the register holds of the animal, what is missing and by whose law; corrections say why and never erase.
 import { useState } from 'react';
-import { Button, Input, Label, TextField } from 'react-aria-components';
+import { Button, Input, Label, Text, TextField } from 'react-aria-components';
 import { choiceWords, fieldWords } from '../../animal/words/register.ts';
 import { faultSentences } from '../messages/fault-words.ts';
 import { useSheet } from '../settings/settings-context.tsx';
@@ -87,6 +87,9 @@ function RegisterEdit({ sheet, onDone }: { readonly sheet: AnimalSheet; readonly
       <TextField className="text-field" value={reason} onChange={(next) => change({ reason: next })}>
         <Label className="field-label">{t('sheet.reason')}</Label>
         <Input className="text-input" />
+        <Text slot="description" className="field-hint">
+          {t('help.register.reason')}
+        </Text>
         {wrong.reason && <span className="field-fault">{wrong.reason}</span>}
       </TextField>
       <Button className="button" onPress={() => void save()}>

@@ -1,6 +1,6 @@
 // An animal comes in: what the register wants, its enclosure, and its quarantine.
 import { useState } from 'react';
-import { Button, Input, Label, TextField } from 'react-aria-components';
+import { Button, Input, Label, Text, TextField } from 'react-aria-components';
 import type { RegisterEntry } from '../../animal/register.ts';
 import { Choice } from '../controls/choice.tsx';
 import { faultSentences } from '../messages/fault-words.ts';
@@ -45,11 +45,15 @@ export function TakeInForm({ onDone }: { readonly onDone: (id: string) => void }
       <TextField className="text-field" value={enclosure} onChange={(next) => change({ enclosure: next })}>
         <Label className="field-label">{t('animals.enclosure')}</Label>
         <Input className="text-input" />
+        <Text slot="description" className="field-hint">
+          {t('help.takeIn.enclosure')}
+        </Text>
       </TextField>
       <Choice<Quarantine>
         label={t('takeIn.quarantine')}
         value={quarantine}
         layout="list"
+        hint={t('help.takeIn.quarantine')}
         onChange={(next) => change({ quarantine: next })}
         options={[
           { value: 'time', text: t('takeIn.quarantineTime') },

@@ -17,6 +17,7 @@ interface NumberEntryProps {
   readonly more: string;
   readonly less: string;
   readonly hint?: string | undefined;
+  readonly describedBy?: string | undefined;
   readonly fault?: string | null | undefined;
   readonly isDisabled: boolean;
 }
@@ -62,7 +63,9 @@ export function NumberEntry(props: NumberEntryProps) {
     event.preventDefault();
     step(by);
   };
-  const described = [props.hint && `${id}-hint`, props.fault && `${id}-fault`].filter(Boolean).join(' ');
+  const described = [props.describedBy, props.hint && `${id}-hint`, props.fault && `${id}-fault`]
+    .filter(Boolean)
+    .join(' ');
   const disabled = isDisabled || undefined;
   return (
     <div className={props.className} data-invalid={props.fault ? true : undefined} data-disabled={disabled}>

@@ -13,6 +13,8 @@ export interface QuantityFieldProps {
   readonly max: number;
   readonly digits?: number;
   readonly hint?: string;
+  /** Id of a line that several fields share. */
+  readonly describedBy?: string;
   readonly fault?: string | null;
   readonly compact?: boolean;
   readonly isDisabled?: boolean;
@@ -45,6 +47,7 @@ export function QuantityField(props: QuantityFieldProps) {
       more={t('field.more', { name: props.label })}
       less={t('field.less', { name: props.label })}
       hint={props.hint}
+      describedBy={props.describedBy}
       fault={props.fault}
       isDisabled={props.isDisabled ?? false}
     />

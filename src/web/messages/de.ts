@@ -4,6 +4,7 @@ import { accountDe } from './account-de.ts';
 import { animalDe } from './animal-de.ts';
 import { chooseDe } from './choose-de.ts';
 import type { MessageBook } from './en.ts';
+import { helpDe } from './help-de.ts';
 import { ownDe } from './own-de.ts';
 import { packDe } from './pack-de.ts';
 import { placementDe } from './placement-de.ts';
@@ -21,6 +22,7 @@ export const de: MessageBook = {
   ...referenceDe,
   ...shelfDe,
   ...todayDe,
+  ...helpDe,
   ...ownDe,
   ...proofDe,
   ...packDe,

@@ -4,6 +4,7 @@
 import { accountEn } from './account-en.ts';
 import { animalEn } from './animal-en.ts';
 import { chooseEn } from './choose-en.ts';
+import { helpEn } from './help-en.ts';
 import { ownEn } from './own-en.ts';
 import { packEn } from './pack-en.ts';
 import { placementEn } from './placement-en.ts';
@@ -20,6 +21,7 @@ export const en = {
   ...referenceEn,
   ...shelfEn,
   ...todayEn,
+  ...helpEn,
   ...ownEn,
   ...proofEn,
   ...packEn,

@@ -5,6 +5,7 @@ import type { RequirementId } from '../../proving/release/requirement.ts';
 import { sayRequirement } from '../../proving/release/words/say.ts';
 import type { Asked } from '../animal/animal-api.ts';
 import { useSaying } from '../animal/say.ts';
+import { HelpLine } from '../controls/help-line.tsx';
 import { Faults } from '../proof/faults.tsx';
 import { setShopValue } from '../reference/reference-api.ts';
 import { useSheet } from '../settings/settings-context.tsx';
@@ -66,29 +67,37 @@ function PolicyForm({ lines, onChange }: PolicyProps) {
         void keep();
       }}
     >
-      <label className="field-label">
-        {t('policy.which')}
-        <select
-          className="text-input"
-          value={id}
-          onChange={(event) => change({ id: event.target.value as RequirementId })}
-        >
-          {lines.map((line) => (
-            <option key={line.id} value={line.id}>
-              {sayRequirement(line.id, settings.language).title}
-            </option>
-          ))}
-        </select>
-      </label>
-      <label className="field-label">
-        {t('policy.why')}
-        <input
-          type="text"
-          className="text-input"
-          value={why}
-          onChange={(event) => change({ why: event.target.value })}
-        />
-      </label>
+      <div>
+        <label className="field-label">
+          {t('policy.which')}
+          <select
+            className="text-input"
+            value={id}
+            aria-describedby="policy-which-help"
+            onChange={(event) => change({ id: event.target.value as RequirementId })}
+          >
+            {lines.map((line) => (
+              <option key={line.id} value={line.id}>
+                {sayRequirement(line.id, settings.language).title}
+              </option>
+            ))}
+          </select>
+        </label>
+        <HelpLine id="policy-which-help" text={t('help.own.policy')} />
+      </div>
+      <div>
+        <label className="field-label">
+          {t('policy.why')}
+          <input
+            type="text"
+            className="text-input"
+            value={why}
+            aria-describedby="policy-why-help"
+            onChange={(event) => change({ why: event.target.value })}
+          />
+        </label>
+        <HelpLine id="policy-why-help" text={t('help.own.policyWhy')} />
+      </div>
       <Button className="button" type="submit" isDisabled={why.trim() === ''}>
         {t(other === 'absolute' ? 'policy.makeAbsolute' : 'policy.leaveToManager')}
       </Button>

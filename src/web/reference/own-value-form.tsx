@@ -1,10 +1,11 @@
 // The shop puts its own value over a shipped one, or goes back. Everything wrong is said at once, below the fields.
-import { useState } from 'react';
-import { Button, Input, Label, TextField } from 'react-aria-components';
+import { useId, useState } from 'react';
+import { Button, Input, Label, Text, TextField } from 'react-aria-components';
 import type { Fact } from '../../husbandry/fact.ts';
 import { limitsFor } from '../../husbandry/quantities.ts';
 import type { Fault } from '../../shared/fault.ts';
 import { FaultText } from '../controls/fault-text.tsx';
+import { HelpLine } from '../controls/help-line.tsx';
 import { kindOf, numberText, type Parts } from '../controls/parts-text.ts';
 import { QuantityField } from '../controls/quantity-field.tsx';
 import { isMessageKey } from '../messages/translate.ts';
@@ -38,6 +39,7 @@ export function OwnValueForm({ path, name, fact, words, own, onDone }: OwnValueF
   const [faults, setFaults] = useState<readonly Fault[]>([]);
   const [unreached, setUnreached] = useState(false);
   const limits = limitsFor(key);
+  const help = `${useId()}-help`;
   const kind = kindOf(key, measure);
   const send = async (sent: Promise<{ ok: boolean; faults?: readonly Fault[]; status?: number }>) => {
     const answer = await sent;
@@ -66,6 +68,7 @@ export function OwnValueForm({ path, name, fact, words, own, onDone }: OwnValueF
               <ListField
                 key={part}
                 first={Array.isArray(value.values) ? value.values : []}
+                help={help}
                 numbers={Array.isArray(fact.values) && typeof fact.values[0] === 'number'}
                 words={words}
                 onChange={(values) => begin({ value: { ...value, values } })}
@@ -78,6 +81,7 @@ export function OwnValueForm({ path, name, fact, words, own, onDone }: OwnValueF
                 <select
                   className="select-plain"
                   value={String(now ?? '')}
+                  aria-describedby={help}
                   onChange={(event) => change(event.target.value)}
                 >
                   {words.map((word) => (
@@ -93,6 +97,7 @@ export function OwnValueForm({ path, name, fact, words, own, onDone }: OwnValueF
               <TextField
                 key={part}
                 className="text-field"
+                aria-describedby={help}
                 value={String(now ?? '')}
                 onChange={(text) => change(typeof fact[part] === 'string' ? text : asNumber(text))}
               >
@@ -110,10 +115,12 @@ export function OwnValueForm({ path, name, fact, words, own, onDone }: OwnValueF
               min={-10000}
               max={100000}
               digits={kind.digits}
+              describedBy={help}
             />
           );
         })}
       </div>
+      <HelpLine id={help} text={t(parts.includes('low') ? 'help.own.span' : 'help.own.value')} />
       {(carefulKeys.includes(key) || path.includes('.drives.')) && <p className="field-hint">{t('lists.careful')}</p>}
       {limits && typeof fact.value !== 'string' && (
         <p className="field-hint">
@@ -126,6 +133,9 @@ export function OwnValueForm({ path, name, fact, words, own, onDone }: OwnValueF
       <TextField className="text-field" value={why} onChange={(next) => begin({ why: next })}>
         <Label className="field-label">{t('ref.why')}</Label>
         <Input className="text-input" />
+        <Text slot="description" className="field-hint">
+          {t('help.own.why')}
+        </Text>
       </TextField>
       <div role="alert">
         {faults.map((fault, i) => (
@@ -150,6 +160,8 @@ export function OwnValueForm({ path, name, fact, words, own, onDone }: OwnValueF
 }
 
 interface ListFieldProps {
+  /** Id of the line that says what is asked. */
+  readonly help: string;
   readonly first: readonly (number | string)[];
   readonly numbers: boolean;
   readonly words: readonly string[] | null;
@@ -157,7 +169,7 @@ interface ListFieldProps {
 }
 
 /** Several numbers or words, with commas between them. */
-function ListField({ first, numbers, words, onChange }: ListFieldProps) {
+function ListField({ help, first, numbers, words, onChange }: ListFieldProps) {
   const { t } = useSheet();
   const [text, setText] = useState(first.join(', '));
   const change = (typed: string) => {
@@ -167,7 +179,7 @@ function ListField({ first, numbers, words, onChange }: ListFieldProps) {
   };
   return (
     <div>
-      <TextField className="text-field" value={text} onChange={change}>
+      <TextField className="text-field" aria-describedby={help} value={text} onChange={change}>
         <Label className="field-label">{t('ref.value')}</Label>
         <Input className="text-input" />
       </TextField>

@@ -1,8 +1,9 @@
 // Which space standard the shop goes by when nobody names another; said with who, when and why.
 import { useState } from 'react';
-import { Button, Input, Label, TextField } from 'react-aria-components';
+import { Button, Input, Label, Text, TextField } from 'react-aria-components';
 import type { Fault } from '../../shared/fault.ts';
 import { FaultText } from '../controls/fault-text.tsx';
+import { HelpLine } from '../controls/help-line.tsx';
 import { dateText } from '../controls/source-note.tsx';
 import { useSheet } from '../settings/settings-context.tsx';
 import { useBegun } from '../state/begun.ts';
@@ -52,6 +53,7 @@ export function StandardPolicy({ all, onChanged }: { readonly all: Reference; re
           id="policy-standard"
           className="select-plain"
           value={id}
+          aria-describedby="policy-standard-help"
           onChange={(event) => change({ id: event.target.value })}
         >
           {all.standards.map((one) => (
@@ -60,9 +62,13 @@ export function StandardPolicy({ all, onChanged }: { readonly all: Reference; re
             </option>
           ))}
         </select>
+        <HelpLine id="policy-standard-help" text={t('help.own.standard')} />
         <TextField className="text-field" value={why} onChange={(next) => change({ why: next })}>
           <Label className="field-label">{t('ref.why')}</Label>
           <Input className="text-input" />
+          <Text slot="description" className="field-hint">
+            {t('help.own.why')}
+          </Text>
         </TextField>
         <div role="alert">
           {faults.map((fault) => (

@@ -5,6 +5,7 @@ import { Button } from 'react-aria-components';
 import type { TriageFacts } from '../../animal/triage.ts';
 import type { AftercareAnswers } from '../../proving/aftercare/answer.ts';
 import { sayTask } from '../../proving/aftercare/words/say.ts';
+import { HelpLine } from '../controls/help-line.tsx';
 import { Faults } from '../proof/faults.tsx';
 import { useSheet } from '../settings/settings-context.tsx';
 import { useBegun } from '../state/begun.ts';
@@ -66,9 +67,11 @@ export function AnswerForm({ task, sheet, triage, onDone }: AnswerFormProps) {
           min={sheet.released?.on ?? sheet.today}
           max={sheet.latest}
           value={on}
+          aria-describedby="answer-on-help"
           onChange={(event) => changeAside({ on: event.target.value })}
         />
       </label>
+      <HelpLine id="answer-on-help" text={t('help.aftercare.on')} />
       {task.ask.map((question, i) => (
         <QuestionField
           key={question}
@@ -100,10 +103,12 @@ export function AnswerForm({ task, sheet, triage, onDone }: AnswerFormProps) {
           <input
             className="text-input"
             value={why}
+            aria-describedby="answer-why-help"
             maxLength={500}
             onChange={(event) => changeAside({ why: event.target.value })}
           />
         </label>
+        <HelpLine id="answer-why-help" text={t('help.aftercare.why')} />
         <Button className="button button-quiet" onPress={() => void send({ what: 'set-aside', key: task.key, why })}>
           {t('answer.asideNow')}
         </Button>

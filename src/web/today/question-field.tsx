@@ -1,9 +1,11 @@
 // One question of aftercare with its way to answer; the same at the desk and on the keeper's phone.
+import { useId } from 'react';
 import type { TriageFacts } from '../../animal/triage.ts';
 import { type AftercareAnswers, answeredReadings, answerLimits } from '../../proving/aftercare/answer.ts';
 import type { Question } from '../../proving/aftercare/task.ts';
 import { useSaying } from '../animal/say.ts';
 import { Choice } from '../controls/choice.tsx';
+import { HelpLine } from '../controls/help-line.tsx';
 import { QuantityField } from '../controls/quantity-field.tsx';
 import { useSheet } from '../settings/settings-context.tsx';
 
@@ -53,6 +55,7 @@ export function QuestionField({ question, label, said, onChange, flags, from, la
         {(said.ate === 'taken' || said.ate === 'refused') && (
           <DayField
             label={t('said.mealOn')}
+            hint={t('help.aftercare.mealOn')}
             value={said.mealOn}
             from={from}
             latest={latest}
@@ -66,6 +69,7 @@ export function QuestionField({ question, label, said, onChange, flags, from, la
       <Choice
         label={label}
         layout="list"
+        hint={t('help.aftercare.droppings')}
         value={said.droppings ?? null}
         onChange={(droppings) => put({ droppings })}
         options={(['seen', 'none', 'odd'] as const).map((value) => ({ value, text: t(`said.droppings.${value}`) }))}
@@ -86,20 +90,41 @@ export function QuestionField({ question, label, said, onChange, flags, from, la
     );
   if (question === 'fitted')
     return (
-      <DayField label={label} value={said.fittedOn} from={from} latest={latest} put={(fittedOn) => put({ fittedOn })} />
+      <DayField
+        label={label}
+        hint={t('help.aftercare.fitted')}
+        value={said.fittedOn}
+        from={from}
+        latest={latest}
+        put={(fittedOn) => put({ fittedOn })}
+      />
     );
   if (question === 'readings')
     return (
-      <fieldset className="question-set">
+      <fieldset className="question-set" aria-describedby="asked-readings-help">
         <legend className="field-label">{label}</legend>
+        <HelpLine id="asked-readings-help" text={t('help.aftercare.readings')} />
         {answeredReadings.map((key) => (
           <NumberAnswer key={key} name={key} kind="temperature" said={said} put={put} label={t(`said.${key}`)} />
         ))}
       </fieldset>
     );
   if (question === 'box')
-    return <NumberAnswer name="lengthCm" kind="length" perStored={100} said={said} put={put} label={label} />;
-  if (question === 'massG') return <NumberAnswer name="massG" kind="mass" said={said} put={put} label={label} />;
+    return (
+      <NumberAnswer
+        name="lengthCm"
+        kind="length"
+        perStored={100}
+        said={said}
+        put={put}
+        label={label}
+        hint={t('help.aftercare.length')}
+      />
+    );
+  if (question === 'massG')
+    return (
+      <NumberAnswer name="massG" kind="mass" said={said} put={put} label={label} hint={t('help.aftercare.massG')} />
+    );
   return (
     <NumberAnswer name="iceShownC" kind="temperature" said={said} put={put} label={label} hint={t('said.iceHint')} />
   );
@@ -134,25 +159,31 @@ function NumberAnswer({ name, kind, perStored = 1, label, hint, said, put }: Num
 
 interface DayFieldProps {
   readonly label: string;
+  readonly hint: string;
   readonly value: string | undefined;
   readonly from: string;
   readonly latest: string;
   readonly put: (day: string | null) => void;
 }
 
-function DayField({ label, value, from, latest, put }: DayFieldProps) {
+function DayField({ label, hint, value, from, latest, put }: DayFieldProps) {
+  const id = `${useId()}-help`;
   return (
-    <label className="field-label question-day">
-      {label}
-      <input
-        className="text-input"
-        type="date"
-        min={from}
-        max={latest}
-        value={value ?? ''}
-        onChange={(event) => put(event.target.value || null)}
-      />
-    </label>
+    <>
+      <label className="field-label question-day">
+        {label}
+        <input
+          className="text-input"
+          aria-describedby={id}
+          type="date"
+          min={from}
+          max={latest}
+          value={value ?? ''}
+          onChange={(event) => put(event.target.value || null)}
+        />
+      </label>
+      <HelpLine id={id} text={hint} />
+    </>
   );
 }
 

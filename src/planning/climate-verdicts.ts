@@ -20,6 +20,8 @@ const say = coded('climate', {
   doubt: (share: string) => `In ${share} of 100 likely versions of this box it holds.`,
   spread: (value: string) => `The best estimate, ${value}, is what is wanted; how sure it is, is not enough.`,
   found: (median: string, unit: string, low: string, high: string) => `${median} ${unit} (${low} to ${high})`,
+  /** In a single version there is no range. */
+  foundOne: (value: string, unit: string) => `${value} ${unit}`,
   band: (low: string, high: string, unit: string) => `${low} to ${high} ${unit}`,
   atLeast: (value: string) => `at least ${value}`,
   reach: (room: string, basking: string) =>
@@ -142,7 +144,10 @@ function judge(j: Judged, members: readonly JudgedMember[]): NeedVerdict {
   const share = j.values.filter((v, i) => j.holds(v, members[i]!)).length / j.values.length;
   const verdict = verdictFromShare(share);
   const i = intervalOf(j.values);
-  const found = say.found(number(i.median), j.unit, number(i.low), number(i.high));
+  const found =
+    members.length > 1
+      ? say.found(number(i.median), j.unit, number(i.low), number(i.high))
+      : say.foundOne(number(i.median), j.unit);
   const doubt = say.doubt(String(Math.round(share * 100)));
   return need(
     {

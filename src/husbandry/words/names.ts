@@ -24,6 +24,7 @@ const wordBlanks: Readonly<Record<string, Table>> = {
   'climate.cold.1': 'warmPlaces',
   'climate.warm.1': 'warmPlaces',
   'climate.found.1': 'units',
+  'climate.foundOne.1': 'units',
   'climate.band.2': 'units',
 };
 

@@ -15,8 +15,8 @@ import type { ArrangementState, KitGroup, Ranked } from './kit-search.ts';
 import { kitCost, type PreparedSearch } from './prepare-search.ts';
 import type { FellOut, KitChoice, SearchAnswer, WeakestNeed } from './search-answer.ts';
 import type { SearchInput } from './search-input.ts';
-import { onLine, perWatt } from './surface.ts';
-import { estimateOf } from './tally.ts';
+import { type MemberSurface, onLine, perWatt } from './surface.ts';
+import { estimateOf, judgedSpread } from './tally.ts';
 
 /** Choices worked out in full, and cheaper kits named; our choice of how much a person looks at. */
 const shownChoices = 6;
@@ -170,17 +170,24 @@ function cheaper(winner: Ranked, { search }: PreparedSearch): Cheaper[] {
     });
 }
 
+/** A kit that was not tried to the end is spoken of by its best-estimate version, where that shows the miss: a range over a
+ *  few versions would look narrower than it is, and how many there are is up to the order in which threads finish. */
 function fellOutOf({ state, group, kit, cost }: Cheaper, input: SearchInput): FellOut {
-  const { arrangement } = state;
-  const needs = climateVerdicts(
-    arrangement.enclosure,
-    input.climate,
-    state.surfaces.map((s) => judgedMember(s, group.behaviour, input.climate)),
-    state.moments,
-  );
-  const bad = needs
-    .filter((n) => n.verdict !== 'holds')
-    .sort((a, b) => (a.shareHolding ?? 0) - (b.shareHolding ?? 0))[0];
+  const { arrangement, surfaces } = state;
+  const openIn = (some: readonly MemberSurface[]) =>
+    climateVerdicts(
+      arrangement.enclosure,
+      input.climate,
+      some.map((s) => judgedMember(s, group.behaviour, input.climate)),
+      state.moments,
+    ).filter((n) => n.verdict !== 'holds');
+  const inBest = surfaces.length < input.members ? openIn(surfaces.slice(0, 1)) : [];
+  const missed = needMargins(surfaces[0]!, group.behaviour, input.climate).map((m, i) => m / (judgedSpread[i] ?? 1));
+  const missOf = (n: NeedVerdict) => missed[(kitNeeds as readonly string[]).indexOf(n.id)] ?? 0;
+  const bad =
+    inBest.length > 0
+      ? inBest.sort((a, b) => missOf(a) - missOf(b))[0]
+      : openIn(surfaces).sort((a, b) => (a.shareHolding ?? 0) - (b.shareHolding ?? 0))[0];
   return {
     name: kitName(kit),
     heart: heartOf(kit),

@@ -185,7 +185,11 @@ export function createKitSearch(setting: SearchSetting): KitSearch {
       .filter(certain)
       .map((s) => bestOf(s, 'estimate'));
     const first = sure.sort((x, y) => compareKeys(x.key, y.key))[0];
-    if (!first || first.key.verdict === 'fails') return { list: sure, open: null };
+    if (!first || first.key.verdict === 'fails') {
+      // nothing holds: the nearest are tried to the end all the same, so that what is said of them is said of every version
+      const nearest = sure.slice(0, wantedChoices);
+      return { list: nearest, open: nearest.find((r) => !complete(r.state))?.state ?? null };
+    }
     const tried: Ranked[] = [];
     /** Certain to hold less well than the first; tried to the end only where too few others hold. */
     const spare: ArrangementState[] = [];
@@ -213,8 +217,8 @@ export function createKitSearch(setting: SearchSetting): KitSearch {
     const list = [first, ...tried].sort((x, y) => compareKeys(x.key, y.key));
     return { list: list.slice(0, wantedChoices), open: null };
   };
-  const wanted = (s: ArrangementState) =>
-    !certain(s) && s.asked < of && s.asked < s.surfaces.length + (s.surfaces.length < chunk ? 1 : 2 * chunk);
+  const hasMore = (s: ArrangementState) =>
+    s.asked < of && s.asked < s.surfaces.length + (s.surfaces.length < chunk ? 1 : 2 * chunk);
 
   return {
     states,
@@ -229,10 +233,10 @@ export function createKitSearch(setting: SearchSetting): KitSearch {
         return { arrangement: fresh.index, from: 0, to: 1 };
       }
       if (!hasAll()) return null;
-      const waiting = looked().filter((s) => !s.aside && wanted(s));
+      const waiting = looked().filter((s) => !s.aside && !certain(s) && hasMore(s));
       // once the first choice is certain, the next best are tried to the end
       const second = decided() ? offered().open : null;
-      if (second && wanted(second)) waiting.push(second);
+      if (second && hasMore(second)) waiting.push(second);
       if (waiting.length === 0) return null;
       const next = waiting.map((s) => bestOf(s, 'estimate')).reduce((a, b) => (compareKeys(a.key, b.key) <= 0 ? a : b));
       const { state } = next;

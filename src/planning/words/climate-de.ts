@@ -4,6 +4,7 @@ export const germanClimateSayings: Readonly<Record<string, string>> = {
   'climate.doubt': 'In {0} von 100 wahrscheinlichen Fassungen dieses Terrariums hält es.',
   'climate.spread': 'Die beste Schätzung, {0}, ist, was gebraucht wird; sie ist aber nicht sicher genug.',
   'climate.found': '{0} {1} ({2}–{3})',
+  'climate.foundOne': '{0} {1}',
   'climate.band': '{0}–{1} {2}',
   'climate.atLeast': 'mindestens {0}',
   'climate.reach': 'Bei voller Heizleistung und {0} °C im Raum erreicht die Oberfläche des Sonnenplatzes {1} °C.',

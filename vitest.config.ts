@@ -19,6 +19,8 @@ const everySheet = [
   'on-paper',
   'no-keys',
   'paper-units',
+  'taken-back-home',
+  'taken-back-shop',
 ].map((name) => `e2e/${name}.e2e.ts`);
 const journeys = process.env.WARMSTEAD_JOURNEYS;
 /** Each file has its own program, port and database, so that every core may have one. Of itself the runner leaves one free. */

@@ -35,6 +35,15 @@ describe('trust', () => {
     expect(trustIn(checked(0.4), 'tempC', at - 1).checked).toBe(false);
     expect(trustIn(checked(0.4), 'rhPct', at + 1).checked).toBe(false);
   });
+  it('the newest counts, and of two within one second the one written down later', () => {
+    const checks = (...shown: readonly (readonly [number, number])[]): Instrument => ({
+      id: 'a',
+      name: 'a',
+      checks: shown.flatMap(([value, atS]) => checked(value, atS).checks),
+    });
+    expect(trustIn(checks([1, at], [0.2, at]), 'tempC', at).correction).toBe(-0.2);
+    expect(trustIn(checks([0.2, at], [1, at - 5]), 'tempC', at).correction).toBe(-0.2);
+  });
   it('a broken instrument is not corrected', () =>
     expect(trustIn(checked(3), 'tempC', at + 1)).toMatchObject({ checked: false, correction: 0 }));
 });

@@ -47,9 +47,10 @@ export const largestOffset = { tempC: 2, rhPct: 12 } as const;
  *  A check older than a year, or one that shows a broken instrument, counts as none. */
 export function trustIn(instrument: Instrument | null, quantity: Quantity, atS: number): Trust {
   if (quantity === 'powerW') return { correction: 0, error: Number.NaN, checked: false, dueS: null };
+  // Of two checks within one second the one that was written down later counts.
   const last = (instrument?.checks ?? [])
     .filter((c) => c.quantity === quantity && c.atS <= atS)
-    .sort((a, b) => b.atS - a.atS)[0];
+    .reduce<InstrumentCheck | undefined>((newest, c) => (newest && newest.atS > c.atS ? newest : c), undefined);
   const errors = carriedErrors[quantity];
   const offset = last === undefined ? 0 : last.truth - last.shown;
   const usable = last !== undefined && atS - last.atS <= checkLastsS && Math.abs(offset) <= largestOffset[quantity];

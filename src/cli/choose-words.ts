@@ -98,7 +98,7 @@ const en = {
   harmless: (hours: number) => `crosses no line within ${hours} hours`,
   when: (hours: string) => `after ${hours}`,
   onceIt: 'at once',
-  after: (what: string, when: string, share: string) => `${what} ${when} (${share} of the versions)`,
+  after: (what: string, when: string, some: string, all: string) => `${what} ${when} (in ${some} of ${all} versions)`,
   shows: (basking: string, cool: string, probe: string) =>
     `at worst: basking ${basking}, cool end ${cool}, thermostat shows ${probe}`,
   alarm: (instrument: string, reading: string, when: string) => `told by: ${instrument} at ${reading}, ${when}`,
@@ -235,7 +235,7 @@ const de: ChooseWords = {
   harmless: (hours) => `überschreitet in ${hours} Stunden keine Grenze`,
   when: (hours) => `nach ${hours}`,
   onceIt: 'sofort',
-  after: (what, when, share) => `${what} ${when} (${share} der Varianten)`,
+  after: (what, when, some, all) => `${what} ${when} (in ${some} von ${all} Varianten)`,
   shows: (basking, cool, probe) =>
     `am schlimmsten: Sonnenplatz ${basking}, kühles Ende ${cool}, der Thermostat zeigt ${probe}`,
   alarm: (instrument, reading, when) => `gemeldet von: ${instrument} bei ${reading}, ${when}`,

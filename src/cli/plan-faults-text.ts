@@ -46,7 +46,8 @@ function findingLines(f: FaultFinding, input: FaultText): string[] {
     ? words.after(
         words.lines[first.line.kind],
         when(first.hours.high, hours(first.hours)),
-        show.percent(first.shareFrac * 100),
+        show.number(first.shareFrac * f.versions, 0),
+        show.number(f.versions, 0),
       )
     : words.harmless(f.hoursWatched);
   const worst = f.shows?.atWorst;

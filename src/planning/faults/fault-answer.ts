@@ -46,6 +46,8 @@ export interface FaultFinding {
   readonly told: Told;
   readonly skipped: boolean;
   readonly hoursWatched: number;
+  /** Versions of the box it was played in. */
+  readonly versions: number;
   /** Best-estimate version, a row every quarter of an hour. */
   readonly rows: readonly FaultRow[];
   /** Lines that are crossed and were not crossed before, worst first. */

@@ -107,7 +107,7 @@ function rehearse(
   lines: Readonly<Record<HarmKind, HarmLine>>,
 ): FaultFinding {
   const plan = faultPlan(rehearsal, input.enclosure, aims);
-  const base = { id: rehearsal.id, case: found, hoursWatched: rehearsal.hours };
+  const base = { id: rehearsal.id, case: found, hoursWatched: rehearsal.hours, versions: members.length };
   const weight = harmWeight[found.harm] * likelihoodWeight[found.likelihood];
   if (isSaying(plan)) {
     const nothing = { rows: [], crossings: [], first: null, shows: null, alarm: null, guards: [] };

@@ -95,7 +95,12 @@ function HoursCell({ finding }: { readonly finding: FaultFinding }) {
   return (
     <>
       {`${atOnce(first.hours.high) ? t('faults.atOnce') : hoursText(first.hours, measure.number)} ${t(`faults.line.${first.line.kind}`)}`}
-      <span className="kit-change">{t('faults.share', { share: measure.text('percent', first.shareFrac * 100) })}</span>
+      <span className="kit-change">
+        {t('faults.share', {
+          some: measure.number(first.shareFrac * finding.versions, 0),
+          all: measure.number(finding.versions, 0),
+        })}
+      </span>
     </>
   );
 }

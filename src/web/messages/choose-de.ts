@@ -145,7 +145,7 @@ export const chooseDe: Readonly<Record<keyof typeof chooseEn, string>> = {
   'faults.harm': 'Schaden',
   'faults.hours': 'Stunden bis dahin',
   'faults.rank': 'Rang',
-  'faults.share': '{share} der wahrscheinlichen Terrarien',
+  'faults.share': '{some} von {all} wahrscheinlichen Terrarien',
   'faults.none': 'überschreitet keine Grenze',
   'faults.skipped': 'Kann hier nicht geschehen',
   'faults.played': 'Was gespielt wurde',

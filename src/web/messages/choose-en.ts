@@ -141,7 +141,7 @@ export const chooseEn = {
   'faults.harm': 'Harm',
   'faults.hours': 'Hours until it',
   'faults.rank': 'Rank',
-  'faults.share': '{share} of likely boxes',
+  'faults.share': '{some} of {all} likely boxes',
   'faults.none': 'crosses no line',
   'faults.skipped': 'Cannot happen here',
   'faults.played': 'What was played',

@@ -39,6 +39,8 @@ export interface SteadyConditions {
   readonly setC?: readonly number[];
   /** Air that goes its ways as in another state, to tell what warmth does from what its draught does. */
   readonly heldAir?: AirWays;
+  /** The floor lies wet all over, as after more spray than dries, whatever the enclosure says of spraying. */
+  readonly floorWet?: boolean;
 }
 
 export interface SettledBox {
@@ -78,7 +80,9 @@ export function settleBox(
   let bodyC = model.heaters.map((_, h) => (warm ? warm.now[h]!.bodyC : 150));
   const sunW = conditions.sunWPerM2 * model.sunAreaM2 * model.sunThroughFrac;
   const scratch = new Float64Array(state.airC.length + state.surfaceC.length);
-  const sprayKgPerS = (model.enclosure.misting?.waterGPerDay ?? 0) / 1000 / 86400;
+  const sprayKgPerS = conditions.floorWet
+    ? Number.POSITIVE_INFINITY
+    : (model.enclosure.misting?.waterGPerDay ?? 0) / 1000 / 86400;
   let change = Number.POSITIVE_INFINITY;
   let rounds = 0;
   let settledNet: Network | null = null;

@@ -13,6 +13,7 @@ import { mainThermostat } from '../physics/steady.ts';
 import { steadyAnswer } from '../physics/steady-answer.ts';
 import { dialForReading, meanBandK } from './dial/dial-setting.ts';
 import { between, type SeasonPoint, turningPoints } from './turning-point.ts';
+import { type DriesGPerDay, driesGPerDay, sprayedGPerDay } from './wet-floor.ts';
 
 export interface Moments {
   readonly winterNight: SteadyConditions;
@@ -40,6 +41,8 @@ export interface MemberAnswer {
   readonly untrimmedDay: SteadyAnswer;
   /** Dial that gives the wanted basking surface on the winter day; null when there is nothing to trim or no dial reaches it. */
   readonly trimmedDialC: number | null;
+  /** What a floor wet all over dries; null where nobody sprays. */
+  readonly dries: DriesGPerDay | null;
   readonly settled: SettledBox;
 }
 
@@ -159,6 +162,7 @@ export function memberAnswer(
     flatOutBaskingC,
     untrimmedDay,
     trimmedDialC: reaches ? dialC : null,
+    dries: sprayedGPerDay(enclosure) > 0 ? driesGPerDay(model, { day: held, night: nightSetC }, trimmed ?? day) : null,
     settled: day,
   };
 }

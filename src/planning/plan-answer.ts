@@ -34,6 +34,13 @@ export interface MidSeasonAnswer {
   readonly nightInterval: Readonly<Partial<Record<PlaceId, Interval>>>;
 }
 
+/** What is sprayed in a day, and what a floor that is wet all over dries: what is left stays. */
+export interface SprayAnswer {
+  readonly sprayedGPerDay: number;
+  readonly driesWinterGPerDay: Interval;
+  readonly driesSummerGPerDay: Interval;
+}
+
 export interface DialAdvice {
   readonly thermostatId: string;
   readonly setDayC: number;
@@ -57,6 +64,8 @@ export interface PlanAnswer {
   readonly summer: SeasonAnswer;
   /** Not there in plans that were kept before mid-season was judged. */
   readonly mid?: MidSeasonAnswer;
+  /** Null where nobody sprays; not there in plans that were kept before it was judged. */
+  readonly spray?: SprayAnswer | null;
   readonly dial: readonly DialAdvice[];
   readonly kWhPerDayWinter: number;
   readonly kWhPerDaySummer: number;

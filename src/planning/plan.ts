@@ -15,6 +15,7 @@ import { floorShareWanted } from './floor-share.ts';
 import { intervalOf } from './interval.ts';
 import { baskingAimC, type MemberAnswer, type Moments, memberAnswer, momentsOf } from './member.ts';
 import type { DialAdvice, Interval, PlanAnswer, SeasonAnswer } from './plan-answer.ts';
+import { sprayAnswer, sprayVerdict } from './spray-verdict.ts';
 
 export interface PlanInput {
   readonly enclosure: Enclosure;
@@ -47,7 +48,12 @@ export function planEnclosure(input: PlanInput, onMember?: (doneFrac: number) =>
   const best = modelFrom(geometry, sets[0]!);
   const winterDay = simulateDay(best, enclosure.room.winter);
   const summerDay = simulateDay(best, enclosure.room.summer);
-  const needs = [...climateVerdicts(enclosure, climate, members, moments), ...(input.otherNeeds ?? [])];
+  const dries = members.flatMap((m) => m.dries ?? []);
+  const needs = [
+    ...climateVerdicts(enclosure, climate, members, moments),
+    ...sprayVerdict(enclosure, dries),
+    ...(input.otherNeeds ?? []),
+  ];
   const verdict = worstVerdict(needs.filter(counts).map((n) => n.verdict));
   return {
     verdict,
@@ -75,6 +81,7 @@ export function planEnclosure(input: PlanInput, onMember?: (doneFrac: number) =>
       noonInterval: placeIntervals(members.map((m) => m.midDay)),
       nightInterval: placeIntervals(members.map((m) => m.midNight)),
     },
+    spray: sprayAnswer(enclosure, dries),
     dial: dialAdvice(input, best, members, moments),
     kWhPerDayWinter: winterDay.kWhPerDay,
     kWhPerDaySummer: summerDay.kWhPerDay,

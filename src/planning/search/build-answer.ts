@@ -2,6 +2,7 @@
 
 import { judgeEnclosure } from '../../husbandry/judge-enclosure.ts';
 import type { NeedVerdict } from '../../husbandry/need.ts';
+import type { Enclosure } from '../../physics/enclosure.ts';
 import { climateVerdicts } from '../climate-verdicts.ts';
 import { yearlyEnergy } from '../cost/yearly-energy.ts';
 import { dialCard } from '../dial/dial-card.ts';
@@ -15,6 +16,7 @@ import type { ArrangementState, KitGroup, Ranked } from './kit-search.ts';
 import { kitCost, type PreparedSearch } from './prepare-search.ts';
 import type { FellOut, KitChoice, SearchAnswer, WeakestNeed } from './search-answer.ts';
 import type { SearchInput } from './search-input.ts';
+import { openSprayNeed } from './spray-need.ts';
 import { type MemberSurface, onLine, perWatt } from './surface.ts';
 import { estimateOf, judgedSpread } from './tally.ts';
 
@@ -42,7 +44,7 @@ export function searchAnswer(input: SearchInput, prepared: PreparedSearch): Sear
     kitsRefused: candidates.refused,
     none: noneHolds(first),
     noneNeed: openNeed(first),
-    homeNeeds: first ? homeNeeds(first, input) : [],
+    homeNeeds: first ? homeNeeds(first, input, settled ? ranking[0]!.group : null) : [],
     currency: input.shelf.currency,
     pricesInvented: input.shelf.invented,
     tariffPerKWh: input.tariffPerKWh,
@@ -223,8 +225,18 @@ function noneHolds(first: KitChoice | undefined): string | null {
 }
 
 /** What no heater mends: size, lock, hides, water and floor of the home as drawn. */
-function homeNeeds(first: KitChoice, input: SearchInput): NeedVerdict[] {
-  return judgeEnclosure(first.enclosure, input.species, input.standard, input.facts).filter(
+function homeNeeds(first: KitChoice, input: SearchInput, group: KitGroup | null): NeedVerdict[] {
+  const drawn = judgeEnclosure(first.enclosure, input.species, input.standard, input.facts).filter(
     (n) => n.verdict !== 'holds' && n.group !== 'comfort',
   );
+  return group ? [...drawn, ...sprayNeedOf(group, first.enclosure, input)] : drawn;
+}
+
+const sprayNeedsKnown = new WeakMap<KitGroup, readonly NeedVerdict[]>();
+
+/** Once for the kit that a search ends with, and not for every look at its answer. */
+function sprayNeedOf(group: KitGroup, home: Enclosure, input: SearchInput): readonly NeedVerdict[] {
+  const known = sprayNeedsKnown.get(group) ?? openSprayNeed(home, input);
+  sprayNeedsKnown.set(group, known);
+  return known;
 }

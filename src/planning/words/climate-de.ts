@@ -81,6 +81,21 @@ export const germanClimateSayings: Readonly<Record<string, string>> = {
   'climate.lessWater': 'Nachts weniger Wasser im Terrarium.',
   'climate.lookFront': 'Ein Blick auf die Front früh an einem kalten Morgen.',
   'climate.noDew': 'Die Front bleibt über dem Taupunkt.',
+  'spray.wanted': 'mindestens {0} g trocknen am Tag',
+  'spray.found': 'Winter {0} g am Tag ({1} bis {2} g), Sommer {3} g ({4} bis {5} g)',
+  'spray.doubt': 'In {0} von 100 wahrscheinlichen Fassungen dieses Terrariums trocknet alles.',
+  'spray.dries': 'Ein Boden, der überall nass ist, trocknet im Winter {0} g am Tag und im Sommer {1} g.',
+  'spray.sprayed': 'Gesprüht werden {0} g am Tag.',
+  'spray.stays':
+    'Was nicht trocknet, bleibt und macht den Boden jeden Tag nasser: im Winter um {0} g, im Sommer um {1} g.',
+  'spray.staysWinter': 'Was nicht trocknet, bleibt und macht den Boden im Winter jeden Tag nasser: um {0} g.',
+  'spray.staysSummer': 'Was nicht trocknet, bleibt und macht den Boden im Sommer jeden Tag nasser: um {0} g.',
+  'spray.mayStay': 'In den anderen Fassungen bleibt ein Teil davon, und der Boden wird jeden Tag nasser.',
+  'spray.skin': 'Ein Boden, der nass bleibt, schadet der Haut.',
+  'spray.noMore': 'Höchstens {0} g am Tag im Winter und {1} g im Sommer sprühen: So viel trocknet.',
+  'spray.moreAir': 'Mehr Luft: mehr Lüftungsfläche, oben und unten. Danach die Temperaturen neu ansehen.',
+  'spray.look':
+    'Ein Blick in den Boden vor jedem Sprühen, eine Woche lang bei leer laufendem Terrarium: Er darf von Tag zu Tag nicht nasser werden.',
   'dial.start':
     'Mit {0} °C am Regler beginnen (wahrscheinlich {1} bis {2} °C); nachstellen, bis die Oberfläche des Sonnenplatzes {3} °C hat.',
   'dial.expect':

@@ -10,6 +10,7 @@ export const needTitlesDe: Readonly<Record<string, string>> = {
   'humidity-winter': 'Feuchte am kühlen Ende im Winter',
   'humidity-summer': 'Feuchte am kühlen Ende im Sommer',
   'dew-on-glass': 'Kein Beschlag in der Winternacht',
+  'spray-dries': 'Was gesprüht wird, trocknet',
   'night-light': 'Kein Licht in der Nacht',
   thermostat: 'Ein Thermostat an jeder Heizung',
   'thermostat-kind': 'Ein Thermostat, der zur Heizung passt',

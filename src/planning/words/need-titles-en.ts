@@ -11,6 +11,7 @@ export const needTitlesEn: Readonly<Record<string, string>> = {
   'humidity-winter': 'Humidity at the cool end in winter',
   'humidity-summer': 'Humidity at the cool end in summer',
   'dew-on-glass': 'No dew on the front on a winter night',
+  'spray-dries': 'What is sprayed dries',
   'night-light': 'No light at night',
   thermostat: 'A thermostat on every heater',
   'thermostat-kind': 'A thermostat that suits the heater',

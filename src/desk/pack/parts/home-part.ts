@@ -4,6 +4,8 @@ import type { PlaceId } from '../../../physics/answer.ts';
 import type { Enclosure, Heater } from '../../../physics/enclosure.ts';
 import { floorLevels } from '../../../planning/floor-levels.ts';
 import { baskingAimC, keeperTrims } from '../../../planning/member.ts';
+import type { Interval } from '../../../planning/plan-answer.ts';
+import { sprayNeedId, sureGrams } from '../../../planning/spray-verdict.ts';
 import { type Block, text } from '../blocks.ts';
 import { dayMapDrawing } from '../drawings/day-map.ts';
 import { floorPlanDrawing } from '../drawings/floor-plan.ts';
@@ -157,6 +159,15 @@ const boxSize = ({ box }: Enclosure, { w, m }: Tongue): string => {
   return w.home.boxIs(length(box.lengthM), length(box.depthM), length(box.heightM));
 };
 
+/** Where more is sprayed than is sure to dry: how much does. */
+function sprayStays({ plan }: PackFigures, { w, m }: Tongue): string[] {
+  const need = plan.needs.find((one) => one.id === sprayNeedId);
+  if (!plan.spray || !need || need.verdict === 'holds') return [];
+  const { driesWinterGPerDay, driesSummerGPerDay } = plan.spray;
+  const sure = (interval: Interval): string => m.text('mass', sureGrams(interval));
+  return [w.home.mistStays(sure(driesWinterGPerDay), sure(driesSummerGPerDay))];
+}
+
 function partsOfHome(
   subject: PackSubject,
   figures: PackFigures,
@@ -177,7 +188,8 @@ function partsOfHome(
   }
   if (misting) {
     const at = misting.atHours.map((hour) => m.clock(hour)).join(', ');
-    rows.push([w.home.mist, w.home.mistIs(m.text('mass', misting.waterGPerDay), at)]);
+    const said = w.home.mistIs(m.text('mass', misting.waterGPerDay), at);
+    rows.push([w.home.mist, [said, ...sprayStays(figures, tongue)].join('. ')]);
   }
   rows.push([w.home.room, w.home.roomIs(temp(room.winter.lowC), temp(room.summer.highC))]);
   const { low, high } = plan.kWhPerYear;

@@ -213,6 +213,8 @@ export const de: PackWords = {
     roomIs: (low, high) => `${low} in der Winternacht bis ${high} am heißesten Tag`,
     mist: 'Sprühen',
     mistIs: (grams, at) => `${grams} Wasser am Tag um ${at}`,
+    mistStays: (winter, summer) =>
+      `Nicht alles davon trocknet: Was bleibt, macht den Boden jeden Tag nasser und schadet der Haut. Sicher trocknen höchstens ${winter} am Tag im Winter und ${summer} im Sommer.`,
     energy: 'Strom',
     energyIs: (low, high) => `${low} bis ${high} kWh im Jahr (Modell)`,
   },

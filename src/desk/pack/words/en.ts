@@ -184,6 +184,8 @@ export const en = {
     roomIs: (low: string, high: string) => `${low} on a winter night to ${high} on the hottest day`,
     mist: 'Misting',
     mistIs: (grams: string, at: string) => `${grams} of water a day at ${at}`,
+    mistStays: (winter: string, summer: string) =>
+      `Not all of it dries: what stays makes the floor wetter every day and harms the skin. No more than ${winter} a day in winter and ${summer} in summer is sure to dry.`,
     energy: 'Electricity',
     energyIs: (low: string, high: string) => `${low} to ${high} kWh a year (model)`,
   },

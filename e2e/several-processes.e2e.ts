@@ -1,5 +1,6 @@
 // Two programs behind one database and one broker, as a shop with a spare machine runs them: they share people and limits,
 // divide the work, and when one is killed the other goes on without a reading or a job lost or done twice.
+import { randomUUID } from 'node:crypto';
 import { mkdtempSync, readdirSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -91,6 +92,20 @@ describe.skipIf(brokerProgram === undefined)('two programs, one database, one br
     await expect.poll(() => readdirSync(backups).length, { timeout: 30_000 }).toBe(1);
     await sleep(3000);
     expect([await proofs(), readdirSync(backups).length]).toEqual([before + 6, 1]);
+
+    // Stopped by its name, at the other program than the one that was asked: nothing of it is kept, and it says so.
+    const workId = randomUUID();
+    const later = await post(one, `/api/enquiries/${proven}/proof-jobs?work=${workId}`, {});
+    const { jobId } = (await later.json()) as { jobId: string };
+    expect(await (await post(two, `/api/work/${workId}/stop`, {})).json()).toEqual({ ended: 'stopped', keptId: null });
+    interface Later {
+      readonly state: string;
+      readonly output: { readonly faults?: readonly { readonly code: string }[] } | null;
+    }
+    const stands = async () => (await (await fetch(`${two.url}/api/proof-jobs/${jobId}`)).json()) as Later;
+    await expect.poll(async () => (await stands()).state, { timeout: 30_000 }).toBe('done');
+    expect((await stands()).output?.faults?.map(({ code }) => code)).toEqual(['WORK_STOPPED']);
+    expect(await proofs()).toBe(before + 6);
   });
 
   test('the one that hears the broker is killed in the middle: no reading is lost, none is kept twice', async () => {

@@ -115,6 +115,37 @@ describeInBrowser('ways back on the sheets of a home', () => {
     await takenBack(page, { at: sheet, stands: counting, act: again, back: setAside });
   });
 
+  test('a plan that was kept although a stop came: shown, set aside, let count again', async () => {
+    const id = await newHome();
+    interface Plans {
+      readonly results: readonly { readonly aside: object | null }[];
+    }
+    const counting = async () =>
+      (await told<Plans>(at(`/api/enquiries/${id}/plans`))).results.filter((one) => one.aside === null).length;
+    const aside = async (on: Page) => await on.getByRole('button', { name: 'Set what is kept aside' }).click();
+    const again = async (on: Page) => await on.getByRole('button', { name: 'Let it count again' }).click();
+    let answered: () => void = () => undefined;
+    const ready = new Promise<void>((done) => {
+      answered = done;
+    });
+    // The shop computer has its answer and has kept it; on the way to the page it is late.
+    await page.route('**/api/plan?work=*', async (route) => {
+      await route.fetch();
+      answered();
+    });
+    const stoppedTooLate = async (on: Page) => {
+      await on.getByRole('button', { name: 'Keep this verdict' }).click();
+      await ready;
+      await on.getByRole('button', { name: 'Stop', exact: true }).click();
+      await on.getByText('What was ready before the stop came is kept').waitFor();
+      await on.locator('summary', { hasText: 'Look at what is kept' }).click();
+      expect(await on.locator('.kept-needs li').count()).toBeGreaterThan(5);
+    };
+    await takenBack(page, { at: at(`/plan/${id}`), stands: counting, act: stoppedTooLate, back: aside });
+    await page.unroute('**/api/plan?work=*');
+    await takenBack(page, { at: at(`/plan/${id}`), stands: counting, act: again, back: aside });
+  });
+
   test('a keeper’s link is given and withdrawn', async () => {
     const id = await newHome();
     interface Links {

@@ -29,9 +29,13 @@ export async function readEnquiryHistory(desk: DeskContext, id: string): Promise
   return found.ok ? good(await enquiryVersions(desk.db, id)) : found;
 }
 
-export async function readPlanResults(desk: DeskContext, id: string): Promise<Result<PlanResultRow[]>> {
+export async function readPlanResults(
+  desk: DeskContext,
+  id: string,
+  most: number | null = null,
+): Promise<Result<PlanResultRow[]>> {
   const found = await readEnquiry(desk, id);
-  return found.ok ? good(await planResultsOf(desk.db, id)) : found;
+  return found.ok ? good(await planResultsOf(desk.db, id, most)) : found;
 }
 
 /** What the desk calls an enquiry: the label in its answers, else the name of its enclosure, else nothing. */

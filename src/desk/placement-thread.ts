@@ -81,7 +81,7 @@ export async function placementThread(desk: DeskContext, id: string): Promise<Re
     around,
     enquiry: enquiry.value,
     erasure: (await erasureOf(desk.db, placement.enquiryId)) ?? null,
-    plan: plans[0] ?? null,
+    plan: plans.find((plan) => plan.aside === null) ?? null,
     proof,
     animal: animal.value,
     packPrint: (await lastPackPrint(desk.db, id)) ?? null,

@@ -52,7 +52,10 @@ export async function planForDesk(
     at: clock.now(),
     by: actor.name,
   };
-  const done = await keepOutcome(desk, wait, async (tx) => await insertPlanResult(tx, row));
+  const done = await keepOutcome(desk, wait, async (tx) => {
+    await insertPlanResult(tx, row);
+    return resultId;
+  });
   return done.ok ? good({ ...kept, resultId }) : done;
 }
 

@@ -20,7 +20,7 @@ import { type BranchRule, branchRule } from './proof-policy.ts';
 import type { Prover } from './prover.ts';
 import { readingsOfHome } from './readings-of-home.ts';
 import { shopValues } from './shop-values.ts';
-import { keepOutcome, type Stoppable } from './stop-work.ts';
+import { keepOutcome, type Stoppable, untilStopped } from './stop-work.ts';
 import { writerOf } from './take-reading-file.ts';
 
 export interface KeptProof {
@@ -35,7 +35,7 @@ export interface ProofAsked extends Stoppable {
   readonly enclosure?: object;
 }
 
-/** Faults: "ENQUIRY_UNKNOWN", "PROOF_NO_HOME", those of readings and enclosure, "PROOF_BUSY", "PROOF_STOPPED",
+/** Faults: "ENQUIRY_UNKNOWN", "PROOF_NO_HOME", those of readings and enclosure, "PROOF_BUSY",
  *  "WORK_STOPPED". */
 export async function proveEnquiry(
   desk: DeskContext,
@@ -58,18 +58,16 @@ export async function proveEnquiry(
   const given = asked.rule ?? {};
   const { animal = null } = enclosure as { readonly animal?: AskedFor['animal'] };
   const { used } = shopFactsFor(allFacts().facts, values, { use: 'proof', animal, enclosure });
-  const proof = await prover.prove(
-    {
-      enclosure,
-      log,
-      questions,
-      instruments: await instrumentsOf(desk.db, desk.actor.branchId),
-      rule: { ...rule, ...given },
-      ruleSettings: settings.filter((s) => given[s.key] === undefined),
-      shopValues: used.shopValues,
-    },
-    asked.signal,
-  );
+  const job = {
+    enclosure,
+    log,
+    questions,
+    instruments: await instrumentsOf(desk.db, desk.actor.branchId),
+    rule: { ...rule, ...given },
+    ruleSettings: settings.filter((s) => given[s.key] === undefined),
+    shopValues: used.shopValues,
+  };
+  const proof = await untilStopped(desk, asked, async (signal) => await prover.prove(job, signal));
   if (!proof.ok) return proof;
   const { model, data } = versions();
   const inputs = { ...read.value.inputs, enclosure, readingsState: state, ...used };

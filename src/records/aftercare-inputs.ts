@@ -58,7 +58,7 @@ export async function homeFactsOf(db: Rows, enquiryIds: readonly string[]): Prom
       r.at as "proofOn",
       (r.answer#>>'{roomReadC,low}')::float8 as "roomLowC", (r.answer#>>'{roomReadC,high}')::float8 as "roomHighC"
     from enquiry e
-    left join lateral (select answer from plan_result where enquiry_id = e.id order by at desc limit 1) p on true
+    left join lateral (select answer from plan_counting where enquiry_id = e.id order by at desc limit 1) p on true
     left join lateral (select answer, at from proof_result where enquiry_id = e.id order by at desc limit 1) r on true
     where e.id = any(${[...enquiryIds]}::uuid[])`.execute(db);
   return found.rows;

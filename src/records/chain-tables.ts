@@ -16,6 +16,7 @@ export const chainedTables = [
   'placement',
   'placement_event',
   'plan_result',
+  'plan_result_standing',
   'proof_result',
   'reading_file',
   'reading_file_answer',

@@ -47,7 +47,14 @@ export interface Tables
     at: Fixed<Date>;
     by: Fixed<string>;
   };
-  work_end: { id: Fixed<string>; ended: Fixed<'kept' | 'stopped'>; at: Fixed<Date> };
+  work_end: { id: Fixed<string>; ended: Fixed<'kept' | 'stopped'>; at: Fixed<Date>; kept_id: string | null };
+  plan_result_standing: {
+    seq: Generated<string>;
+    plan_id: Fixed<string>;
+    counts: Fixed<boolean>;
+    at: Fixed<Date>;
+    by: Fixed<string>;
+  };
   plan_result: {
     id: Fixed<string>;
     enquiry_id: Fixed<string>;

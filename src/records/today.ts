@@ -58,7 +58,7 @@ export async function openPlacements(db: Rows, branchId: string, most: number): 
     from (select * from placement_standing where branch_id = ${branchId} and state = 'open'
       order by changed_at desc, placement_id limit ${most}) s
     join placement p on p.id = s.placement_id join enquiry e on e.id = p.enquiry_id
-    left join lateral (select answer, enquiry_version from plan_result where enquiry_id = e.id
+    left join lateral (select answer, enquiry_version from plan_counting where enquiry_id = e.id
       order by at desc limit 1) l on true
     left join lateral (select answer, enquiry_version from proof_result where enquiry_id = e.id
       order by at desc limit 1) r on true
@@ -89,7 +89,7 @@ export async function halfDoneEnquiries(
           or e.document#>>'{answers,summerHighC}' is null or e.document#>>'{answers,rhPct}' is null then 'questions'
         when coalesce(jsonb_typeof(e.document->'enclosure'), 'null') <> 'object' then 'box'
         -- Asked row by row on purpose: "not exists" may be answered by reading all proofs of all shops once.
-        when (select 1 from plan_result where enquiry_id = e.id limit 1) is null then 'plan'
+        when (select 1 from plan_counting where enquiry_id = e.id limit 1) is null then 'plan'
         when (select 1 from proof_result where enquiry_id = e.id and answer->>'verdict' = 'proven' limit 1) is null
           then 'proof'
         else 'placement' end as next

@@ -6,22 +6,39 @@ export type WorkEnd = 'kept' | 'stopped';
 
 /** Keeps the outcome of work, or nothing of it when it was stopped before.
  *  @param workId  null: nobody can stop it any more
- *  @returns what keeping gave; null when it was stopped */
-export async function keepUnlessStopped<T>(
+ *  @param keep    gives the id of what it kept
+ *  @returns that id; null when it was stopped */
+export async function keepUnlessStopped(
   db: Db,
   workId: string | null,
   at: Date,
-  keep: (tx: Db) => Promise<T>,
-): Promise<T | null> {
+  keep: (tx: Db) => Promise<string>,
+): Promise<string | null> {
   return await db.transaction().execute(async (tx) => {
     if (workId !== null && (await endWork(tx, workId, 'kept', at)) === 'stopped') return null;
-    return await keep(tx);
+    const id = await keep(tx);
+    if (workId !== null) await tx.updateTable('work_end').set({ kept_id: id }).where('id', '=', workId).execute();
+    return id;
   });
 }
 
-/** @returns how it ended: "kept" when the stop came too late */
-export async function stopWork(db: Db, workId: string, at: Date): Promise<WorkEnd> {
-  return await endWork(db, workId, 'stopped', at);
+export interface Ended {
+  /** "kept" when the stop came too late. */
+  readonly ended: WorkEnd;
+  /** What was kept; null when nothing was. */
+  readonly keptId: string | null;
+}
+
+export async function stopWork(db: Db, workId: string, at: Date): Promise<Ended> {
+  const ended = await endWork(db, workId, 'stopped', at);
+  const row = await db.selectFrom('work_end').select('kept_id').where('id', '=', workId).executeTakeFirst();
+  return { ended, keptId: row?.kept_id ?? null };
+}
+
+/** Whether somebody has stopped it. */
+export async function isStopped(db: Db, workId: string): Promise<boolean> {
+  const row = await db.selectFrom('work_end').select('ended').where('id', '=', workId).executeTakeFirst();
+  return row?.ended === 'stopped';
 }
 
 /** Waits for a transaction that is keeping the outcome at this moment. */

@@ -472,6 +472,24 @@ test('what is stopped is asked for again', async () => {
   expect((await read(`/api/enquiries/${id}/plans`)).results).toHaveLength(1);
 });
 
+test('a kept plan is set aside, counts again, and is set aside again', async () => {
+  const { enclosure } = exampleDocument() as { enclosure: object };
+  const id = await newHome();
+  const { resultId } = await through('POST /api/plan', [], { enclosure, members: 4, enquiryId: id });
+  const counting = async () =>
+    (await read(`/api/enquiries/${id}/plans`)).results.filter((one: { aside: object | null }) => one.aside === null)
+      .length;
+  const stand = async (way: string) => await through(`POST /api/enquiries/{id}/plans/{planId}/${way}`, [id, resultId]);
+  for (const [way, left] of [
+    ['aside', 0],
+    ['back', 1],
+    ['aside', 0],
+  ] as const) {
+    await stand(way);
+    expect(await counting(), way).toBe(left);
+  }
+});
+
 test('what is said to change nothing writes no row', async () => {
   const before = await rowsEverywhere();
   const { enclosure } = exampleDocument() as { enclosure: object };

@@ -27,6 +27,7 @@ const statusByCode: Readonly<Record<string, number>> = {
   ANIMAL_UNKNOWN: 404,
   OVERLAY_UNKNOWN: 404,
   HAND_UNKNOWN: 404,
+  PLAN_UNKNOWN: 404,
   LOG_UNKNOWN: 404,
   INSTRUMENT_UNKNOWN: 404,
   KEEPER_LINK: 404,

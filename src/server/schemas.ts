@@ -59,6 +59,10 @@ export const planAnswerSchema = Type.Object({
   resultId: Type.Union([Type.String(), Type.Null()], { description: 'Set when it was kept with an enquiry.' }),
 });
 
+export const planResultsQuery = Type.Object(
+  { most: Type.Optional(Type.Integer({ minimum: 1, maximum: 1000, description: 'Only so many.' })) },
+  { additionalProperties: false },
+);
 export const planResultsSchema = Type.Object({
   results: Type.Array(
     Type.Object({
@@ -69,6 +73,9 @@ export const planResultsSchema = Type.Object({
       at: Type.String({ format: 'date-time' }),
       by: Type.String(),
       answer: anyObject('The PlanAnswer.'),
+      aside: Type.Union([Type.Object({ at: Type.String({ format: 'date-time' }), by: Type.String() }), Type.Null()], {
+        description: 'Who set it aside, so that it does not count.',
+      }),
     }),
   ),
 });
@@ -88,4 +95,9 @@ export const programSchema = Type.Object({
 export const rowsSchema = (name: string, description: string) =>
   Type.Object({ [name]: Type.Array(anyObject(description)) });
 
+export const planParams = Type.Object({
+  id: Type.String({ pattern: '^[0-9a-f-]{36}$' }),
+  planId: Type.String({ format: 'uuid' }),
+});
+export const keptPlanSchema = Type.Object({ id: Type.String() });
 export const idParams = Type.Object({ id: Type.String({ pattern: '^[0-9a-f-]{36}$' }) });

@@ -4,7 +4,7 @@ import { randomUUID } from 'node:crypto';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { forgetWorkEnds } from '../records/work-ends.ts';
 import { type AppForTests, appForTests } from './testing/app-for-tests.ts';
-import { answeredDocument } from './testing/fit-animal.ts';
+import { answeredDocument, takeInFit } from './testing/fit-animal.ts';
 import { fittingHome, logFileOf } from './testing/fitting-home.ts';
 
 let server: AppForTests;
@@ -30,8 +30,13 @@ const post = async (path: string, body: object | string = {}, signal?: AbortSign
 const read = async (path: string) => (await fetch(`${url}${path}`, { headers })).json();
 const newHome = async (): Promise<string> =>
   ((await (await post('/api/enquiries', { document: answeredDocument('Attic', home) })).json()) as { id: string }).id;
-const stop = async (workId: string): Promise<'kept' | 'stopped'> =>
-  ((await (await post(`/api/work/${workId}/stop`)).json()) as { ended: 'kept' | 'stopped' }).ended;
+interface Ended {
+  readonly ended: 'kept' | 'stopped';
+  readonly keptId: string | null;
+}
+const stopped = async (workId: string): Promise<Ended> =>
+  (await (await post(`/api/work/${workId}/stop`)).json()) as Ended;
+const stop = async (workId: string): Promise<'kept' | 'stopped'> => (await stopped(workId)).ended;
 
 interface Work {
   readonly begin: (enquiryId: string, workId: string, signal?: AbortSignal) => Promise<Response>;
@@ -126,6 +131,51 @@ test.each(Object.keys(works))(
     expect(rounds[0]?.told, 'the first was cut before it could be done').toBe('stopped');
   },
 );
+
+test('a plan that was kept before the stop came is named, set aside and let count again', async () => {
+  const [enquiryId, workId] = [await newHome(), randomUUID()];
+  const at = `/api/enquiries/${enquiryId}/plans`;
+  const plans = async () => (await read(at)).results as { id: string; aside: { by: string } | null }[];
+  await works.plan!.begin(enquiryId, workId);
+  const { ended, keptId } = await stopped(workId);
+  expect([ended, (await plans()).map((one) => one.id)]).toEqual(['kept', [keptId]]);
+  const animalId = await takeInFit(
+    async (path, body) => (await post(path, body)).json() as Promise<Record<string, unknown>>,
+    (days) => new Date(Date.UTC(2026, 0, 15) - days * 86_400_000).toISOString().slice(0, 10),
+  );
+  const placement = (await (await post('/api/placements', { enquiryId, animalId })).json()) as { id: string };
+  const planOfPlacement = async () => (await read(`/api/placements/${placement.id}`)).plan?.id ?? null;
+  expect(await planOfPlacement()).toBe(keptId);
+  expect((await post(`${at}/${keptId}/aside`)).status).toBe(200);
+  expect((await plans())[0]?.aside?.by).toBe('tester');
+  expect(await planOfPlacement(), 'nothing is decided by it any more').toBeNull();
+  expect((await post(`${at}/${keptId}/back`)).status).toBe(200);
+  expect([await planOfPlacement(), (await plans())[0]?.aside]).toEqual([keptId, null]);
+  const elsewhere = await post(`/api/enquiries/${await newHome()}/plans/${keptId}/aside`);
+  expect([elsewhere.status, (await elsewhere.json()).faults[0].code]).toEqual([404, 'PLAN_UNKNOWN']);
+}, 120_000);
+
+test('a proof stopped by its name alone, with its asker still waiting, leaves off computing', async () => {
+  const first = await prepared('proof');
+  const beganMs = performance.now();
+  await works.proof!.begin(first, randomUUID());
+  const wholeMs = performance.now() - beganMs;
+  const [enquiryId, workId] = [await prepared('proof'), randomUUID()];
+  const from = performance.now();
+  const working = works.proof!.begin(enquiryId, workId);
+  await wait(wholeMs / 10);
+  expect(await stop(workId)).toBe('stopped');
+  const answer = await working;
+  expect([answer.status, (await answer.json()).faults[0].code]).toEqual([409, 'WORK_STOPPED']);
+  console.log(
+    `a proof takes ${Math.round(wholeMs)} ms; stopped it ended after ${Math.round(performance.now() - from)} ms`,
+  );
+  expect(performance.now() - from, 'ended before it could have been done').toBeLessThan(wholeMs);
+  expect(await works.proof!.kept(enquiryId)).toBe(0);
+  expect((await works.proof!.begin(enquiryId, randomUUID())).status, 'the next one gets a new worker').toBeLessThan(
+    300,
+  );
+}, 120_000);
 
 test('how work ended is forgotten after a day', async () => {
   const workId = randomUUID();

@@ -9,7 +9,7 @@ import { insertInstrument, insertInstrumentCheck } from '../instruments.ts';
 import { insertLiveReadings, insertLiveSource } from '../live-sources.ts';
 import { insertOverlay, withdrawStanding } from '../overlays.ts';
 import { addPlacementEvent, insertPlacement } from '../placements.ts';
-import { insertPlanResult } from '../plan-results.ts';
+import { insertPlanResult, standPlan } from '../plan-results.ts';
 import { insertProofResult, insertReadingFile, withdrawReadingFile } from '../readings.ts';
 import type { Db } from '../schema.ts';
 import { firstBranch } from '../shops.ts';
@@ -38,7 +38,9 @@ export async function fillEveryTable(db: Db): Promise<Filled> {
       addPlacementEvent(tx, placementId, { kind: 'statement', body: { said: 'yes' }, token: randomUUID() }, writer),
     );
   const versions = { enquiryId, enquiryVersion: 2, modelVersion: 'm', dataVersion: 'd' };
-  await insertPlanResult(db, { id: randomUUID(), answer: { temp: 31.25, third: 1 / 3 }, ...versions, ...writer });
+  const planId = randomUUID();
+  await insertPlanResult(db, { id: planId, answer: { temp: 31.25, third: 1 / 3 }, ...versions, ...writer });
+  await standPlan(db, planId, { counts: false, ...writer });
   await insertProofResult(db, { answer: { ok: true }, inputs: {}, ...versions }, writer);
   const sourceId = await filledReadings(db, branchId, enquiryId);
   const overlay = { path: 'policy.standardId', value: { value: 'x' }, was: { value: null }, why: 'a reason' };

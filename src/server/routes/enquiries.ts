@@ -8,6 +8,7 @@ import {
   readEnquiryHistory,
   readPlanResults,
 } from '../../desk/find-enquiries.ts';
+import { letPlanCount } from '../../desk/kept-plans.ts';
 import { openEnquiry } from '../../desk/open-enquiry.ts';
 import type { EnquiryDocument, EnquiryRow } from '../../records/enquiries.ts';
 import { sendFaults } from '../errors.ts';
@@ -18,6 +19,9 @@ import {
   enquirySchema,
   historySchema,
   idParams,
+  keptPlanSchema,
+  planParams,
+  planResultsQuery,
   planResultsSchema,
 } from '../schemas.ts';
 import type { App, Doors } from '../types.ts';
@@ -103,14 +107,44 @@ export function enquiryRoutes(app: App, doors: Doors): void {
     '/api/enquiries/:id/plans',
     {
       config: { who: 'desk' },
-      schema: { tags, summary: 'Answers kept with it', params: idParams, response: { 200: planResultsSchema } },
+      schema: {
+        tags,
+        summary: 'Answers kept with it, newest first',
+        params: idParams,
+        querystring: planResultsQuery,
+        response: { 200: planResultsSchema },
+      },
     },
     async (request, reply) => {
-      const found = await readPlanResults(doors.desk(request), request.params.id);
+      const found = await readPlanResults(doors.desk(request), request.params.id, request.query.most ?? null);
       if (!found.ok) return await sendFaults(reply, found.faults);
-      return reply.send({ results: found.value.map((row) => ({ ...row, at: row.at.toISOString() })) });
+      const results = found.value.map(({ aside, ...row }) => ({
+        ...row,
+        at: row.at.toISOString(),
+        aside: aside && { ...aside, at: aside.at.toISOString() },
+      }));
+      return reply.send({ results });
     },
   );
+  planStandingRoutes(app, doors);
+}
+
+/** A kept plan set aside, and counting again. */
+function planStandingRoutes(app: App, doors: Doors): void {
+  const doing = { aside: 'Set a kept plan aside; it stays to be read', back: 'A plan set aside counts again' } as const;
+  for (const way of ['aside', 'back'] as const)
+    app.post(
+      `/api/enquiries/:id/plans/:planId/${way}`,
+      {
+        config: { who: 'desk' },
+        schema: { tags, summary: doing[way], params: planParams, response: { 200: keptPlanSchema } },
+      },
+      async (request, reply) => {
+        const { id, planId } = request.params;
+        const done = await letPlanCount(doors.desk(request), id, planId, way === 'back');
+        return done.ok ? reply.send(done.value) : await sendFaults(reply, done.faults);
+      },
+    );
 }
 
 function shown(row: EnquiryRow) {

@@ -203,13 +203,19 @@ function laterRoutes(app: App, doors: Doors, queue: Queue): void {
         tags,
         summary: 'Prove the home when its turn comes',
         params: homeParams,
+        querystring: workQuery,
         body: proofBody,
         response: { 202: anyAnswer },
       },
     },
     async (request, reply) => {
       const { enclosure, ...rule } = request.body;
-      const asked = { rule: rule as Partial<ProofRule>, ...(enclosure === undefined ? {} : { enclosure }) };
+      const { work: workId } = request.query;
+      const asked = {
+        rule: rule as Partial<ProofRule>,
+        ...(enclosure === undefined ? {} : { enclosure }),
+        ...(workId === undefined ? {} : { workId }),
+      };
       const later = await proveLater(doors.desk(request), queue, request.params.id, asked);
       return later.ok ? reply.code(202).send(later.value) : await sendFaults(reply, later.faults);
     },

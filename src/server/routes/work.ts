@@ -5,6 +5,7 @@ import type { App, Doors } from '../types.ts';
 import { workId } from '../work-id.ts';
 
 const stopped = Type.Object({
+  keptId: Type.Union([Type.String(), Type.Null()], { description: 'Id of the plan, file or proof that was kept.' }),
   ended: Type.Union([Type.Literal('stopped'), Type.Literal('kept')], {
     description: '"stopped": nothing of it is kept, now or later. "kept": its outcome was kept before the stop came.',
   }),

@@ -1,6 +1,7 @@
 // The HTTP doors this page uses: enquiries kept by the shop's own server.
 // Leaves out the simulation: that runs in the page's workers.
 
+import type { NeedVerdict } from '../../husbandry/need.ts';
 import type { Enclosure } from '../../physics/enclosure.ts';
 import type { Fault } from '../../shared/fault.ts';
 import type { Verdict } from '../../shared/verdict.ts';
@@ -50,6 +51,27 @@ export const updateEnquiry = (id: string, version: number, document: PlanDocumen
 export const readEnquiry = (id: string) => call<StoredEnquiry>(`/api/enquiries/${encodeURIComponent(id)}`);
 
 export const listEnquiries = () => call<{ readonly enquiries: readonly EnquiryStamp[] }>('/api/enquiries');
+
+/** A plan that is kept with an enquiry. */
+export interface KeptPlan {
+  readonly id: string;
+  readonly enquiryVersion: number;
+  readonly modelVersion: string;
+  readonly at: string;
+  readonly by: string;
+  readonly answer: { readonly verdict: Verdict; readonly needs: readonly NeedVerdict[] };
+  /** Who set it aside, so that it does not count. */
+  readonly aside: { readonly at: string; readonly by: string } | null;
+}
+
+/** The newest of them, or none. */
+export const readKeptPlan = (enquiryId: string) =>
+  call<{ readonly results: readonly KeptPlan[] }>(`/api/enquiries/${encodeURIComponent(enquiryId)}/plans?most=1`);
+
+export const letPlanCount = (enquiryId: string, planId: string, way: 'aside' | 'back') =>
+  call<{ readonly id: string }>(`/api/enquiries/${encodeURIComponent(enquiryId)}/plans/${planId}/${way}`, {
+    method: 'POST',
+  });
 
 /** What the server keeps of a verdict: its own answer, and which model and facts gave it. */
 export interface KeptVerdict {

@@ -21,6 +21,8 @@ export interface Waited<T> {
   readonly sinceMs: number | null;
   /** Null unless it was stopped. */
   readonly stopped: Stopped | null;
+  /** Ids of what was kept before the stop came. */
+  readonly keptIds: readonly string[];
   /** @param work  asks for the name of each part anew when it has several
    *  @returns null when it was stopped */
   readonly run: (work: (part: () => Part) => Promise<T>) => Promise<T | null>;
@@ -31,15 +33,18 @@ export interface Waited<T> {
 export function useLongWork<T>({ keeps }: { readonly keeps: boolean }): Waited<T> {
   const [sinceMs, setSince] = useState<number | null>(null);
   const [stopped, setStopped] = useState<Stopped | null>(null);
+  const [keptIds, setKeptIds] = useState<readonly string[]>([]);
   const running = useRef<AbortController | null>(null);
   return {
     sinceMs,
     stopped,
+    keptIds,
     run: async (work) => {
       const mine = new AbortController();
       const parts: string[] = [];
       running.current = mine;
       setStopped(null);
+      setKeptIds([]);
       setSince(Date.now());
       const done = await work(() => {
         const workId = crypto.randomUUID();
@@ -49,7 +54,8 @@ export function useLongWork<T>({ keeps }: { readonly keeps: boolean }): Waited<T
       const { aborted } = mine.signal;
       const outcome = aborted ? await outcomeOf(keeps ? parts : []) : null;
       setSince(null);
-      setStopped(outcome);
+      setStopped(outcome?.stopped ?? null);
+      setKeptIds(outcome?.keptIds ?? []);
       return aborted ? null : done;
     },
     stop: () => running.current?.abort(),
@@ -57,10 +63,11 @@ export function useLongWork<T>({ keeps }: { readonly keeps: boolean }): Waited<T
 }
 
 /** Each part is asked about, the one under way and those that were through before it. */
-async function outcomeOf(parts: readonly string[]): Promise<Stopped> {
+async function outcomeOf(parts: readonly string[]): Promise<{ stopped: Stopped; keptIds: readonly string[] }> {
   const ends = await Promise.all(parts.map(stopOnServer));
-  if (ends.includes('kept')) return 'kept';
-  return ends.includes(null) ? 'not-known' : 'nothing';
+  const keptIds = ends.flatMap((end) => (end?.ended === 'kept' && end.keptId !== null ? [end.keptId] : []));
+  if (ends.some((end) => end?.ended === 'kept')) return { stopped: 'kept', keptIds };
+  return { stopped: ends.includes(null) ? 'not-known' : 'nothing', keptIds };
 }
 
 interface LongWorkProps {

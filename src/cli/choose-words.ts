@@ -99,8 +99,8 @@ const en = {
   when: (hours: string) => `after ${hours}`,
   onceIt: 'at once',
   after: (what: string, when: string, some: string, all: string) => `${what} ${when} (in ${some} of ${all} versions)`,
-  shows: (basking: string, cool: string, probe: string) =>
-    `at worst: basking ${basking}, cool end ${cool}, thermostat shows ${probe}`,
+  shows: (surface: string, basking: string, cool: string, probe: string) =>
+    `at worst: hottest surface in reach ${surface}, basking ${basking}, cool end ${cool}, thermostat shows ${probe}`,
   alarm: (instrument: string, reading: string, when: string) => `told by: ${instrument} at ${reading}, ${when}`,
   noAlarm: 'no thermometer would have told in time',
   instruments: {
@@ -110,7 +110,8 @@ const en = {
     hygrometer: 'the hygrometer',
   } as Readonly<Record<string, string>>,
   stops: 'stops it',
-  delays: (hours: string, worst: string) => `does not stop it (${hours}, at worst ${worst})`,
+  delays: (hours: string, worst: string, without: string) =>
+    `does not stop it (${hours}, at worst ${worst} instead of ${without})`,
   skipped: 'Not on this plan',
   cut: 'Power cut on the coldest night',
   cutHours: (when: string, room: string) =>
@@ -236,8 +237,8 @@ const de: ChooseWords = {
   when: (hours) => `nach ${hours}`,
   onceIt: 'sofort',
   after: (what, when, some, all) => `${what} ${when} (in ${some} von ${all} Varianten)`,
-  shows: (basking, cool, probe) =>
-    `am schlimmsten: Sonnenplatz ${basking}, kühles Ende ${cool}, der Thermostat zeigt ${probe}`,
+  shows: (surface, basking, cool, probe) =>
+    `am schlimmsten: heißeste erreichbare Fläche ${surface}, Sonnenplatz ${basking}, kühles Ende ${cool}, der Thermostat zeigt ${probe}`,
   alarm: (instrument, reading, when) => `gemeldet von: ${instrument} bei ${reading}, ${when}`,
   noAlarm: 'kein Thermometer hätte es rechtzeitig gemeldet',
   instruments: {
@@ -247,7 +248,7 @@ const de: ChooseWords = {
     hygrometer: 'dem Hygrometer',
   },
   stops: 'hält es auf',
-  delays: (hours, worst) => `hält es nicht auf (${hours}, schlimmstenfalls ${worst})`,
+  delays: (hours, worst, without) => `hält es nicht auf (${hours}, schlimmstenfalls ${worst} statt ${without})`,
   skipped: 'Trifft diesen Plan nicht',
   cut: 'Stromausfall in der kältesten Nacht',
   cutHours: (when, room) => `Der wärmste Platz liegt ${when} unter dem Bedarf des Tieres, bei ${room} im Raum.`,

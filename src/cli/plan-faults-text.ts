@@ -53,7 +53,9 @@ function findingLines(f: FaultFinding, input: FaultText): string[] {
   const worst = f.shows?.atWorst;
   const guards = f.guards.map((g) => {
     const unit = first?.line.unit ?? '°C';
-    const end = g.stops ? words.stops : words.delays(words.h(show.number(g.hours ?? 0, 1)), reading(g.worstWith, unit));
+    const end = g.stops
+      ? words.stops
+      : words.delays(words.h(show.number(g.hours ?? 0, 1)), reading(g.worstWith, unit), reading(g.worstWithout, unit));
     return wrapped(`${saidIn(show, g.told, g.say)} ${end}`, columns, `${indent}> `);
   });
   return [
@@ -62,7 +64,12 @@ function findingLines(f: FaultFinding, input: FaultText): string[] {
     ...wrapped(found, columns, indent),
     ...(worst && first
       ? wrapped(
-          words.shows(show.temp(worst.baskingC), show.temp(worst.coolAirC), show.temp(worst.probeC)),
+          words.shows(
+            show.temp(worst.surfaceC),
+            show.temp(worst.baskingC),
+            show.temp(worst.coolAirC),
+            show.temp(worst.probeC),
+          ),
           columns,
           indent,
         )

@@ -12,7 +12,7 @@ import { type KitHeart, kitEnclosure, restDialC } from '../kit/kit-enclosure.ts'
 import { baskingAimC } from '../member.ts';
 import type { Interval } from '../plan-answer.ts';
 import { judgedMember, kitNeeds, kitPowers, needMargins } from './judge-kit.ts';
-import type { ArrangementState, KitGroup, Ranked } from './kit-search.ts';
+import { type ArrangementState, type KitGroup, type Ranked, wantedChoices } from './kit-search.ts';
 import { kitCost, type PreparedSearch } from './prepare-search.ts';
 import type { FellOut, KitChoice, SearchAnswer, WeakestNeed } from './search-answer.ts';
 import type { SearchInput } from './search-input.ts';
@@ -28,9 +28,11 @@ export function searchAnswer(input: SearchInput, prepared: PreparedSearch): Sear
   const { search, candidates } = prepared;
   const settled = search.isDone();
   const ranking = settled ? search.offers() : search.ranking();
-  // where something may hold, what fails is no choice
+  // what fails is named only where too little may hold
   const useful = ranking.filter((r) => r.key.verdict !== 'fails');
-  const choices = (useful.length > 0 ? useful : ranking).slice(0, shownChoices).map((r) => choiceOf(r, input));
+  const choices = (useful.length < wantedChoices ? ranking.slice(0, wantedChoices) : useful.slice(0, shownChoices)).map(
+    (r) => choiceOf(r, input),
+  );
   const first = choices[0];
   const fell = first ? cheaper(ranking[0]!, prepared) : [];
   const work = search.work();

@@ -64,6 +64,11 @@ export interface ArrangementState {
   readonly costs: Map<string, number>;
 }
 
+interface Offered {
+  readonly list: readonly Ranked[];
+  readonly open: ArrangementState | null;
+}
+
 interface Known {
   readonly tried: number;
   readonly likes: number;
@@ -177,25 +182,32 @@ export function createKitSearch(setting: SearchSetting): KitSearch {
     }
   };
   const decided = () => hasAll() && looked().every((s) => s.aside || certain(s));
+  const alike = (a: ArrangementState, b: ArrangementState) => a.arrangement.likeId === b.arrangement.likeId;
+  /** Where fewer may hold than are wanted, the nearest of those that fail stand behind them, tried to the end all the same,
+   *  so that what is said of them is said of every version. */
+  const filled = (list: readonly Ranked[], sure: readonly Ranked[]): Offered => {
+    const whole = [...list];
+    for (const next of sure) {
+      if (whole.length >= wantedChoices) break;
+      if (next.key.verdict === 'fails' && !whole.some((r) => alike(r.state, next.state))) whole.push(next);
+    }
+    return { list: whole, open: whole.find((r) => !complete(r.state))?.state ?? null };
+  };
   /** The first choice, and the next best by the best-estimate version that, tried to the end, hold as it does; where
-   *  fewer hold, those that do not fail. The order of threads has no say in it. `open` is the one that must be tried
+   *  fewer hold, those that do not fail, and then those that do. The order of threads has no say in it. `open` is the one that must be tried
    *  before the list is whole. */
-  const offered = (): { readonly list: readonly Ranked[]; readonly open: ArrangementState | null } => {
+  const offered = (): Offered => {
     const sure = looked()
       .filter(certain)
       .map((s) => bestOf(s, 'estimate'));
     const first = sure.sort((x, y) => compareKeys(x.key, y.key))[0];
-    if (!first || first.key.verdict === 'fails') {
-      // nothing holds: the nearest are tried to the end all the same, so that what is said of them is said of every version
-      const nearest = sure.slice(0, wantedChoices);
-      return { list: nearest, open: nearest.find((r) => !complete(r.state))?.state ?? null };
-    }
+    if (!first) return { list: [], open: null };
+    if (first.key.verdict === 'fails') return filled([], sure);
     const tried: Ranked[] = [];
     /** Certain to hold less well than the first; tried to the end only where too few others hold. */
     const spare: ArrangementState[] = [];
     const holdsLess = (s: ArrangementState) =>
       first.key.verdict === 'holds' && bestOf(s, 'best').key.verdict !== 'holds';
-    const alike = (a: ArrangementState, b: ArrangementState) => a.arrangement.likeId === b.arrangement.likeId;
     const byFirst = looked().sort((x, y) => compareKeys(x.firstKey!, y.firstKey!));
     for (const s of byFirst) {
       if (tried.length >= wantedChoices - 1 || tried.length + spare.length >= mostTried) break;
@@ -215,7 +227,7 @@ export function createKitSearch(setting: SearchSetting): KitSearch {
       if (found.key.verdict !== 'fails') tried.push(found);
     }
     const list = [first, ...tried].sort((x, y) => compareKeys(x.key, y.key));
-    return { list: list.slice(0, wantedChoices), open: null };
+    return filled(list.slice(0, wantedChoices), sure);
   };
   const hasMore = (s: ArrangementState) =>
     s.asked < of && s.asked < s.surfaces.length + (s.surfaces.length < chunk ? 1 : 2 * chunk);

@@ -71,7 +71,7 @@ it('refuses watts that do not fit the heaters', { timeout }, async () => {
 
 it('ends quietly when its reader hangs up', { timeout }, async () => {
   const { spawnSync } = await import('node:child_process');
-  const command = `${JSON.stringify(process.execPath)} --import tsx src/cli/main.ts simulate ${example} --day winter --csv | head -n 1`;
+  const command = `${JSON.stringify(process.execPath)} bin/warmstead.mjs simulate ${example} --day winter --csv | head -n 1`;
   const { stdout, stderr } = spawnSync('bash', ['-c', command], { encoding: 'utf8' });
   expect(stdout).toMatch(/^hour_h/);
   expect(stderr).toBe('');

@@ -1,4 +1,5 @@
-// Starts the real program in a process of its own, for tests. Leaves out: everything that is tested.
+// Starts the real program in a process of its own, for tests, as a person types it: what was built when it is up to date
+// (before the tests it is), which starts three times as fast, else the sources. Leaves out: everything that is tested.
 import { spawn } from 'node:child_process';
 import { fileURLToPath } from 'node:url';
 
@@ -8,7 +9,7 @@ export interface Ended {
   readonly err: string;
 }
 
-const main = fileURLToPath(new URL('../main.ts', import.meta.url));
+const main = fileURLToPath(new URL('../../../bin/warmstead.mjs', import.meta.url));
 const root = fileURLToPath(new URL('../../../', import.meta.url));
 
 /** Runs `warmstead ...args` in the repository's folder with nothing but PATH and the given environment. */
@@ -18,7 +19,7 @@ export function warmstead(
   env: Record<string, string> = {},
 ): Promise<Ended> {
   return new Promise((done, fail) => {
-    const child = spawn(process.execPath, ['--import', 'tsx', main, ...args], {
+    const child = spawn(process.execPath, [main, ...args], {
       cwd: root,
       env: { PATH: process.env.PATH ?? '', ...env },
     });
@@ -38,7 +39,7 @@ export function warmstead(
 
 /** The same in a terminal of its own (`script` of util-linux), where somebody would look on.  @returns all that it wrote */
 export function warmsteadWatched(args: readonly string[]): Promise<string> {
-  const quoted = [process.execPath, '--import', 'tsx', main, ...args].map((part) => `'${part}'`).join(' ');
+  const quoted = [process.execPath, main, ...args].map((part) => `'${part}'`).join(' ');
   return new Promise((done, fail) => {
     const child = spawn('script', ['-qec', `stty cols 100; ${quoted}`, '/dev/null'], {
       cwd: root,

@@ -1,5 +1,6 @@
 // Which tests there are: "unit" needs nothing, "records" a real database, "e2e" also a real browser.
 import { defineConfig } from 'vitest/config';
+import { laterFlags } from './src/desk/compile-later.ts';
 
 const database = [
   'src/records/**/*.test.ts',
@@ -25,6 +26,8 @@ const everySheet = [
 const journeys = process.env.WARMSTEAD_JOURNEYS;
 /** Each file has its own program, port and database, so that every core may have one. Of itself the runner leaves one free. */
 const maxWorkers = '100%';
+/** Simulating in a short life: the compiler takes less of it (measured on the heaviest files: 14 % less processor time). */
+const execArgv = [...laterFlags];
 const engine = ['./src/records/testing/engine-for-tests.ts'];
 
 export default defineConfig({
@@ -34,6 +37,10 @@ export default defineConfig({
         test: {
           name: 'unit',
           maxWorkers,
+          execArgv,
+          // One process for many files, warm from the second on: a fifth less processor time. None of them keeps a state that
+          // another would see (the pure rooms can not); one that does belongs under "records".
+          isolate: false,
           include: ['src/**/*.test.{ts,tsx}', 'checks/**/*.test.ts', 'scripts/**/*.test.ts', 'bench/**/*.test.ts'],
           exclude: database,
           testTimeout: 30_000,
@@ -43,6 +50,7 @@ export default defineConfig({
         test: {
           name: 'records',
           maxWorkers,
+          execArgv,
           include: database,
           globalSetup: engine,
           testTimeout: 30_000,
@@ -53,6 +61,7 @@ export default defineConfig({
         test: {
           name: 'e2e',
           maxWorkers,
+          execArgv,
           include: journeys === 'sheets' ? everySheet : ['e2e/**/*.e2e.ts'],
           exclude: journeys === 'work' ? everySheet : [],
           globalSetup: engine,

@@ -10,7 +10,12 @@ const budgetBytes = 700_000;
 /** Whether this engine gains from compiling later. */
 export const compilesEarly = (nodeVersion: string): boolean => nodeVersion.startsWith('20.');
 
+/** For a process that is started; nothing where the engine gains nothing. */
+export const laterFlags: readonly string[] = compilesEarly(process.versions.node)
+  ? [`--interrupt-budget=${budgetBytes}`]
+  : [];
+
 /** Before threads are started; for this process and its threads. */
 export function compileLater(): void {
-  if (compilesEarly(process.versions.node)) setFlagsFromString(`--interrupt-budget=${budgetBytes}`);
+  for (const flag of laterFlags) setFlagsFromString(flag);
 }

@@ -1,11 +1,8 @@
 // A search for kits over the cores of this machine: a few workers kept ready, one search at a time.
 // Leaves out: the search itself (planning/search) and who asks for it.
-import { existsSync } from 'node:fs';
 import { availableParallelism } from 'node:os';
-import { join } from 'node:path';
 import { setImmediate } from 'node:timers/promises';
-import { fileURLToPath } from 'node:url';
-import { Worker } from 'node:worker_threads';
+import type { Worker } from 'node:worker_threads';
 import type { Enclosure } from '../physics/enclosure.ts';
 import { type DriveOptions, driveSearch, type SurfaceSolver } from '../planning/search/drive-search.ts';
 import type { HelpInput } from '../planning/search/help-changes.ts';
@@ -17,8 +14,8 @@ import { type SolveSetting, settingOf } from '../planning/search/solve-task.ts';
 import { type HomeSolver, spreadHomes } from '../planning/search/spread-homes.ts';
 import type { MemberSurface } from '../planning/search/surface.ts';
 import { type HelpingChange, whatHelps } from '../planning/search/what-helps.ts';
-import { programRoot } from '../records/root.ts';
 import { compileLater } from './compile-later.ts';
+import { ownWorker } from './own-worker.ts';
 
 /** What a worker is told: the replies bear the number of their request. */
 export interface PoolLetter<T> {
@@ -57,7 +54,7 @@ const mostWorkers = 4;
 
 export function startKitSearchPool(count = Math.min(mostWorkers, availableParallelism())): KitSearchPool {
   compileLater();
-  const threads = Array.from({ length: Math.max(1, count) }, () => threadOf(newWorker()));
+  const threads = Array.from({ length: Math.max(1, count) }, () => threadOf(ownWorker('kit-search')));
   let turn: Promise<unknown> = Promise.resolve();
   const search = async (input: SearchInput, options: DriveOptions): Promise<SearchAnswer | null> => {
     const solvers = threads.map((thread): SurfaceSolver => {
@@ -142,14 +139,4 @@ function threadOf(worker: Worker): Thread {
       }),
     end: () => worker.terminate(),
   };
-}
-
-/** The built worker beside the built program, else the source, run by the same loader that runs us. */
-function newWorker(): Worker {
-  const here = fileURLToPath(import.meta.url);
-  const built = join(programRoot(), 'dist', 'worker', 'kit-search.mjs');
-  if (!here.endsWith('.ts') && existsSync(built)) return new Worker(built);
-  const source = join(programRoot(), 'src', 'desk', 'kit-search-worker.ts');
-  const start = `import('tsx/esm/api').then(({ register }) => { register(); return import(${JSON.stringify(source)}); });`;
-  return new Worker(start, { eval: true });
 }

@@ -1,14 +1,11 @@
 // Who computes plans so that the counter never waits? A few workers that each take one plan at a time, and a short
 // queue; beyond that "busy" is said at once. Leaves out the computing itself (plan-job.ts).
-import { existsSync } from 'node:fs';
 import { availableParallelism } from 'node:os';
-import { join } from 'node:path';
-import { fileURLToPath } from 'node:url';
-import { Worker } from 'node:worker_threads';
+import type { Worker } from 'node:worker_threads';
 import type { PlanAnswer } from '../planning/plan-answer.ts';
-import { programRoot } from '../records/root.ts';
 import type { Fault } from '../shared/fault.ts';
 import { bad, type Result } from '../shared/result.ts';
+import { ownWorker } from './own-worker.ts';
 import type { PackFigures, PackJob } from './pack/pack-job.ts';
 import type { PlanJob } from './plan-job.ts';
 import { workStopped } from './stop-work.ts';
@@ -64,7 +61,7 @@ export function startPlanner(workers = usualWorkers): Planner {
     }
   };
   const opened = (): Seat => {
-    const seat: Seat = { worker: newWorker(), current: null, timer: undefined };
+    const seat: Seat = { worker: ownWorker('plan'), current: null, timer: undefined };
     seats.add(seat);
     seat.worker.unref();
     seat.worker.on('message', (reply: PlanReply) => {
@@ -129,16 +126,6 @@ function release(seat: Seat): Waiting | null {
   const waiting = seat.current;
   seat.current = null;
   return waiting;
-}
-
-/** The built worker beside the built server, else the source, run by the same loader that runs us. */
-function newWorker(): Worker {
-  const here = fileURLToPath(import.meta.url);
-  const built = join(programRoot(), 'dist', 'worker', 'plan.mjs');
-  if (!here.endsWith('.ts') && existsSync(built)) return new Worker(built);
-  const source = join(programRoot(), 'src', 'desk', 'plan-worker.ts');
-  const start = `import('tsx/esm/api').then(({ register }) => { register(); return import(${JSON.stringify(source)}); });`;
-  return new Worker(start, { eval: true });
 }
 
 function busy(waiting: number): Fault {

@@ -1,12 +1,9 @@
 // Who computes proofs so that the counter never waits: one worker, a short queue, "busy" beyond it.
 // Leaves out the computing itself (proof-job.ts).
-import { existsSync } from 'node:fs';
-import { join } from 'node:path';
-import { fileURLToPath } from 'node:url';
-import { Worker } from 'node:worker_threads';
+import type { Worker } from 'node:worker_threads';
 import type { ProofAnswer } from '../proving/verdict/proof-answer.ts';
-import { programRoot } from '../records/root.ts';
 import { bad, type Result } from '../shared/result.ts';
+import { ownWorker } from './own-worker.ts';
 import type { ProofJob } from './proof-job.ts';
 import { readingFaults } from './reading-faults.ts';
 
@@ -37,7 +34,7 @@ export function startProver(): Prover {
   const one = (job: ProofJob, signal?: AbortSignal): Promise<Result<ProofAnswer>> =>
     new Promise((done, fail) => {
       if (signal?.aborted) return done(bad([readingFaults.stopped()]));
-      worker ??= newWorker();
+      worker ??= ownWorker('proof');
       const mine = worker;
       mine.unref();
       const timer = setTimeout(() => end(new Error(`a proof took longer than ${patienceMs / 1000} s`)), patienceMs);
@@ -82,14 +79,4 @@ export function startProver(): Prover {
     },
     close: stop,
   };
-}
-
-/** The built worker beside the built server, else the source, run by the same loader that runs us. */
-function newWorker(): Worker {
-  const here = fileURLToPath(import.meta.url);
-  const built = join(programRoot(), 'dist', 'worker', 'proof.mjs');
-  if (!here.endsWith('.ts') && existsSync(built)) return new Worker(built);
-  const source = join(programRoot(), 'src', 'desk', 'proof-worker.ts');
-  const start = `import('tsx/esm/api').then(({ register }) => { register(); return import(${JSON.stringify(source)}); });`;
-  return new Worker(start, { eval: true });
 }

@@ -160,9 +160,9 @@ export function runBox(
 /** A step in which a face moves further than this says little about its end, for its conductances are those of its start [K]. It is
  *  gone through again in so many smaller ones, down to steps of this length [s]; our choice. A floor of 150 degC and more whose
  *  spray has dried rang by 100 K for ten minutes without it. */
-const leapK = 20;
-const finerSteps = 5;
-const finestStepS = 10;
+export const leapK = 20;
+export const finerSteps = 5;
+export const finestStepS = 10;
 
 /** One step of a run in smaller ones, renewed at each. */
 function inSmallerSteps(
@@ -185,9 +185,9 @@ function inSmallerSteps(
 }
 
 /** Conductances are renewed early once a surface has moved this far since they were worked out [K]; our choice. */
-const renewAfterK = 4;
+export const renewAfterK = 4;
 
-function largestMove(a: Float64Array, b: Float64Array): number {
+export function largestMove(a: Float64Array, b: Float64Array): number {
   let most = 0;
   for (let s = 0; s < a.length; s++) most = Math.max(most, Math.abs(a[s]! - b[s]!));
   return most;

@@ -1,13 +1,14 @@
 // A box through many days in long steps: the same two-stage step of heat as run.ts, thermostats by their mean power, which
 // is sought so that the reading at the step's end asks for just that power. Leaves out switching, the lag of the probe
 // (a minute) and cut-outs.
-import { type RunTally, settleAccounts, waterAfter } from './accounts.ts';
+import { copyTally, type RunTally, settleAccounts, waterAfter } from './accounts.ts';
 import { gamma, heatStep, type RunState, type StepContext, type Tried, takeOver, workFor } from './heat-step.ts';
 import type { BoxModel } from './model.ts';
 import { addLatentSlopes } from './moisture.ts';
 import { type Factored, factorNetwork, followRoom, type Network, networkAt } from './network.ts';
 import { type HeaterNow, probeReading } from './places.ts';
 import { isDayAt } from './room-day.ts';
+import { finerSteps, finestStepS, largestMove, leapK, renewAfterK } from './run.ts';
 import { bodiesRiseW } from './stirring.ts';
 
 export interface SlowRoom {
@@ -28,7 +29,8 @@ export interface SlowMoment {
 }
 
 /** Run through all hours and call `each` after every step.
- *  @param tally the books, added to      Source: as run.ts. Checks: books of every run close. */
+ *  @param tally the books, added to   @returns the last state, its water carried to the end
+ *  Source: as run.ts. Checks: books of every run close. */
 export function runSlowly(
   model: BoxModel,
   room: SlowRoom,
@@ -36,22 +38,48 @@ export function runSlowly(
   options: SlowOptions,
   tally: RunTally,
   each: (moment: SlowMoment) => void,
-): void {
+): RunState {
+  return runStretch({ model, room, tally }, start, 0, room.hourlyC.length * 3600, options, each);
+}
+
+interface SlowRun {
+  readonly model: BoxModel;
+  readonly room: SlowRoom;
+  readonly tally: RunTally;
+}
+
+/** From one second of the run to another in equal steps; a step in which a face leaps is gone through again in smaller ones. */
+function runStretch(
+  run: SlowRun,
+  start: RunState,
+  fromS: number,
+  toS: number,
+  options: SlowOptions,
+  each: (moment: SlowMoment) => void,
+): RunState {
+  const { model, room, tally } = run;
   const { stepS, renewS } = options;
   const work = workFor(model, start.box);
   const control = startControl(model, start);
   let state = start;
-  let held: { net: Network; factored: Factored; atS: number; isDay: boolean } | null = null;
-  const steps = Math.round((room.hourlyC.length * 3600) / stepS);
+  let held: { net: Network; factored: Factored; atS: number; isDay: boolean; surfaceC: Float64Array } | null = null;
+  // after a leap the air's water still changes fast: renewed at the next step, then after two, four ...
+  let renewNowS = renewS;
+  const steps = Math.round((toS - fromS) / stepS);
   for (let n = 0; n < steps; n++) {
-    const atS = n * stepS;
+    const atS = fromS + n * stepS;
     const roomC = roomBetween(room.hourlyC, (atS + stepS / 2) / 3600);
     const isDay = isDayAt(model.enclosure.day, atS / 3600 + 1e-9);
-    if (held === null || atS - held.atS >= renewS - 1e-6 || held.isDay !== isDay) {
-      if (held) state = { ...state, moisture: waterSince(model, room, held, state, atS, tally) };
+    const moved = held !== null && largestMove(held.surfaceC, state.box.surfaceC) > renewAfterK;
+    if (held === null || moved || atS - held.atS >= renewNowS - 1e-6 || held.isDay !== isDay) {
+      if (held) {
+        state = { ...state, moisture: waterSince(model, room, held, state, atS, tally) };
+        renewNowS = Math.min(renewS, 2 * renewNowS);
+      }
       const net = networkAt(model, state.box, roomC, bodiesRiseW(model, state.bodyC, state.box, roomC));
       addLatentSlopes(net, state.moisture);
-      held = { net, factored: factorNetwork(model, net, 1 / (gamma * stepS)), atS, isDay };
+      const surfaceC = state.box.surfaceC.slice();
+      held = { net, factored: factorNetwork(model, net, 1 / (gamma * stepS)), atS, isDay, surfaceC };
     } else followRoom(model, held.net, roomC);
     const ctx: StepContext = {
       model,
@@ -64,18 +92,41 @@ export function runSlowly(
       sunW: 0,
       work,
     };
+    const before = state;
+    const booked = stepS > finestStepS ? copyTally(tally) : null;
     const tried = agreedStep(ctx, state, control);
     settleAccounts(ctx, tried, tally);
-    state = {
-      ...state,
-      box: takeOver(work, state.box, start.box),
-      bodyC: tried.bodyC,
-      probeC: control.probeC,
-      duty: control.duty.slice(),
-    };
+    const box = takeOver(work, state.box, start.box);
+    if (booked && largestMove(before.box.surfaceC, box.surfaceC) > leapK) {
+      Object.assign(tally, booked);
+      work.trial = box;
+      const due = atS > held.atS;
+      const moisture = due ? waterSince(model, room, held, before, atS, tally) : before.moisture;
+      const finer = inSmallerSteps(run, { ...before, moisture }, atS, stepS);
+      state = finer.state;
+      control.duty.splice(0, control.duty.length, ...state.duty);
+      control.probeC = state.probeC.slice();
+      held = null;
+      renewNowS = stepS;
+      each(finer);
+      continue;
+    }
+    state = { ...state, box, bodyC: tried.bodyC, probeC: control.probeC, duty: control.duty.slice() };
     each({ state, now: tried.now });
   }
-  if (held) waterSince(model, room, held, state, steps * stepS, tally);
+  return held ? { ...state, moisture: waterSince(model, room, held, state, toS, tally) } : state;
+}
+
+/** One step of a run in smaller ones, renewed at each; the watts of its heaters are their mean over them. */
+function inSmallerSteps(run: SlowRun, from: RunState, atS: number, ofS: number): SlowMoment {
+  const stepS = ofS / finerSteps;
+  const wattSums = run.model.heaters.map(() => 0);
+  let now: readonly HeaterNow[] = [];
+  const state = runStretch(run, from, atS, atS + ofS, { stepS, renewS: stepS }, (m) => {
+    now = m.now;
+    for (const [i, { powerW }] of m.now.entries()) wattSums[i] = wattSums[i]! + powerW;
+  });
+  return { state, now: now.map((one, i) => ({ ...one, powerW: wattSums[i]! / finerSteps })) };
 }
 
 function roomBetween(hourlyC: ArrayLike<number>, hour: number): number {

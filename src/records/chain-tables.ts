@@ -13,6 +13,7 @@ export const chainedTables = [
   'instrument_check',
   'overlay',
   'overlay_withdrawal',
+  'pack_given',
   'placement',
   'placement_event',
   'plan_result',
@@ -39,4 +40,4 @@ export const unchainedTables: Readonly<Record<string, string>> = {
 };
 
 /** Tables that hold a file, which is in the chain by its hash. */
-export const tablesWithFiles: readonly string[] = ['animal_photo', 'reading_file'];
+export const tablesWithFiles: readonly string[] = ['animal_photo', 'pack_given', 'reading_file'];

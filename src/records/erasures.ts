@@ -99,6 +99,9 @@ export async function eraseOwnWords(tx: Db, enquiryId: string, writer: ErasureWr
       where ${where(enquiryId)} and ${sql.ref(column)} not in ('', ${note})`.execute(tx);
     changed[table] = (changed[table] ?? 0) + Number(done.numAffectedRows ?? 0);
   }
+  const papers = await sql`update pack_given set bytes = '', said = '[]', sha256 = encode(sha256(''), 'hex')
+    where placement_id in (select id from placement where enquiry_id = ${enquiryId}) and bytes <> ''`.execute(tx);
+  changed.pack_given = Number(papers.numAffectedRows ?? 0);
   // The chain writes its links while the name of who erased still stands.
   await sql`set constraints all immediate`.execute(tx);
   await sql`set constraints all deferred`.execute(tx);
@@ -182,6 +185,8 @@ export async function rowsOfBuyer(db: Db, enquiryId: string): Promise<Readonly<R
     liveSources: await rows(
       sql`select at, label, place, quantity from live_source where enquiry_id = ${id} order by at`,
     ),
+    packs: await rows(sql`select at, language, sha256, encode(bytes, 'base64') as bytes_base64
+      from pack_given where ${ofPlacements} order by seq`),
     keeperLinks: await rows(sql`select at, expires_at from keeper_link where enquiry_id = ${id} order by at`),
   };
 }

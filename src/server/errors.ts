@@ -28,6 +28,8 @@ const statusByCode: Readonly<Record<string, number>> = {
   OVERLAY_UNKNOWN: 404,
   HAND_UNKNOWN: 404,
   PLAN_UNKNOWN: 404,
+  PACK_UNKNOWN: 404,
+  PACK_ERASED: 410,
   LOG_UNKNOWN: 404,
   INSTRUMENT_UNKNOWN: 404,
   KEEPER_LINK: 404,

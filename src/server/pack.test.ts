@@ -1,3 +1,5 @@
+import { createHash, randomUUID } from 'node:crypto';
+import { sql } from 'kysely';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { type AppForTests, appForTests } from './testing/app-for-tests.ts';
 import { exampleDocument } from './testing/example-document.ts';
@@ -55,4 +57,73 @@ describe('the pack of a placement', () => {
       expect.arrayContaining(['box.lengthM', 'box.depthM']),
     );
   });
+
+  test('is kept as it was given: years later the same bytes, and what would be different today', async () => {
+    const id = await placed(exampleDocument());
+    const at = `/api/placements/${id}`;
+    const get = async (url: string) => await server.app.inject({ url });
+    const packs = async () => (await get(`${at}/packs`)).json().packs as { id: string; sha256: string; by: string }[];
+    expect(await packs()).toEqual([]);
+    const given = await get(`${at}/pack.pdf?language=de`);
+    await get(`${at}/pack.pdf?language=de`);
+    const [first, ...more] = await packs();
+    expect([more, first?.by], 'the same paper is kept once').toEqual([[], 'tester']);
+    expect(first?.sha256).toBe(createHash('sha256').update(given.rawPayload).digest('hex'));
+    const differences = async () =>
+      (await get(`${at}/packs/${first?.id}/differences`)).json().differences as {
+        title: string;
+        was: string[];
+        now: string[];
+      }[];
+    expect(await differences()).toEqual([]);
+
+    const statement = {
+      requirement: 'vet',
+      answer: 'yes',
+      text: 'Praxis Quoxley, 01234 567',
+      place: null,
+      years: null,
+    };
+    await send(`${at}/statements`, { ...statement, token: randomUUID() });
+    const told = await differences();
+    expect(told.flatMap(({ now }) => now).join(' ')).toContain('Praxis Quoxley');
+    expect(told.flatMap(({ was }) => was).join(' ')).not.toContain('Praxis Quoxley');
+    expect(await packs(), 'comparing keeps nothing').toHaveLength(1);
+    const renewed = await get(`${at}/pack.pdf?language=de`);
+    expect(renewed.rawPayload.equals(given.rawPayload)).toBe(false);
+    expect((await packs()).map((one) => one.sha256)[1]).toBe(first?.sha256);
+    const copy = await get(`${at}/packs/${first?.id}/pack.pdf`);
+    expect(copy.headers['content-type']).toBe('application/pdf');
+    expect(copy.rawPayload.equals(given.rawPayload), 'byte for byte').toBe(true);
+    const { db } = server.records;
+    await expect(sql`update pack_given set by = 'somebody else'`.execute(db)).rejects.toThrow(/kept as they are/);
+    await expect(sql`delete from pack_given`.execute(db)).rejects.toThrow(/kept as they are/);
+    const other = await placed(exampleDocument());
+    const elsewhere = await get(`/api/placements/${other}/packs/${first?.id}/pack.pdf`);
+    expect([elsewhere.statusCode, elsewhere.json().faults[0].code]).toEqual([404, 'PACK_UNKNOWN']);
+  }, 60_000);
+
+  test('goes with the words of its buyer when these are erased, and is given out before', async () => {
+    const id = await placed(exampleDocument());
+    const at = `/api/placements/${id}`;
+    const get = async (url: string) => await server.app.inject({ url });
+    const made = await get(`${at}/pack.pdf`);
+    const buyer = (await get(`${at}/buyer`)).json();
+    expect(Buffer.from(buyer.rows.packs[0].bytes_base64, 'base64').equals(made.rawPayload)).toBe(true);
+    await send(`${at}/refusal`, { reason: 'home', text: '', token: randomUUID() });
+    const erased = await server.app.inject({
+      method: 'POST',
+      url: `${at}/buyer/erasure`,
+      payload: { reason: 'asked for it' },
+    });
+    expect(erased.statusCode).toBe(200);
+    const [pack] = (await get(`${at}/packs`)).json().packs;
+    expect(pack.sizeBytes).toBe(0);
+    const gone = await get(`${at}/packs/${pack.id}/pack.pdf`);
+    expect([gone.statusCode, gone.json().faults[0].code]).toEqual([410, 'PACK_ERASED']);
+    const { rows } = await sql<{ what: string }>`
+      select what from chain_link where table_name = 'pack_given' and row_key = ${pack.id} order by number
+    `.execute(server.records.db);
+    expect(rows.map(({ what }) => what)).toEqual(['added', 'erased']);
+  }, 60_000);
 });

@@ -23,6 +23,9 @@ export const faultsDe: Readonly<Record<`fault.${string}`, string>> = {
   'fault.PLAN_NO_ANIMAL': 'Ohne Tier lässt sich kein Urteil fällen. Art, Alter und Länge angeben.',
   'fault.PLAN_SPECIES': 'Über die Bedürfnisse dieser Art ist hier nichts bekannt.',
   'fault.PLAN_STANDARD': 'Diese Platzvorgabe gibt es hier nicht. Eine aus der Liste wählen.',
+  'fault.PACK_UNKNOWN': 'Diese Mappe gibt es hier nicht. Eine aus der Liste wählen.',
+  'fault.PACK_ERASED':
+    'Die Worte dieses Käufers wurden gelöscht, und dieses Papier mit ihnen. Eine neue Mappe aus dem erstellen, was noch da ist.',
   'fault.PLAN_UNKNOWN': 'Diesen Plan gibt es hier nicht. Das Blatt neu laden und dort wählen.',
   'fault.PLAN_BUSY': 'Gerade werden zu viele Pläne gerechnet. In einer Minute noch einmal versuchen.',
   'fault.PHYS_NOT_SETTLED':

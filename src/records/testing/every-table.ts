@@ -8,6 +8,7 @@ import { everyHandReadingOf, insertHandReading, standHandReading } from '../hand
 import { insertInstrument, insertInstrumentCheck } from '../instruments.ts';
 import { insertLiveReadings, insertLiveSource } from '../live-sources.ts';
 import { insertOverlay, withdrawStanding } from '../overlays.ts';
+import { keepPackGiven } from '../packs-given.ts';
 import { addPlacementEvent, insertPlacement } from '../placements.ts';
 import { insertPlanResult, standPlan } from '../plan-results.ts';
 import { insertProofResult, insertReadingFile, withdrawReadingFile } from '../readings.ts';
@@ -40,6 +41,17 @@ export async function fillEveryTable(db: Db): Promise<Filled> {
   const versions = { enquiryId, enquiryVersion: 2, modelVersion: 'm', dataVersion: 'd' };
   const planId = randomUUID();
   await insertPlanResult(db, { id: planId, answer: { temp: 31.25, third: 1 / 3 }, ...versions, ...writer });
+  await keepPackGiven(db, {
+    placementId,
+    state: 'released',
+    said: [{ title: 'Home', lines: ['a vet of the buyer'] }],
+    bytes: Buffer.from('%PDF-1.7 of a buyer'),
+    language: 'en',
+    temperature: 'C',
+    length: 'cm',
+    mass: 'g',
+    ...writer,
+  });
   await standPlan(db, planId, { counts: false, ...writer });
   await insertProofResult(db, { answer: { ok: true }, inputs: {}, ...versions }, writer);
   const sourceId = await filledReadings(db, branchId, enquiryId);

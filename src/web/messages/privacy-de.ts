@@ -17,6 +17,7 @@ export const privacyDe: Record<keyof typeof privacyEn, string> = {
   'privacy.part.handReadings': 'Messwerte von Hand',
   'privacy.part.readingFiles': 'Loggerdatei',
   'privacy.part.liveSources': 'Laufende Messung',
+  'privacy.part.packs': 'Mappe',
   'privacy.part.keeperLinks': 'Link des Halters',
   'privacy.erase': 'Käufer löschen',
   'privacy.warning':

@@ -16,6 +16,7 @@ export const privacyEn = {
   'privacy.part.handReadings': 'Reading by hand',
   'privacy.part.readingFiles': 'Logger file',
   'privacy.part.liveSources': 'Live source',
+  'privacy.part.packs': 'Pack',
   'privacy.part.keeperLinks': 'Keeper’s link',
   'privacy.erase': 'Erase the buyer',
   'privacy.warning':

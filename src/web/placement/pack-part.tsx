@@ -1,7 +1,7 @@
 // The pack of this placement: choose the keeper's language and units, have it made, open or save it. It is computed for this very
 // box, which takes some seconds; meanwhile the page says so and everything else goes on.
 import './pack-part.css';
-import { useEffect, useState } from 'react';
+import { useCallback, useEffect, useState } from 'react';
 import { Button } from 'react-aria-components';
 import type { Asked } from '../animal/animal-api.ts';
 import { useSaying } from '../animal/say.ts';
@@ -11,7 +11,8 @@ import { Faults } from '../proof/faults.tsx';
 import type { PaperChoice } from '../settings/paper-query.ts';
 import { useSheet } from '../settings/settings-context.tsx';
 import { useLanguageCodes } from '../settings/use-language-codes.ts';
-import { fetchPack } from './pack-api.ts';
+import { fetchPack, type PackGiven, readPacks } from './pack-api.ts';
+import { PacksGiven } from './packs-given.tsx';
 import type { PlacementSheet } from './placement-api.ts';
 
 /** The units of a pack as one choice, "F in g". */
@@ -37,10 +38,18 @@ export function PackPart({ sheet }: { readonly sheet: PlacementSheet }) {
   const address = made?.answer.ok ? made.answer.value : null;
   useEffect(() => (address === null ? undefined : () => URL.revokeObjectURL(address)), [address]);
 
+  const [packs, setPacks] = useState<readonly PackGiven[]>([]);
+  const look = useCallback(async () => {
+    const found = await readPacks(sheet.id);
+    if (found.ok) setPacks(found.value.packs);
+  }, [sheet.id]);
+  useEffect(() => void look(), [look]);
+
   const make = async () => {
     setMade(null);
     const answer = await work.run((part) => fetchPack(sheet.id, choice, part().signal));
     if (answer !== null) setMade({ language, answer });
+    await look();
   };
 
   return (
@@ -84,7 +93,7 @@ export function PackPart({ sheet }: { readonly sheet: PlacementSheet }) {
           </select>
         </div>
         <Button className="button" isDisabled={work.sinceMs !== null} onPress={() => void make()}>
-          {t('pack.make')}
+          {t(packs.length > 0 ? 'pack.makeNew' : 'pack.make')}
         </Button>
       </div>
       <p id="pack-units-say" className="field-hint">
@@ -117,6 +126,7 @@ export function PackPart({ sheet }: { readonly sheet: PlacementSheet }) {
         </div>
       )}
       <Faults answer={made?.answer ?? null} />
+      <PacksGiven placementId={sheet.id} packs={packs} />
     </section>
   );
 }

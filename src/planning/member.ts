@@ -11,7 +11,7 @@ import { isDayAt, roomAt, sunAt } from '../physics/room-day.ts';
 import { type BoxModel, type SettledBox, type SteadyConditions, settleBox } from '../physics/simulate.ts';
 import { mainThermostat } from '../physics/steady.ts';
 import { steadyAnswer } from '../physics/steady-answer.ts';
-import { dialForReading, meanBandK } from './dial/dial-setting.ts';
+import { dialForReading, meanBandK, mostDialC } from './dial/dial-setting.ts';
 import { between, type SeasonPoint, turningPoints } from './turning-point.ts';
 import { type DriesGPerDay, driesGPerDay, sprayedGPerDay } from './wet-floor.ts';
 
@@ -126,30 +126,42 @@ export function memberAnswer(
   let trimmed: SettledBox | null = null;
   let dialC: number | null = null;
   const t = mainThermostat(model);
+  /** By day the dial is trimmed, as far as it goes. */
+  const trim = (
+    moment: SteadyConditions,
+    from: SettledBox,
+  ): { readonly at: SteadyConditions; readonly box: SettledBox } => {
+    if (!keeperTrims(enclosure)) return { at: moment, box: settleBox(model, moment, from) };
+    const at = { ...moment, holdBaskingC: baskingAimC(climate) };
+    const box = settleBox(model, at, from);
+    if (dialOf(model, box, t) <= mostDialC) return { at, box };
+    const most = { ...moment, setC: enclosure.thermostats.map((x, i) => (i === t ? mostDialC : x.setDayC)) };
+    return { at: most, box: settleBox(model, most, from) };
+  };
+  const cold = trim(moments.winterDay, day);
   if (keeperTrims(enclosure)) {
-    trimmed = settleBox(model, { ...moments.winterDay, holdBaskingC: baskingAimC(climate) }, day);
-    dialC = dialOf(model, trimmed, t);
+    trimmed = cold.box;
+    dialC = cold.at.holdBaskingC === undefined ? null : dialOf(model, trimmed, t);
   }
   // Who can trim does so in every season: by day the basking surface is held; by night the night set point stands,
   // never above the trimmed dial. A box too weak to reach the aim has no dial to trim to, and simply runs flat out.
   const reaches = flatOutBaskingC >= baskingAimC(climate);
-  const held = trimmed ? { holdBaskingC: baskingAimC(climate) } : {};
   const nightSetC =
     trimmed && reaches && dialC !== null
       ? { setC: enclosure.thermostats.map((x, i) => (i === t ? Math.min(x.setNightC, dialC!) : x.setNightC)) }
       : {};
   const winterNight = { ...moments.winterNight, ...nightSetC };
-  const summerDay = { ...moments.summerDay, ...held };
   const summerNight = { ...moments.summerNight, ...nightSetC };
   const night = settleBox(model, winterNight, day);
-  const hot = settleBox(model, summerDay, day);
+  const { at: summerDay, box: hot } = trim(moments.summerDay, day);
   const warmNight = settleBox(model, summerNight, night);
   // a heater that is flat out in winter has something in hand here, so the day is held anew, not read off the others
-  const midDay = { ...moments.midDay, ...held };
+  const { at: midDay, box: mild } = trim(moments.midDay, trimmed ?? day);
   const midNight = { ...moments.midNight, ...nightSetC };
-  const mild = settleBox(model, midDay, trimmed ?? day);
   const mildNight = settleBox(model, midNight, night);
-  const winterDay = { ...moments.winterDay, ...held };
+  const winterDay = trimmed ? cold.at : moments.winterDay;
+  const { holdBaskingC, setC } = winterDay;
+  const held = { ...(holdBaskingC === undefined ? {} : { holdBaskingC }), ...(setC === undefined ? {} : { setC }) };
   return {
     winterNight: answer(winterNight, night),
     winterDay: trimmed ? answer({ ...moments.winterDay }, trimmed) : untrimmedDay,

@@ -17,10 +17,9 @@ export interface YearlyEnergy {
 
 /** @param surface one version of the box   @param b the kit   @param enclosure its room and day */
 export function yearlyEnergy(surface: MemberSurface, b: Behaviour, enclosure: Enclosure): YearlyEnergy {
-  const { dialC } = kitPowers(surface, b);
+  const { dialC, nightSetC } = kitPowers(surface, b);
   const ratedW = b.powerW * surface.heaterPower;
   const nightRatedW = b.nightPowerW * surface.heaterPower;
-  const setC = b.twoHeaters ? b.setNightC : Math.min(b.setNightC, dialC);
   const { winter, summer } = enclosure.room;
   let dayWh = 0;
   let nightWh = 0;
@@ -30,7 +29,7 @@ export function yearlyEnergy(surface: MemberSurface, b: Behaviour, enclosure: En
     if (isDay) dayHours++;
     for (const [share, roomC] of yearRooms(winter, summer, hour)) {
       if (isDay) dayWh += share * heldPowerW(inRoom(surface.day, roomC), dialC, b.bandK, ratedW);
-      else nightWh += share * heldPowerW(inRoom(surface.night, roomC), setC, b.nightBandK, nightRatedW);
+      else nightWh += share * heldPowerW(inRoom(surface.night, roomC), nightSetC, b.nightBandK, nightRatedW);
     }
   }
   return {

@@ -24,7 +24,7 @@ export interface ProbePlace {
 }
 
 export interface DialCard {
-  /** Dial to start with by day: the middle of the versions, to the half degree. */
+  /** Dial to start with by day: that of the best-estimate version, the half degree below. */
   readonly setDayC: number;
   readonly setNightC: number;
   /** Where the day dial may end up once trimmed by a thermometer at the basking site. */
@@ -47,8 +47,7 @@ export function dialCard(
 ): DialCard {
   const powers = surfaces.map((s) => kitPowers(s, b));
   const dayDialC = intervalOf(powers.map((p) => p.dialC));
-  const setDayC = Math.round(dayDialC.median * 2) / 2;
-  const setNightC = b.twoHeaters ? b.setNightC : Math.min(b.setNightC, setDayC);
+  const { setDayC, setNightC } = b;
   const rated = (s: MemberSurface, night: boolean) => (night ? b.nightPowerW : b.powerW) * s.heaterPower;
   const expect = (pick: (s: MemberSurface) => WattLine, setC: number, night: boolean): DialExpectation => {
     const lines = surfaces.map(pick);

@@ -1,6 +1,10 @@
 // Where must a dial stand so that its thermostat gives the power that is needed while its probe reads what it reads?
 // Every dial that Warmstead tells anyone comes from here. Leaves out: which power is needed, and the doubt about the box.
 import type { Thermostat } from '../../physics/enclosure.ts';
+import { enclosureFields } from '../../physics/enclosure-fields.ts';
+
+/** No thermostat of the program can be set higher [degC]: a kit whose probe would have to read more is used at this. */
+export const mostDialC: number = enclosureFields.find((f) => f.path === 'thermostats[].setDayC')!.high!;
 
 /** On/off switching holds its set point on average [K]. */
 export const onOffMeanBandK = 0.02;

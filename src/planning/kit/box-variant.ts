@@ -2,8 +2,9 @@
 // Leaves out: heaters (place-heater.ts) and whether the change helps (search/).
 import type { Box, Enclosure, Panel, PanelName } from '../../physics/enclosure.ts';
 import { panelNames } from '../../physics/enclosure.ts';
-import { itemsOf, type Shelf } from '../shelf/shelf.ts';
+import { itemsOf, type Shelf, type ShelfItem } from '../shelf/shelf.ts';
 import type { KitPart } from './kit-part.ts';
+import { canBeBought, type Owned } from './owned.ts';
 
 export const boxChanges = ['insulated', 'mesh-covered', 'vents-halved', 'vents-doubled'] as const;
 export type BoxChange = (typeof boxChanges)[number];
@@ -28,6 +29,7 @@ export const openLidFrac = 0.3;
 export function variantsOf(
   enclosure: Enclosure,
   shelf: Shelf,
+  owned: Owned = new Map(),
   boxId = 'drawn',
   boxParts: readonly KitPart[] = [],
 ): BoxVariant[] {
@@ -37,22 +39,27 @@ export function variantsOf(
   if (uncovered) sets.push(['mesh-covered'], ['mesh-covered', 'insulated']);
   else if (enclosure.box.vents.length > 0) sets.push(['vents-halved'], ['vents-doubled']);
   return sets.flatMap((changes) => {
-    const parts = changes.map((change) => changeParts(change, enclosure, shelf));
+    const parts = changes.map((change) => changeParts(change, enclosure, shelf, owned));
     if (parts.some((p) => p === null)) return [];
     const id = changes.length === 0 ? boxId : `${boxId}+${changes.join('+')}`;
     return [
       {
         id,
         changes,
-        enclosure: changes.reduce((e, c) => changed(e, c, shelf, true), enclosure),
-        withoutBottomFoam: changes.reduce((e, c) => changed(e, c, shelf, false), enclosure),
+        enclosure: changes.reduce((e, c) => changed(e, c, shelf, owned, true), enclosure),
+        withoutBottomFoam: changes.reduce((e, c) => changed(e, c, shelf, owned, false), enclosure),
         parts: [...boxParts, ...parts.flatMap((p) => p ?? [])],
       },
     ];
   });
 }
 
-const foamOf = (shelf: Shelf) => itemsOf(shelf, 'insulation').find((item) => item.inStock);
+const foamOf = (shelf: Shelf, owned: Owned) =>
+  itemsOf(shelf, 'insulation').find((item) => owned.has(item.id)) ?? itemsOf(shelf, 'insulation').find(canBeBought);
+const meshCoverOf = (shelf: Shelf, owned: Owned) => {
+  const fitting = itemsOf(shelf, 'cover').filter((item) => item.covers === 'mesh');
+  return fitting.find((item) => owned.has(item.id)) ?? fitting.find(canBeBought);
+};
 
 /** Panels that take foam: all but the front and a mesh lid; the bottom only where something may lie under the box. */
 function foamed(enclosure: Enclosure, bottom: boolean): PanelName[] {
@@ -63,7 +70,7 @@ function foamed(enclosure: Enclosure, bottom: boolean): PanelName[] {
   });
 }
 
-function changed(enclosure: Enclosure, change: BoxChange, shelf: Shelf, bottomFoam: boolean): Enclosure {
+function changed(enclosure: Enclosure, change: BoxChange, shelf: Shelf, owned: Owned, bottomFoam: boolean): Enclosure {
   const { box } = enclosure;
   const withBox = (next: Partial<Box>): Enclosure => ({ ...enclosure, box: { ...box, ...next } });
   if (change === 'vents-halved' || change === 'vents-doubled') {
@@ -72,7 +79,7 @@ function changed(enclosure: Enclosure, change: BoxChange, shelf: Shelf, bottomFo
   }
   if (change === 'mesh-covered')
     return withBox({ panels: { ...box.panels, top: { ...box.panels.top, meshCoveredFrac: meshCoverFrac } } });
-  const foam = foamOf(shelf);
+  const foam = foamOf(shelf, owned);
   if (!foam) return enclosure;
   const layer = { materialId: foam.materialId, thicknessM: foam.thicknessM };
   const panels: Record<PanelName, Panel> = { ...box.panels };
@@ -82,7 +89,7 @@ function changed(enclosure: Enclosure, change: BoxChange, shelf: Shelf, bottomFo
 }
 
 /** Null when the shelf does not hold what the change needs. */
-function changeParts(change: BoxChange, enclosure: Enclosure, shelf: Shelf): readonly KitPart[] | null {
+function changeParts(change: BoxChange, enclosure: Enclosure, shelf: Shelf, owned: Owned): readonly KitPart[] | null {
   const { lengthM, depthM, heightM } = enclosure.box;
   const area: Record<PanelName, number> = {
     front: lengthM * heightM,
@@ -93,25 +100,23 @@ function changeParts(change: BoxChange, enclosure: Enclosure, shelf: Shelf): rea
     bottom: lengthM * depthM,
   };
   if (change === 'insulated') {
-    const foam = foamOf(shelf);
+    const foam = foamOf(shelf, owned);
     if (!foam) return null;
     const m2 = foamed(enclosure, true).reduce((sum, name) => sum + area[name], 0);
-    return [areaPart(foam.id, foam.name, foam.price, m2, 'insulation')];
+    return [areaPart(foam, m2, 'insulation', owned)];
   }
   if (change === 'mesh-covered') {
-    const cover = itemsOf(shelf, 'cover').find((item) => item.covers === 'mesh' && item.inStock);
+    const cover = meshCoverOf(shelf, owned);
     if (!cover) return null;
     const m2 = area.top * (enclosure.box.panels.top.meshShareFrac ?? 0) * meshCoverFrac;
-    return [areaPart(cover.id, cover.name, cover.price, m2, 'cover')];
+    return [areaPart(cover, m2, 'cover', owned)];
   }
   return [];
 }
 
-const areaPart = (itemId: string, name: string, each: number, m2: number, role: KitPart['role']): KitPart => ({
-  itemId,
-  name,
-  role,
-  count: Math.ceil(m2 * 10) / 10,
-  price: each * (Math.ceil(m2 * 10) / 10),
-  owned: false,
-});
+/** Foam or a sheet that the customer has is taken to be enough. */
+function areaPart(item: ShelfItem, m2: number, role: KitPart['role'], owned: Owned): KitPart {
+  const has = owned.has(item.id);
+  const count = Math.ceil(m2 * 10) / 10;
+  return { itemId: item.id, name: item.name, role, count, price: has ? 0 : item.price * count, owned: has };
+}

@@ -4,17 +4,17 @@ import { heaterBodies } from '../../physics/heater-kinds.ts';
 import type { ShelfItem } from '../shelf/shelf.ts';
 
 const mark = 'own-';
+const drawn = (id: string, name: string) => ({ id: `${mark}${id}`, name: `${name} (has it)`, price: 0, inStock: true });
+
+export const isDrawn = ({ id }: Pick<ShelfItem, 'id'>): boolean => id.startsWith(mark);
 
 /** Items of the drawing, with ids that no shelf uses twice. */
 export function drawnItems(enclosure: Enclosure): ShelfItem[] {
   const heaters = enclosure.heaters.map((h): ShelfItem => {
     const flat = heaterBodies[h.kind].form === 'area';
     return {
-      id: `${mark}${h.id}`,
+      ...drawn(h.id, `${h.kind.replaceAll('-', ' ')} ${h.powerW} W`),
       kind: 'heater',
-      name: `${h.kind.replaceAll('-', ' ')} ${h.powerW} W (has it)`,
-      price: 0,
-      inStock: true,
       heaterKind: h.kind,
       powerW: h.powerW,
       lengthM: flat ? (h.lengthM ?? 0.3) : null,
@@ -23,31 +23,19 @@ export function drawnItems(enclosure: Enclosure): ShelfItem[] {
   });
   const thermostats = enclosure.thermostats.map(
     (t): ShelfItem => ({
-      id: `${mark}${t.id}`,
+      ...drawn(t.id, `${t.control} thermostat ${t.ratingW} W`),
       kind: 'thermostat',
-      name: `${t.control} thermostat ${t.ratingW} W (has it)`,
-      price: 0,
-      inStock: true,
       control: t.control,
       ratingW: t.ratingW,
       bandK: t.bandK,
       hasCutOut: t.cutOutC !== null,
     }),
   );
-  const guards: ShelfItem[] = enclosure.heaters.some((h) => h.guarded && h.mount === 'inside')
-    ? [{ id: `${mark}guard`, kind: 'guard', name: 'wire guard (has it)', price: 0, inStock: true, guards: 'body' }]
-    : [];
-  const holders: ShelfItem[] = enclosure.heaters.some((h) => h.holder === 'ceramic')
-    ? [
-        {
-          id: `${mark}holder`,
-          kind: 'holder',
-          name: 'ceramic lampholder (has it)',
-          price: 0,
-          inStock: true,
-          material: 'ceramic',
-        },
-      ]
-    : [];
+  const guards = enclosure.heaters
+    .filter((h) => h.guarded && h.mount === 'inside')
+    .map((h): ShelfItem => ({ ...drawn(`guard-${h.id}`, 'wire guard'), kind: 'guard', guards: 'body' }));
+  const holders = enclosure.heaters
+    .filter((h) => h.holder === 'ceramic')
+    .map((h): ShelfItem => ({ ...drawn(`holder-${h.id}`, 'ceramic lampholder'), kind: 'holder', material: 'ceramic' }));
   return [...heaters, ...thermostats, ...guards, ...holders];
 }

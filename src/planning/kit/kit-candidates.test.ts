@@ -12,7 +12,7 @@ import { placedHeater } from './place-heater.ts';
 describe.each(['wood-1200', 'glass-mesh-900', 'tub-mat-600'])('the kits of %s', (example) => {
   const input = searchInputOf(example);
   const { enclosure, shelf, species, facts } = input;
-  const found = kitCandidates({ enclosure, species, facts, shelf, ownedIds: new Set() });
+  const found = kitCandidates({ enclosure, species, facts, shelf, owned: new Map() });
 
   it('are those whose every pair the rules allow, as well as they allow them', () => {
     let tried = 0;

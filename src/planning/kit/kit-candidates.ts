@@ -11,6 +11,7 @@ import type { Arrangement, Kit } from './kit.ts';
 import { type KitHeart, kitEnclosure } from './kit-enclosure.ts';
 import { type CommonParts, commonParts, kitParts } from './kit-parts.ts';
 import { type Fit, type KindStanding, kindStanding, loadRefusal } from './kit-safety.ts';
+import { canBeBought, type Owned, piecesOf } from './owned.ts';
 import { otherProbes, placedHeater } from './place-heater.ts';
 import { ownRefusal, type RefusalSays, refusals as say } from './refusal.ts';
 
@@ -33,8 +34,8 @@ export interface CandidateInput {
   readonly species: Species;
   readonly facts: Facts;
   readonly shelf: Shelf;
-  /** The customer's own things, at no price. */
-  readonly ownedIds: ReadonlySet<string>;
+  /** The customer's own things, at no price: how many pieces of each. */
+  readonly owned: Owned;
   /** Boxes to try besides or instead of the one drawn. */
   readonly boxes?: readonly BoxVariant[];
 }
@@ -44,8 +45,8 @@ const nightKinds: readonly HeaterKind[] = ['ceramic-emitter', 'radiant-panel', '
 
 export function kitCandidates(input: CandidateInput): Candidates {
   const { enclosure, shelf } = input;
-  const boxes = input.boxes ?? variantsOf(enclosure, shelf);
-  const there = (item: ShelfItem) => item.inStock || input.ownedIds.has(item.id);
+  const boxes = input.boxes ?? variantsOf(enclosure, shelf, input.owned);
+  const there = (item: ShelfItem) => item.inStock || input.owned.has(item.id);
   const heaters = itemsOf(shelf, 'heater').filter(there);
   const thermostats = itemsOf(shelf, 'thermostat').filter(there);
   const arrangements: Arrangement[] = [];
@@ -55,8 +56,10 @@ export function kitCandidates(input: CandidateInput): Candidates {
     const old = refusals.get(says.why);
     refusals.set(says.why, { ...says, kits: (old?.kits ?? 0) + count, example: old?.example ?? example });
   };
+  if (heaters.length === 0) refuse(ownRefusal(say.noHeater), '', 0);
+  if (thermostats.length === 0) refuse(ownRefusal(say.noThermostat), '', 0);
   const judged: Judged = { kinds: new Map(), loads: new Map() };
-  const common = commonParts(shelf, input.ownedIds);
+  const common = commonParts(shelf, input.owned);
   for (const box of boxes) {
     for (const group of arrangementGroups(box, heaters)) {
       if ('why' in group) {
@@ -137,9 +140,9 @@ function kitsOf(
 ): Kit[] {
   const kits: Kit[] = [];
   const nights: readonly (ShelfHeater | null)[] = group.nightKind ? group.nightItems : [null];
-  const nightThermostats = nights.map((n) => n && cheapestFor(n, thermostats, input));
-  for (const heater of group.items)
-    for (const thermostat of thermostats)
+  for (const thermostat of thermostats) {
+    const nightThermostats = nights.map((n) => n && cheapestFor(n, thermostats, thermostat, input));
+    for (const heater of group.items)
       for (const [n, nightHeater] of nights.entries()) {
         const nightThermostat = nightThermostats[n] ?? null;
         const id = [heater, thermostat, nightHeater, nightThermostat].map((x) => x?.id ?? '-').join(' ');
@@ -152,7 +155,7 @@ function kitsOf(
           continue;
         }
         const kit = { heater, nightHeater, thermostat, nightThermostat, box, enclosure: box.enclosure };
-        const parts = kitParts(kit, common, input.ownedIds);
+        const parts = kitParts(kit, common, input.owned);
         if (parts === null) {
           refuse(ownRefusal(say.lacksParts), name);
           continue;
@@ -169,6 +172,7 @@ function kitsOf(
           fit,
         });
       }
+  }
   return kits;
 }
 
@@ -205,7 +209,9 @@ function verdictOnPair(
   const home = () => kitEnclosure(box.enclosure, alone, undefined, spot);
   const { lengthM, depthM, heightM } = box.enclosure.box;
   const size = [heater.heaterKind, heater.lengthM, heater.depthM];
-  const kind = once(judged.kinds, [...size, thermostat.control, role, lengthM, depthM, heightM, spot], () =>
+  // boxes of one size may differ in lid and floor, and with them in where a heater sits
+  const lid = box.id.split('+')[0];
+  const kind = once(judged.kinds, [...size, thermostat.control, role, lengthM, depthM, heightM, lid, spot], () =>
     kindStanding(home(), species, facts),
   );
   const load = once(judged.loads, [heater.powerW, thermostat.ratingW], () => loadRefusal(home(), species, facts));
@@ -218,15 +224,19 @@ function once<T>(known: Map<string, T>, parts: readonly unknown[], work: () => T
   return known.get(key) as T;
 }
 
-/** The thermostat for the night heater: the cheapest of those that suit it well and bear its load. */
+/** The thermostat for the night heater: the cheapest of those that suit it well and bear its load.
+ *  @param main drives the other heater: one that the customer has once is in use there */
 function cheapestFor(
   heater: ShelfHeater,
   thermostats: readonly ShelfThermostat[],
-  input: CandidateInput,
+  main: ShelfThermostat,
+  { owned, facts }: CandidateInput,
 ): ShelfThermostat | null {
-  const price = (t: ShelfThermostat) => (input.ownedIds.has(t.id) ? 0 : t.price);
+  const isFree = (t: ShelfThermostat) => piecesOf(owned, t.id) > (t.id === main.id ? 1 : 0);
+  const price = (t: ShelfThermostat) => (isFree(t) ? 0 : t.price);
   const fitting = thermostats.filter((t) => {
-    const drive = input.facts.thermostats[t.control]?.drives[heater.heaterKind];
+    if (!isFree(t) && !canBeBought(t)) return false;
+    const drive = facts.thermostats[t.control]?.drives[heater.heaterKind];
     return drive?.fit === 'good' && heater.powerW <= 0.8 * t.ratingW;
   });
   return fitting.reduce<ShelfThermostat | null>((a, b) => (a && price(a) <= price(b) ? a : b), null);

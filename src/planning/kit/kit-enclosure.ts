@@ -42,7 +42,9 @@ export function kitEnclosure(
   const probed = { ...base, heaters: night ? [main, night] : [main] };
   const thermostats: Thermostat[] = [thermostatOf('main', kit.thermostat, probed, main, dials)];
   if (night && kit.nightThermostat)
-    thermostats.push(thermostatOf('night', kit.nightThermostat, probed, night, { ...dials, setDayC: dials.setNightC }));
+    thermostats.push(
+      thermostatOf('night', kit.nightThermostat, probed, night, { ...dials, setDayC: dials.restC ?? dials.setNightC }),
+    );
   return { ...probed, thermostats, thermometers: withThermometers(base.thermometers) };
 }
 

@@ -5,27 +5,36 @@ import { itemsOf, type Shelf, type ShelfHeater, type ShelfItem, type ShelfKind }
 import type { BoxVariant } from './box-variant.ts';
 import type { KitHeart } from './kit-enclosure.ts';
 import type { KitPart, PartRole } from './kit-part.ts';
+import { canBeBought, type Owned, piecesOf } from './owned.ts';
 import { hasOpenLid } from './place-heater.ts';
 
-/** The cheapest fitting guard, holder and thermometer of a shelf, looked up once for all kits. */
-export interface CommonParts {
-  readonly bodyGuard: ShelfItem | null;
-  readonly panelGuard: ShelfItem | null;
-  readonly holder: ShelfItem | null;
-  readonly thermometer: ShelfItem | null;
+/** Where a part comes from: what the customer has of it, then the cheapest of the shelf. */
+interface Supply {
+  readonly own: readonly ShelfItem[];
+  readonly bought: ShelfItem | null;
 }
 
-export function commonParts(shelf: Shelf, ownedIds: ReadonlySet<string>): CommonParts {
-  const cost = (item: ShelfItem) => (ownedIds.has(item.id) ? 0 : item.price);
-  const cheapest = <K extends ShelfKind>(kind: K, fits: (item: Extract<ShelfItem, { kind: K }>) => boolean) =>
-    itemsOf(shelf, kind)
-      .filter((item) => (item.inStock || ownedIds.has(item.id)) && fits(item))
-      .reduce<ShelfItem | null>((a, b) => (a && cost(a) <= cost(b) ? a : b), null);
+/** Fitting guards, holders and thermometers, looked up once for all kits. */
+export interface CommonParts {
+  readonly bodyGuard: Supply;
+  readonly panelGuard: Supply;
+  readonly holder: Supply;
+  readonly thermometer: Supply;
+}
+
+export function commonParts(shelf: Shelf, owned: Owned): CommonParts {
+  const supply = <K extends ShelfKind>(kind: K, fits: (item: Extract<ShelfItem, { kind: K }>) => boolean): Supply => {
+    const fitting = itemsOf(shelf, kind).filter(fits);
+    return {
+      own: fitting.filter((item) => owned.has(item.id)),
+      bought: fitting.filter(canBeBought).reduce<ShelfItem | null>((a, b) => (a && a.price <= b.price ? a : b), null),
+    };
+  };
   return {
-    bodyGuard: cheapest('guard', (item) => item.guards === 'body'),
-    panelGuard: cheapest('guard', (item) => item.guards === 'panel'),
-    holder: cheapest('holder', (item) => item.material === 'ceramic'),
-    thermometer: cheapest('thermometer', (item) => item.thermometerKind !== 'stick-on-dial'),
+    bodyGuard: supply('guard', (item) => item.guards === 'body'),
+    panelGuard: supply('guard', (item) => item.guards === 'panel'),
+    holder: supply('holder', (item) => item.material === 'ceramic'),
+    thermometer: supply('thermometer', (item) => item.thermometerKind !== 'stick-on-dial'),
   };
 }
 
@@ -43,26 +52,25 @@ const thermometerNames: Readonly<Record<Thermometer['kind'], string>> = {
 };
 
 /** Null when the shelf has nothing for a part that cannot be left out. */
-export function kitParts(
-  kit: PartsInput,
-  common: CommonParts,
-  ownedIds: ReadonlySet<string>,
-): readonly KitPart[] | null {
+export function kitParts(kit: PartsInput, common: CommonParts, owned: Owned): readonly KitPart[] | null {
   const parts: (KitPart | null)[] = [...kit.box.parts];
+  const isLeft = (item: ShelfItem) =>
+    parts.filter((part) => part?.owned && part.itemId === item.id).length < piecesOf(owned, item.id);
   const add = (item: ShelfItem | null, role: PartRole): void => {
-    if (!item) {
+    const has = item !== null && isLeft(item);
+    if (!item || !(has || canBeBought(item))) {
       parts.push(null);
       return;
     }
-    const owned = ownedIds.has(item.id);
-    parts.push({ itemId: item.id, name: item.name, role, count: 1, price: owned ? 0 : item.price, owned });
+    parts.push({ itemId: item.id, name: item.name, role, count: 1, price: has ? 0 : item.price, owned: has });
   };
+  const supplied = ({ own, bought }: Supply, role: PartRole): void => add(own.find(isLeft) ?? bought, role);
   const heating = (heater: ShelfHeater, role: PartRole): void => {
     add(heater, role);
     const body = heaterBodies[heater.heaterKind].form === 'body';
-    if (body) add(common.holder, 'holder');
-    if (body && !hasOpenLid(kit.enclosure)) add(common.bodyGuard, 'guard');
-    if (heater.heaterKind === 'radiant-panel') add(common.panelGuard, 'guard');
+    if (body) supplied(common.holder, 'holder');
+    if (body && !hasOpenLid(kit.enclosure)) supplied(common.bodyGuard, 'guard');
+    if (heater.heaterKind === 'radiant-panel') supplied(common.panelGuard, 'guard');
   };
   heating(kit.heater, 'heater');
   add(kit.thermostat, 'thermostat');
@@ -73,7 +81,7 @@ export function kitParts(
     const own = kit.enclosure.thermometers.find((t) => t.place === place && t.kind !== 'stick-on-dial');
     if (own)
       parts.push({ itemId: `own-${role}`, name: thermometerNames[own.kind], role, count: 1, price: 0, owned: true });
-    else add(common.thermometer, role);
+    else supplied(common.thermometer, role);
   }
   return parts.some((p) => p === null) ? null : (parts as KitPart[]);
 }

@@ -22,6 +22,8 @@ export const refusals = coded('kit', {
   noNightHeater: 'It gives light, and no heater for the night fits this box.',
   lacksParts: 'The shelf lacks a guard, a holder or a thermometer for it.',
   noNightThermostat: 'The shelf has no thermostat for the night heater.',
+  noHeater: 'The shelf has no heater in stock, and the customer has none.',
+  noThermostat: 'The shelf has no thermostat in stock, and the customer has none.',
   overloaded: 'The thermostat should not carry so many watts.',
   tooStrongNight: 'The night heater would be stronger than the lamp, and the basking site under it.',
 });

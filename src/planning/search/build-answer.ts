@@ -98,6 +98,7 @@ function choiceOf(r: Ranked, input: SearchInput): KitChoice {
     dial,
     cost: kitCost(kit, energies[0]!, arrangement.enclosure, input),
     kWhPerYear: spread((i) => energies[i]!.kWh),
+    kWhPerYearBest: energies[0]!.kWh,
     dayDutyFrac: spread((i) => powers[i]!.dayW / (behaviour.powerW * surfaces[i]!.heaterPower)),
     nightDutyFrac: spread((i) => powers[i]!.nightW / (behaviour.nightPowerW * surfaces[i]!.heaterPower)),
     neededW: spread((i) => neededW(surfaces[i]!, baskingAimC(input.climate))),

@@ -7,6 +7,7 @@ import { type BoxChange, boxChanges, variantsOf } from '../kit/box-variant.ts';
 import { type Dials, type KitHeart, kitEnclosure, restDialC } from '../kit/kit-enclosure.ts';
 import type { KitPart } from '../kit/kit-part.ts';
 import { kitRefusal } from '../kit/kit-safety.ts';
+import { ownedFrom } from '../kit/owned.ts';
 import { placedHeater } from '../kit/place-heater.ts';
 import { enclosureInBox } from '../kit/shelf-box.ts';
 import { itemsOf, type ShelfEnclosure } from '../shelf/shelf.ts';
@@ -67,7 +68,7 @@ export function changesFor(input: HelpInput): Change[] {
   const { winter, summer } = e.room;
   const wet = e.substrate?.wetFrac ?? 0;
   const sunny = winter.sunPeakWPerM2 > 0 || summer.sunPeakWPerM2 > 0;
-  return [
+  const changes: Change[] = [
     ...itemsOf(input.shelf, 'enclosure')
       .filter((item) => item.inStock && !isBox(input.choice, item))
       .sort((a, b) => priceOf(a, input) - priceOf(b, input))
@@ -77,9 +78,16 @@ export function changesFor(input: HelpInput): Change[] {
     ...(wet > 0 || e.bowl ? [drier(e.bowl !== null)] : []),
     ...(sunny ? [shade] : []),
     ...warmerByK.map((k) => warmer(winter, k)),
-    ...coolerByK.filter((k) => summer.highC - k >= coolestSummerC).map((k) => cooler(summer, k)),
+    ...coolerByK
+      .filter((k) => summer.highC - k >= Math.max(coolestSummerC, winter.highC))
+      .map((k) => cooler(summer, k, winter)),
   ];
+  return changes.map((change) => ({ ...change, apply: (home) => keeping(home, change.apply(home), input) }));
 }
+
+/** A home in which nothing that holds now is lost, as a bowl wide enough to soak in. */
+const keeping = (from: Home, to: Home | null, input: InHome): Home | null =>
+  to && lost(from.enclosure, to.enclosure, input).length === 0 ? to : null;
 
 const isBox = (choice: KitChoice, item: ShelfEnclosure): boolean =>
   choice.boxId === item.id || choice.boxId.startsWith(`${item.id}+`);
@@ -124,25 +132,27 @@ export function homeInBox(
   return { ...home, enclosure, heart, parts: [...home.parts, part] };
 }
 
-/** Needs judged without simulation that hold in one home and not in another. */
+/** Needs judged without simulation that are worse in one home than in another. */
 function lost(from: Enclosure, to: Enclosure, { species, standard, facts }: InHome) {
   const openIn = (e: Enclosure) =>
     judgeEnclosure(e, species, standard, facts).filter((n) => n.group !== 'comfort' && n.verdict !== 'holds');
-  const open = new Set(openIn(from).map((n) => n.id));
-  return openIn(to).filter((n) => !open.has(n.id));
+  const open = new Map(openIn(from).map((n) => [n.id, n.verdict]));
+  return openIn(to).filter((n) => !open.has(n.id) || (n.verdict === 'fails' && open.get(n.id) === 'not-known'));
 }
 
 /** Whether this box gives the animal too little room where the present one does not. */
 export const spaceLost = (to: Enclosure, input: HelpInput): boolean =>
   lost(input.choice.enclosure, to, input).some((n) => n.group === 'space');
 
-function boxChange(change: BoxChange, { shelf }: HelpInput): Change {
+function boxChange(change: BoxChange, { shelf, ownedIds }: HelpInput): Change {
   return {
     step: { id: change },
     family: change.startsWith('vents') ? 'vents' : change,
     graded: false,
     apply: (home) => {
-      const found = variantsOf(home.enclosure, shelf).find((v) => v.changes.length === 1 && v.changes[0] === change);
+      const found = variantsOf(home.enclosure, shelf, ownedFrom(ownedIds)).find(
+        (v) => v.changes.length === 1 && v.changes[0] === change,
+      );
       if (!found) return null;
       const matted = home.heart.heater.heaterKind === 'heat-mat';
       const enclosure = matted ? found.withoutBottomFoam : found.enclosure;
@@ -203,16 +213,33 @@ const roomBy = (day: RoomDay, kelvin: number): RoomDay => ({
   ...(day.hourlyC ? { hourlyC: day.hourlyC.map((c) => c + kelvin) } : {}),
 });
 
+/** Summer is no colder than winter: a room that is heated in winter is at least as warm then, and nobody cools it below. */
+const noColderThan = (summer: RoomDay, winter: RoomDay): RoomDay => ({
+  ...summer,
+  lowC: Math.max(summer.lowC, winter.lowC),
+  highC: Math.max(summer.highC, winter.highC),
+  ...(summer.hourlyC ? { hourlyC: summer.hourlyC.map((c) => Math.max(c, winter.lowC)) } : {}),
+});
+
 const warmer = (winter: RoomDay, byK: number): Change => ({
   step: { id: 'warmer-winter', byK, lowC: winter.lowC + byK, highC: winter.highC + byK },
   family: 'winter',
   graded: true,
-  apply: (home) => inRoom(home, (room) => ({ ...room, winter: roomBy(room.winter, byK) })),
+  apply: (home) =>
+    inRoom(home, (room) => {
+      const heated = roomBy(room.winter, byK);
+      return { winter: heated, summer: noColderThan(room.summer, heated) };
+    }),
 });
 
-const cooler = (summer: RoomDay, byK: number): Change => ({
-  step: { id: 'cooler-summer', byK, lowC: summer.lowC - byK, highC: summer.highC - byK },
+const cooler = (summer: RoomDay, byK: number, winter: RoomDay): Change => ({
+  step: {
+    id: 'cooler-summer',
+    byK,
+    lowC: Math.max(winter.lowC, summer.lowC - byK),
+    highC: summer.highC - byK,
+  },
   family: 'summer',
   graded: true,
-  apply: (home) => inRoom(home, (room) => ({ ...room, summer: roomBy(room.summer, -byK) })),
+  apply: (home) => inRoom(home, (room) => ({ ...room, summer: noColderThan(roomBy(room.summer, -byK), room.winter) })),
 });

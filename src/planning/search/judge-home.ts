@@ -33,7 +33,8 @@ export function judgeHome(
   const geometry = boxGeometry(enclosure, materials);
   const moments = momentsOf(enclosure);
   const night = enclosure.thermostats[heart.nightHeater ? 1 : 0];
-  const behaviour = behaviourAt(heart, night?.setNightC ?? climate.nightMinC.low);
+  const setDayC = enclosure.thermostats[0]?.setDayC ?? climate.baskingSurfaceC.low;
+  const behaviour = behaviourAt(heart, setDayC, night?.setNightC ?? climate.nightMinC.low);
   let near: SettledStates | undefined;
   const members = drawMembers(priors, helpVersions, seed).map((parameters) => {
     const { surface, settled } = solveSurface(geometry, parameters, moments, climate, near);
@@ -48,12 +49,17 @@ export function judgeHome(
   };
 }
 
-function behaviourAt({ heater, nightHeater, thermostat, nightThermostat }: KitHeart, setNightC: number): Behaviour {
+function behaviourAt(
+  { heater, nightHeater, thermostat, nightThermostat }: KitHeart,
+  setDayC: number,
+  setNightC: number,
+): Behaviour {
   return {
     powerW: heater.powerW,
     bandK: meanBandK(thermostat),
     nightPowerW: (nightHeater ?? heater).powerW,
     nightBandK: meanBandK(nightThermostat ?? thermostat),
+    setDayC,
     setNightC,
     twoHeaters: nightHeater !== null,
   };

@@ -3,7 +3,7 @@
 import type { ClimateNeeds } from '../../husbandry/climate.ts';
 import type { PlaceId } from '../../physics/answer.ts';
 import { midAllowanceK, summerAllowanceK } from '../climate-verdicts.ts';
-import { dialForReading } from '../dial/dial-setting.ts';
+import { dialForReading, mostDialC } from '../dial/dial-setting.ts';
 import type { JudgedMember, JudgedMoment, JudgedTurn } from '../judged-member.ts';
 import { baskingAimC } from '../member.ts';
 import { heldPowerW, linePlaces, type MemberSurface, onLine, type WattLine } from './surface.ts';
@@ -17,6 +17,8 @@ export interface Behaviour {
   /** Heater that works at night; the same as by day when there is only one. */
   readonly nightPowerW: number;
   readonly nightBandK: number;
+  /** Dial by day before it is trimmed [degC]. */
+  readonly setDayC: number;
   /** Dial at night [degC]. */
   readonly setNightC: number;
   /** Two heaters: the night one has its own thermostat. */
@@ -26,6 +28,8 @@ export interface Behaviour {
 /** Powers a kit settles at in one version [W], and the dial that the keeper ends up with. */
 export interface KitPowers {
   readonly dayW: number;
+  /** Winter day with the dial not trimmed yet. */
+  readonly untrimmedW: number;
   readonly nightW: number;
   readonly summerW: number;
   readonly summerNightW: number;
@@ -62,22 +66,23 @@ export const summerNeeds: readonly KitNeed[] = ['cool-end-summer', 'hottest-reac
 
 export function kitPowers(surface: MemberSurface, b: Behaviour): KitPowers {
   const ratedW = b.powerW * surface.heaterPower;
-  const dayW = Math.min(surface.day.highW, ratedW);
+  const within = (line: WattLine) => Math.min(line.highW, ratedW, heldPowerW(line, mostDialC, b.bandK, ratedW));
+  const dayW = within(surface.day);
   const dialC = dialForReading(b.bandK, onLine(surface.day, 'probeC', dayW), ratedW > 0 ? dayW / ratedW : 0);
+  const untrimmedW = heldPowerW(surface.day, b.setDayC, b.bandK, ratedW);
   const nightRatedW = b.nightPowerW * surface.heaterPower;
-  const reaches = canTrim(surface, ratedW);
+  const reaches = canTrim(surface, dayW);
   const setC = b.twoHeaters || !reaches ? b.setNightC : Math.min(b.setNightC, dialC);
   const nightW = heldPowerW(surface.night, setC, b.nightBandK, nightRatedW);
-  const summerW = Math.min(surface.summer.highW, ratedW);
+  const summerW = within(surface.summer);
   const summerNightW = heldPowerW(surface.summerNight, setC, b.nightBandK, nightRatedW);
-  const midW = Math.min(surface.mid.highW, ratedW);
+  const midW = within(surface.mid);
   const midNightW = heldPowerW(surface.midNight, setC, b.nightBandK, nightRatedW);
-  return { dayW, nightW, summerW, summerNightW, midW, midNightW, dialC, nightSetC: setC };
+  return { dayW, untrimmedW, nightW, summerW, summerNightW, midW, midNightW, dialC, nightSetC: setC };
 }
 
-/** Whether this heater reaches the wanted basking surface, so that its dial can be trimmed by it. */
-const canTrim = (surface: MemberSurface, ratedW: number): boolean =>
-  surface.reaches && ratedW >= surface.day.highW - 1e-9;
+/** Whether this heater reaches the wanted basking surface at a dial that there is, so that it can be trimmed by it. */
+const canTrim = (surface: MemberSurface, dayW: number): boolean => surface.reaches && dayW >= surface.day.highW - 1e-9;
 
 /** The day and the night on which its heaters come off their stop, the hottest for a surface in reach. */
 function turnsOf(surface: MemberSurface, b: Behaviour, climate: ClimateNeeds, nightSetC: number) {
@@ -92,12 +97,13 @@ const reachOf = (turn: JudgedTurn | null): number => turn?.places['hottest-reach
 
 /** How far each need is from its limit, in the order of kitNeeds: held at 0 and above. Degrees, or points of humidity. */
 export function needMargins(surface: MemberSurface, b: Behaviour, climate: ClimateNeeds): number[] {
-  const { dayW, nightW, summerW, summerNightW, midW, midNightW, nightSetC } = kitPowers(surface, b);
+  const { dayW, untrimmedW, nightW, summerW, summerNightW, midW, midNightW, nightSetC } = kitPowers(surface, b);
   const { day, night, summer, summerNight, mid, midNight } = surface;
   const basking = onLine(day, 'basking-surface', dayW);
   const turns = turnsOf(surface, b, climate, nightSetC);
   const hottest = Math.max(
     onLine(day, 'hottest-reachable', dayW),
+    onLine(day, 'hottest-reachable', untrimmedW),
     onLine(night, 'hottest-reachable', nightW),
     onLine(summer, 'hottest-reachable', summerW),
     onLine(summerNight, 'hottest-reachable', summerNightW),
@@ -147,7 +153,7 @@ export function judgedMember(surface: MemberSurface, b: Behaviour, climate: Clim
   return {
     winterNight: at(surface.night, p.nightW, b.nightPowerW * surface.heaterPower),
     winterDay,
-    untrimmedDay: winterDay,
+    untrimmedDay: at(surface.day, p.untrimmedW, ratedW),
     summerDay: at(surface.summer, p.summerW, ratedW),
     summerNight: at(surface.summerNight, p.summerNightW, b.nightPowerW * surface.heaterPower),
     midDay: at(surface.mid, p.midW, ratedW),
@@ -155,7 +161,7 @@ export function judgedMember(surface: MemberSurface, b: Behaviour, climate: Clim
     turnDay: turns.day,
     turnNight: turns.night,
     flatOutBaskingC: onLine(surface.day, 'basking-surface', ratedW),
-    trimmedDialC: canTrim(surface, ratedW) ? p.dialC : null,
+    trimmedDialC: canTrim(surface, p.dayW) ? p.dialC : null,
   };
 }
 

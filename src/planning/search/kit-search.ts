@@ -12,7 +12,7 @@ import type { Candidates } from '../kit/kit-candidates.ts';
 import { type Moments, momentsOf } from '../member.ts';
 import type { Margins } from './forecast.ts';
 import { type Behaviour, type KitNeed, kitNeeds, kitPowers, needMargins } from './judge-kit.ts';
-import { chooseNightDial } from './night-dial.ts';
+import { chooseDayDial, chooseNightDial } from './night-dial.ts';
 import { compareKeys, type RankKey, rankKey } from './rank.ts';
 import { type MemberSurface, onLine } from './surface.ts';
 import { boundsOf, certainlyFails, count, emptyTally, estimateOf, judgedSpread, type Tally } from './tally.ts';
@@ -378,7 +378,7 @@ function start(s: ArrangementState, best: MemberSurface, setting: SearchSetting)
   s.groups = [...groups.values()].map((g) => ({ ...g, tally: emptyTally(open ? 2 : 1) }));
 }
 
-/** @param best the best-estimate version, which the night dial comes from */
+/** @param best the best-estimate version, which the dials come from */
 export function behaviourOf(kit: Kit, best: MemberSurface, climate: ClimateNeeds): Behaviour {
   const bandK = meanBandK(kit.thermostat);
   const b = {
@@ -388,7 +388,8 @@ export function behaviourOf(kit: Kit, best: MemberSurface, climate: ClimateNeeds
     nightBandK: kit.nightThermostat ? meanBandK(kit.nightThermostat) : bandK,
     twoHeaters: kit.nightHeater !== null,
   };
-  return { ...b, setNightC: chooseNightDial(best, climate, b) };
+  const dialled = { ...b, setDayC: chooseDayDial(best, b) };
+  return { ...dialled, setNightC: chooseNightDial(best, climate, dialled) };
 }
 
 function bestKit(

@@ -1,7 +1,7 @@
-// Where should the dial stand at night? So that the warm hide keeps the upper end of what the animal needs by night.
-// Leaves out: the day dial, which is trimmed by a thermometer at the basking site.
+// Where should the dials of a kit stand? By day where the best estimate of the box reaches the wanted basking surface, to be
+// trimmed by a thermometer there; at night so that the warm hide keeps the upper end of what the animal needs by night.
 import type { ClimateNeeds } from '../../husbandry/climate.ts';
-import { dialForReading } from '../dial/dial-setting.ts';
+import { dialForReading, mostDialC } from '../dial/dial-setting.ts';
 import { type Behaviour, kitPowers } from './judge-kit.ts';
 import { type MemberSurface, onLine, perWatt } from './surface.ts';
 
@@ -25,8 +25,12 @@ export function chooseNightDial(best: MemberSurface, climate: ClimateNeeds, b: O
   const ratedW = b.nightPowerW * best.heaterPower;
   const powerW = Math.max(0, atNight);
   const nightDialC = dialForReading(b.nightBandK, onLine(night, 'probeC', powerW), powerW / ratedW);
-  const wanted = b.twoHeaters
-    ? nightDialC
-    : Math.min(nightDialC, kitPowers(best, { ...b, setNightC: nightDialC }).dialC);
-  return Math.ceil(wanted / stepC - 1e-9) * stepC;
+  const wanted = Math.min(mostDialC, Math.ceil(nightDialC / stepC - 1e-9) * stepC);
+  return b.twoHeaters ? wanted : Math.min(wanted, b.setDayC);
+}
+
+/** @param b the kit; its dials are not looked at   @returns set point for the day to start with, the half degree below: a dial is trimmed upwards */
+export function chooseDayDial(best: MemberSurface, b: Omit<Behaviour, 'setDayC' | 'setNightC'>): number {
+  const { dialC } = kitPowers(best, { ...b, setDayC: 0, setNightC: 0 });
+  return Math.floor(dialC / stepC + 1e-9) * stepC;
 }

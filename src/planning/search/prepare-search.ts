@@ -1,16 +1,16 @@
 // From what is asked to a search that can be driven: candidates, versions of the box, costs. Threads that only solve
 // need none of it (solve-task.ts).
 
-import type { Facts } from '../../husbandry/fact.ts';
 import type { Enclosure } from '../../physics/enclosure.ts';
 import { burningHoursPerYear } from '../cost/lamp-life.ts';
 import { type LampCost, type WholeLifeCost, wholeLifeCost } from '../cost/whole-life-cost.ts';
 import { type YearlyEnergy, yearlyEnergy } from '../cost/yearly-energy.ts';
 import { drawMembers } from '../ensemble.ts';
 import { variantsOf } from '../kit/box-variant.ts';
-import { drawnItems } from '../kit/drawn-items.ts';
+import { drawnItems, isDrawn } from '../kit/drawn-items.ts';
 import type { Kit } from '../kit/kit.ts';
 import { type Candidates, kitCandidates } from '../kit/kit-candidates.ts';
+import { type Owned, ownedFrom } from '../kit/owned.ts';
 import { enclosureInBox } from '../kit/shelf-box.ts';
 import { itemsOf, type Shelf } from '../shelf/shelf.ts';
 import { createKitSearch, type KitSearch, type SearchTask } from './kit-search.ts';
@@ -28,14 +28,14 @@ export function prepareSearch(input: SearchInput): PreparedSearch {
   const { enclosure, climate, facts } = input;
   const drawn = input.drawnIsOwned ? drawnItems(enclosure) : [];
   const shelf: Shelf = { ...input.shelf, items: [...drawn, ...input.shelf.items] };
-  const ownedIds = new Set([...input.ownedIds, ...drawn.map((item) => item.id)]);
+  const owned = ownedFrom([...input.ownedIds, ...drawn.map((item) => item.id)]);
   const candidates = kitCandidates({
     enclosure,
     species: input.species,
     facts,
     shelf,
-    ownedIds,
-    boxes: boxesOf(input, shelf, ownedIds),
+    owned,
+    boxes: boxesOf(input, shelf, owned),
   });
   const members = drawMembers(input.priors, Math.max(1, input.members), input.seed);
   const search = createKitSearch({
@@ -53,12 +53,12 @@ export function prepareSearch(input: SearchInput): PreparedSearch {
 }
 
 /** The box as drawn and its changes, or boxes of the shelf each with theirs. */
-function boxesOf(input: SearchInput, shelf: Shelf, ownedIds: ReadonlySet<string>) {
-  if (input.boxIds.length === 0) return variantsOf(input.enclosure, shelf);
+function boxesOf(input: SearchInput, shelf: Shelf, ownedThings: Owned) {
+  if (input.boxIds.length === 0) return variantsOf(input.enclosure, shelf, ownedThings);
   return itemsOf(shelf, 'enclosure')
     .filter((item) => input.boxIds.includes(item.id))
     .flatMap((item) => {
-      const owned = ownedIds.has(item.id);
+      const owned = ownedThings.has(item.id);
       const part = {
         itemId: item.id,
         name: item.name,
@@ -67,7 +67,7 @@ function boxesOf(input: SearchInput, shelf: Shelf, ownedIds: ReadonlySet<string>
         price: owned ? 0 : item.price,
         owned,
       };
-      return variantsOf(enclosureInBox(input.enclosure, item), shelf, item.id, [part]);
+      return variantsOf(enclosureInBox(input.enclosure, item), shelf, ownedThings, item.id, [part]);
     });
 }
 
@@ -76,14 +76,28 @@ export function kitCost(
   kit: Kit,
   energy: YearlyEnergy,
   enclosure: Enclosure,
-  input: Pick<SearchInput, 'facts' | 'tariffPerKWh' | 'years'>,
+  input: Pick<SearchInput, 'facts' | 'shelf' | 'tariffPerKWh' | 'years'>,
 ): WholeLifeCost {
-  const lamps = lampsOf(kit, energy, enclosure, input.facts);
+  const lamps = lampsOf(kit, energy, enclosure, input);
   return wholeLifeCost(kit.price, lamps, energy.kWh, input.tariffPerKWh, input.years);
 }
 
+/** What a new one costs: one that stands in the drawing is replaced by the nearest of its kind on the shelf; 0 where the
+ *  shelf has none, and so no price. */
+function priceAnew(item: Kit['heater'], shelf: Shelf): number {
+  if (!isDrawn(item)) return item.price;
+  const apart = (other: Kit['heater']) => Math.abs(other.powerW - item.powerW);
+  const like = itemsOf(shelf, 'heater').filter((other) => other.heaterKind === item.heaterKind);
+  return like.reduce<Kit['heater'] | null>((a, b) => (a && apart(a) <= apart(b) ? a : b), null)?.price ?? 0;
+}
+
 /** Heaters as things that wear out, at what their like costs to buy again. */
-function lampsOf(kit: Kit, energy: YearlyEnergy, enclosure: Enclosure, facts: Facts): LampCost[] {
+function lampsOf(
+  kit: Kit,
+  energy: YearlyEnergy,
+  enclosure: Enclosure,
+  { facts, shelf }: Pick<SearchInput, 'facts' | 'shelf'>,
+): LampCost[] {
   const dayH = (enclosure.day.endH - enclosure.day.startH + 24) % 24 || 24;
   const life = (kind: Kit['heater']['heaterKind']): number => {
     const value = facts.heaters[kind]?.facts.lifeHours?.value;
@@ -92,7 +106,7 @@ function lampsOf(kit: Kit, energy: YearlyEnergy, enclosure: Enclosure, facts: Fa
   };
   const lamp = (item: Kit['heater'], hoursPerYear: number): LampCost => ({
     name: item.name,
-    price: item.price,
+    price: priceAnew(item, shelf),
     hoursPerYear,
     lifeH: life(item.heaterKind),
   });

@@ -40,6 +40,8 @@ export interface KitChoice {
   readonly dial: DialCard;
   readonly cost: WholeLifeCost;
   readonly kWhPerYear: Interval;
+  /** Of the best-estimate version, which the cost of the power is worked out from. */
+  readonly kWhPerYearBest: number;
   /** Share of its power in use on the winter day and on the coldest night. */
   readonly dayDutyFrac: Interval;
   readonly nightDutyFrac: Interval;

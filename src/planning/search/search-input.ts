@@ -15,7 +15,7 @@ export interface SearchInput {
   readonly facts: Facts;
   readonly priors: Priors;
   readonly shelf: Shelf;
-  /** Ids of shelf items that the customer has already. */
+  /** Ids of shelf items that the customer has already; an id named twice stands for two pieces. */
   readonly ownedIds: readonly string[];
   /** Heaters and thermostats in the drawing count as the customer's own. */
   readonly drawnIsOwned: boolean;

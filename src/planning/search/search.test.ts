@@ -77,6 +77,7 @@ describe('kits read off lines', () => {
           bandK: meanBandK(t),
           nightPowerW: nightW,
           nightBandK,
+          setDayC: t.setDayC,
           setNightC: t.setNightC,
           twoHeaters: arrangement.nightKind !== null,
         };
@@ -112,7 +113,15 @@ describe('kits read off lines', () => {
       const geometry = boxGeometry({ ...arrangement.enclosure, heaters }, input.facts.materials);
       const t = arrangement.enclosure.thermostats[0]!;
       const bandK = meanBandK(t);
-      const b = { powerW, bandK, nightPowerW: powerW, nightBandK: bandK, setNightC: t.setNightC, twoHeaters: false };
+      const b = {
+        powerW,
+        bandK,
+        nightPowerW: powerW,
+        nightBandK: bandK,
+        setDayC: t.setDayC,
+        setNightC: t.setNightC,
+        twoHeaters: false,
+      };
       surfaces.slice(0, 6).forEach((surface, m) => {
         const ours = judgedMember(surface, b, input.climate);
         const { moments } = prepared.search.states[index]!;

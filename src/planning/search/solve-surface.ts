@@ -15,12 +15,15 @@ import {
 import { steadyAnswer } from '../../physics/steady-answer.ts';
 import { restDialC } from '../kit/kit-enclosure.ts';
 import { baskingAimC, type Moments } from '../member.ts';
+import { nightAimC } from './night-dial.ts';
 import { linePlaces, lineQuantities, type MemberSurface, type WattLine } from './surface.ts';
 
 /** Shares of the winter day's power at which the other states are solved; our choice. */
 const shares = { lower: 0.6, nightLow: 0.4, nightHigh: 0.85 } as const;
 /** Least power that tells two states apart [W]. */
 const leastW = 1;
+/** A heater that has next to nothing to do is solved this far above it too, so that the line has a slope [W]; our choice. */
+const idle = { belowW: 2, spanW: 3 } as const;
 /** Change of the last round at which a state is settled enough for a line [K]. Our choice: a line is then off by a thousandth
  *  of a kelvin, nowhere by more than a tenth of what it may be off beside the home solved as it stands (solve-task.test.ts). */
 export const lineSettledK = 0.01;
@@ -45,10 +48,10 @@ export function solveSurface(
   // within a thousandth of its power the heater is flat out
   const mostW = (model.enclosure.heaters[0]?.powerW ?? 0) * parameters.heaterPower;
   const reaches = heldW < mostW * 0.999;
-  const parts = { model, rest, moments, held, dayW, near };
+  const lowW = heldW < idle.belowW ? heldW + idle.spanW : shares.lower * heldW;
+  const parts = { model, rest, moments, held, dayW, lowW, nightAimC: nightAimC(climate), near };
   const { day, night, states } = model.enclosure.heaters.length > 1 ? twoHeaters(parts) : oneHeater(parts);
-  const after = states.length;
-  const summer = seasonLine(parts, day, climate, moments.summerDay, startOf(parts, after, held));
+  const summer = seasonLine(parts, day, climate, moments.summerDay, startOf(parts, summerAt, held));
   // between two days on which the heater is neither flat out nor off all is as good as straight (search.test.ts)
   const summerW = summer.settled.now[0]?.powerW ?? 0;
   const straight = reaches && summerW > 0.02 * dayW && summerW < dayW;
@@ -66,7 +69,7 @@ export function solveSurface(
       mid,
       midNight: inRoom(night, moments.midNight.roomC),
     },
-    settled: { held, others: [...states, summer.settled] },
+    settled: { held, others: [summer.settled, ...states] },
   };
 }
 
@@ -78,10 +81,15 @@ interface Parts {
   readonly moments: Moments;
   readonly held: SettledBox;
   readonly dayW: number;
+  /** Power of the other state of the day. */
+  readonly lowW: number;
+  /** Wanted in the warm hide at night. */
+  readonly nightAimC: number;
   readonly near: SettledStates | undefined;
 }
 
-/** The settled boxes of one version: the winter day held, the others in the order in which they are solved. */
+/** The settled boxes of one version: the winter day held; then the summer day, and the others in the order in which they
+ *  are solved. */
 export interface SettledStates {
   readonly held: SettledBox;
   readonly others: readonly SettledBox[];
@@ -95,38 +103,88 @@ function startOf({ held, near }: Parts, which: number, fallback: SettledBox): Se
   return { ...like, state: stateOn(like.state.layout, row) };
 }
 
+const summerAt = 0;
+
 interface Lines {
   readonly day: WattLine;
   readonly night: WattLine;
   readonly states: readonly SettledBox[];
 }
 
-/** One heater: the same two states serve day and night, moved with the room; the lower one is solved at night. */
+/** One heater: the same two states serve day and night, moved with the room; the lower one is solved at night. Where sun
+ *  warms the winter day, or the night needs much more than the day, each has its own. */
 function oneHeater(parts: Parts): Lines {
-  const { model, rest, moments, held, dayW } = parts;
-  const lowW = shares.lower * dayW;
-  const night = rest({ ...moments.winterNight, fixedW: [lowW] }, startOf(parts, 0, held));
+  const { model, rest, moments, held, dayW, lowW } = parts;
+  const night = rest({ ...moments.winterNight, fixedW: [lowW] }, startOf(parts, 1, held));
   const high = valuesOf(model, moments.winterDay, held, 0);
-  const low = valuesOf(model, moments.winterNight, night, 0);
+  const nightLow = valuesOf(model, moments.winterNight, night, 0);
   const apart = moments.winterDay.roomC - moments.winterNight.roomC;
   const highW = held.now[0]?.powerW ?? dayW;
+  const { roomC } = moments.winterDay;
+  const sunny = moments.winterDay.sunWPerM2 > 0;
+  const needW = nightNeedW(parts, nightLow, lowW, mostOf(parts, 0));
+  if (!sunny && needW <= farBeyond * Math.max(highW, lowW)) {
+    return {
+      day: { roomC, lowW, highW, low: raised(nightLow, apart), high },
+      night: { roomC: moments.winterNight.roomC, lowW, highW, low: nightLow, high: raised(high, -apart) },
+      states: [night],
+    };
+  }
+  const below = sunny ? rest({ ...moments.winterDay, fixedW: [lowW] }, startOf(parts, 2, held)) : night;
+  const aboveW = Math.max(needW, lowW + idle.spanW);
+  const above = rest({ ...moments.winterNight, fixedW: [aboveW] }, startOf(parts, 3, night));
   return {
-    day: { roomC: moments.winterDay.roomC, lowW, highW, low: raised(low, apart), high },
-    night: { roomC: moments.winterNight.roomC, lowW, highW, low, high: raised(high, -apart) },
-    states: [night],
+    day: {
+      roomC,
+      lowW,
+      highW,
+      low: sunny ? valuesOf(model, moments.winterDay, below, 0) : raised(nightLow, apart),
+      high,
+    },
+    night: {
+      roomC: moments.winterNight.roomC,
+      lowW,
+      highW: aboveW,
+      low: nightLow,
+      high: valuesOf(model, moments.winterNight, above, 0),
+    },
+    states: [night, below, above],
   };
+}
+
+/** A night that needs this many times the power of the upper state is solved there too; our choice: a line is straight to
+ *  a third of a kelvin as far as that (search.test.ts). */
+const farBeyond = 1.3;
+
+const mostOf = ({ model }: Parts, heater: number): number =>
+  (model.enclosure.heaters[heater]?.powerW ?? 0) * model.parameters.heaterPower;
+
+/** Power that the night calls for, as far as one state tells: in proportion to the rise over the room, no more than there is. */
+function nightNeedW(
+  { moments, nightAimC: aimC }: Parts,
+  values: readonly number[],
+  atW: number,
+  mostW: number,
+): number {
+  const at = (place: (typeof linePlaces)[number]) => values[lineQuantities.indexOf(place)] ?? Number.NaN;
+  const { roomC } = moments.winterNight;
+  const warmC = Number.isNaN(at('warm-hide')) ? at('warm-air') : at('warm-hide');
+  if (aimC <= warmC) return 0;
+  return warmC - roomC <= 0.01 ? mostW : Math.min(mostW, (atW * (aimC - roomC)) / (warmC - roomC));
 }
 
 /** A lamp by day and another heater by night: each has its own two states. */
 function twoHeaters(parts: Parts): Lines {
-  const { model, rest, moments, held, dayW } = parts;
-  const mostW = (model.enclosure.heaters[1]?.powerW ?? 0) * model.parameters.heaterPower;
+  const { model, rest, moments, held, dayW, lowW } = parts;
+  const mostW = mostOf(parts, 1);
   const scaleW = Math.max(3 * leastW, Math.min(mostW, Math.max(dayW, 5)));
-  const lowW = shares.lower * dayW;
-  const below = rest({ ...moments.winterDay, fixedW: [lowW, 0] }, startOf(parts, 0, held));
+  const below = rest({ ...moments.winterDay, fixedW: [lowW, 0] }, startOf(parts, 1, held));
   const nightAt = (w: number, from: SettledBox) => rest({ ...moments.winterNight, fixedW: [0, w] }, from);
-  const nightBelow = nightAt(shares.nightLow * scaleW, startOf(parts, 1, below));
-  const nightAbove = nightAt(shares.nightHigh * scaleW, startOf(parts, 2, nightBelow));
+  const nightLowW = shares.nightLow * scaleW;
+  const nightBelow = nightAt(nightLowW, startOf(parts, 2, below));
+  const nightLow = valuesOf(model, moments.winterNight, nightBelow, 1);
+  const nightHighW = Math.max(shares.nightHigh * scaleW, nightNeedW(parts, nightLow, nightLowW, mostW));
+  const nightAbove = nightAt(nightHighW, startOf(parts, 3, nightBelow));
   return {
     day: {
       roomC: moments.winterDay.roomC,
@@ -137,9 +195,9 @@ function twoHeaters(parts: Parts): Lines {
     },
     night: {
       roomC: moments.winterNight.roomC,
-      lowW: shares.nightLow * scaleW,
-      highW: shares.nightHigh * scaleW,
-      low: valuesOf(model, moments.winterNight, nightBelow, 1),
+      lowW: nightLowW,
+      highW: nightHighW,
+      low: nightLow,
       high: valuesOf(model, moments.winterNight, nightAbove, 1),
     },
     states: [below, nightBelow, nightAbove],

@@ -10,6 +10,8 @@ export const germanKitSayings: Readonly<Record<string, string>> = {
   'kit.bodyLow': 'Das Terrarium ist zu niedrig für eine Lampe oder einen Strahler im Inneren.',
   'kit.noNightHeater': 'Gibt Licht, und keine Heizung für die Nacht passt in dieses Terrarium.',
   'kit.lacksParts': 'Dem Regal fehlt ein Schutzkorb, eine Fassung oder ein Thermometer dafür.',
+  'kit.noHeater': 'Das Regal hat keine Heizung vorrätig, und der Kunde hat keine.',
+  'kit.noThermostat': 'Das Regal hat keinen Thermostat vorrätig, und der Kunde hat keinen.',
   'kit.overloaded': 'So viel Leistung soll der Thermostat nicht tragen.',
   'kit.noNightThermostat': 'Das Regal hat keinen Thermostat für die Nachtheizung.',
   'kit.tooStrongNight': 'Die Nachtheizung wäre stärker als die Lampe und ihr Sonnenplatz.',

@@ -1,6 +1,8 @@
 // A shelf as a table for a spreadsheet, out and in again without loss. The first line names the shelf, its currency and
 // whether its prices are invented; a table without it takes them from elsewhere. Points and commas: the separator is found,
-// decimal commas are read where the separator is a semicolon. Leaves out: files.
+// decimal commas are read where the separator is none. Leaves out: files.
+
+import { nearestKey } from '../../physics/nearest-key.ts';
 import type { Fault } from '../../shared/fault.ts';
 import { bad, type Result } from '../../shared/result.ts';
 import type { Shelf, ShelfItem, ShelfKind } from './shelf.ts';
@@ -33,24 +35,14 @@ type Head = Pick<Shelf, 'name' | 'currency' | 'invented'>;
 /** @param head for a table whose first line does not say it   @param materials to hold materials against, when given
  *  Faults: SHELF_CSV for the head line, and those of shelfFrom and of materials with line numbers, all at once. */
 export function shelfFromCsv(text: string, head: Head, materials?: Readonly<Record<string, unknown>>): Result<Shelf> {
-  const table = tableOf(text);
+  const { rows: table, openFrom } = tableOf(text);
   const about = table[0]?.[0]?.trim() === mark ? table[0] : null;
   const lines = about ? table.slice(1) : table;
   const first = about ? 2 : 1;
   const columns = lines[0]?.map((c) => c.trim()) ?? [];
-  const missing = ['id', 'kind', 'name', 'price', 'inStock'].filter((c) => !columns.includes(c));
-  if (missing.length > 0)
-    return bad([
-      shelfFault(
-        'SHELF_CSV',
-        `line ${first}`,
-        columns.join(',').slice(0, 60),
-        shelfColumns.join(', '),
-        `The head line lacks ${missing.join(', ')}.`,
-        'Write a shelf out first and keep its head line.',
-      ),
-    ]);
-  const semicolon = separatorOf(text) === ';';
+  const torn = [...(openFrom === null ? [] : [openQuote(openFrom)]), ...headFaults(columns, first)];
+  if (torn.length > 0) return bad(torn);
+  const semicolon = separatorOf(text) !== ',';
   const rows = lines
     .slice(1)
     .flatMap((row, i) => (row.some((c) => c.trim() !== '') ? [{ row, line: first + 1 + i }] : []));
@@ -63,9 +55,63 @@ export function shelfFromCsv(text: string, head: Head, materials?: Readonly<Reco
   };
   const read = shelfFrom(raw);
   const strange = materials ? shelfMaterialFaults(raw as unknown as Shelf, materials) : [];
-  const faults = [...(read.ok ? [] : read.faults), ...strange];
+  const long = rows.flatMap(({ row, line }) =>
+    row.slice(columns.length).some((c) => c.trim() !== '') ? [tooLong(row, columns, line)] : [],
+  );
+  const faults = [...long, ...(read.ok ? [] : read.faults), ...strange];
   if (read.ok && faults.length === 0) return read;
   return bad(faults.map((fault) => atLine(fault, rows)));
+}
+
+const openQuote = (line: number): Fault =>
+  shelfFault(
+    'SHELF_CSV',
+    `line ${line}`,
+    '"',
+    'a quotation mark at the beginning and one at the end',
+    `Line ${line}: a cell begins with a quotation mark that is never closed.`,
+    'Close it, or write it twice where it belongs to the text.',
+  );
+
+const tooLong = (row: readonly string[], columns: readonly string[], line: number): Fault =>
+  shelfFault(
+    'SHELF_CSV',
+    `line ${line}`,
+    row.slice(columns.length).join(' | '),
+    `${columns.length} cells, as in the head line`,
+    `Line ${line} has ${row.length} cells, the head line ${columns.length}.`,
+    'Put quotation marks round a text or a number that holds the separator.',
+  );
+
+/** Columns that are lacking, not known or there twice. */
+function headFaults(columns: readonly string[], line: number): Fault[] {
+  const at = (column: string, say: string, fix: string, code = 'SHELF_CSV') =>
+    shelfFault(code, `line ${line}`, column, shelfColumns.join(', '), say, fix);
+  const named = columns.filter((c) => c !== '');
+  const missing = ['id', 'kind', 'name', 'price', 'inStock'].filter((c) => !named.includes(c));
+  const twice = [...new Set(named.filter((c, i) => named.indexOf(c) !== i))];
+  const strange = named.filter((c) => !shelfColumns.includes(c));
+  return [
+    ...(missing.length > 0
+      ? [
+          at(
+            columns.join(',').slice(0, 60),
+            `The head line lacks ${missing.join(', ')}.`,
+            'Write a shelf out first and keep its head line.',
+          ),
+        ]
+      : []),
+    ...twice.map((c) => at(c, `The head line has the column "${c}" twice.`, 'Take one of them out.')),
+    ...(missing.length > 0 ? [] : strange).map((c) => {
+      const near = nearestKey(c, shelfColumns);
+      return at(
+        c,
+        `No column is called "${c}".`,
+        near === null ? 'Take it out.' : `Did you mean "${near}"?`,
+        'SHELF_UNKNOWN_KEY',
+      );
+    }),
+  ];
 }
 
 /** What the line about the shelf says; a word for the prices that is not known stays, for the check to tell. */
@@ -111,14 +157,15 @@ const flagOf = (value: string): boolean | string =>
       ? false
       : value;
 
-/** The separator that the head line holds most of. */
+/** The separator that the first line holds most of, outside of quotation marks. */
 function separatorOf(text: string): ',' | ';' | '\t' {
-  const line = text.split(/\r?\n/, 1)[0] ?? '';
+  const line = text.replace(/"(?:[^"]|"")*"/g, '').split(/\r\n?|\n/, 1)[0] ?? '';
   const count = (c: string) => line.split(c).length;
   return count(';') > count(',') ? ';' : count('\t') > count(',') ? '\t' : ',';
 }
 
-function tableOf(text: string): string[][] {
+/** @returns openFrom the line on which a cell begins with a quotation mark that is never closed */
+function tableOf(text: string): { readonly rows: string[][]; readonly openFrom: number | null } {
   const separator = separatorOf(text);
   const rows: string[][] = [[]];
   let value = '';
@@ -127,6 +174,7 @@ function tableOf(text: string): string[][] {
     rows.at(-1)?.push(value);
     value = '';
   };
+  let openFrom = 0;
   const body = text.replace(/^\uFEFF/, '');
   for (let i = 0; i < body.length; i++) {
     const c = body[i]!;
@@ -136,13 +184,15 @@ function tableOf(text: string): string[][] {
         value += '"';
         i++;
       } else quoted = false;
-    } else if (c === '"') quoted = true;
-    else if (c === separator) endCell();
-    else if (c === '\n') {
+    } else if (c === '"' && value === '') {
+      quoted = true;
+      openFrom = rows.length;
+    } else if (c === separator) endCell();
+    else if (c === '\n' || (c === '\r' && body[i + 1] !== '\n')) {
       endCell();
       rows.push([]);
     } else if (c !== '\r') value += c;
   }
   endCell();
-  return rows;
+  return { rows, openFrom: quoted ? openFrom : null };
 }

@@ -108,6 +108,46 @@ describe('a shelf as a table', () => {
     const fields = read.ok ? [] : read.faults.map((f) => f.field);
     expect(fields).toEqual(expect.arrayContaining(['line 2, powerW', 'line 2, heaterKind', 'line 3, kind']));
   });
+  const head = { name: 's', currency: 'EUR', invented: false };
+  const told = (text: string) => {
+    const read = shelfFromCsv(text, head);
+    return read.ok ? [] : read.faults.map((f) => `${f.field}: ${f.got}: ${f.say}`);
+  };
+  const columns = 'id,kind,name,price,inStock,guards';
+  const cage = { id: 'g', kind: 'guard', name: 'Cage', price: 14.5, inStock: true, guards: 'body' };
+  it.each([
+    ['tabs with decimal commas', `${columns.replaceAll(',', '\t')}\ng\tguard\tCage\t14,5\tyes\tbody\n`],
+    ['lines that end in a carriage return alone', `${columns}\rg,guard,Cage,14.5,yes,body\r`],
+    ['a byte-order mark', `\uFEFF${columns}\r\ng,guard,Cage,14.5,yes,body\r\n`],
+    [
+      'more separators of another kind within quotation marks',
+      `"warmstead-shelf",1,"a;b;c;d;e;f;g",EUR,charged\n${columns}\ng,guard,Cage,14.5,yes,body`,
+    ],
+  ])('reads %s', (_, text) => {
+    const read = shelfFromCsv(text, head);
+    expect(read.ok && read.value.items).toEqual([cage]);
+  });
+  it('keeps an inch mark within a name', () => {
+    const read = shelfFromCsv(`${columns}\ng,guard,Cage 8" wide,14.5,yes,body\n`, head);
+    expect(read.ok && read.value.items[0]?.name).toBe('Cage 8" wide');
+  });
+  it('tells a cell too many, a quotation mark never closed, and a column twice or unknown once, not in every row', () => {
+    expect(told(`${columns}\ng,guard,Cage,14,50,yes,body\n`)[0]).toContain(
+      'line 2: "body": Line 2 has 7 cells, the head line 6.',
+    );
+    expect(told(`${columns}\ng,guard,Cage,14.5,yes,body\nh,guard,"Cage,14.5,yes,body\n`)).toEqual([
+      expect.stringContaining('Line 3: a cell begins with a quotation mark that is never closed.'),
+    ]);
+    expect(told(`${columns},price\ng,guard,Cage,14.5,yes,body,3\n`)).toEqual([
+      expect.stringContaining('"price" twice'),
+    ]);
+    const many = Array.from({ length: 50 }, (_, i) => `g${i},guard,Cage,14.5,yes,body,x`).join('\n');
+    expect(told(`${columns},colour\n${many}\n`)).toEqual([expect.stringContaining('No column is called "colour"')]);
+  });
+  it('says that a price with its sign is no number', () => {
+    const read = shelfFromCsv(`${columns}\ng,guard,Cage,£14,yes,body\n`, head);
+    expect(read.ok ? '' : read.faults[0]?.allowed).toContain('a number from 0');
+  });
   it('refuses a table without the needed columns', () => {
     const read = shelfFromCsv('a,b\n1,2\n', { name: 's', currency: 'EUR', invented: false });
     expect(read.ok ? '' : read.faults[0]?.code).toBe('SHELF_CSV');

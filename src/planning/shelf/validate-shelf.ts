@@ -137,7 +137,9 @@ function fieldFaults(field: ShelfField, value: unknown, at: string): Fault[] {
   if (field.type === 'word') return field.words?.includes(String(value)) ? [] : wrong((field.words ?? []).join(' | '));
   const { low = 0, high = 0 } = field;
   const fine = typeof value === 'number' && Number.isFinite(value) && value >= low && value <= high;
-  return fine ? [] : wrong(`${low} to ${high}`);
+  return fine
+    ? []
+    : wrong(typeof value === 'string' ? `a number from ${low} to ${high}, without unit` : `${low} to ${high}`);
 }
 
 const flat: readonly string[] = ['heat-mat', 'radiant-panel'];

@@ -57,7 +57,8 @@ export const faultsDe: Readonly<Record<`fault.${string}`, string>> = {
   'fault.SHELF_FIELD': 'Eine Angabe eines Artikels fehlt oder ist falsch. Bitte berichtigen.',
   'fault.SHELF_UNKNOWN_KEY': 'Diese Spalte ist nicht bekannt. Umbenennen oder weglassen.',
   'fault.SHELF_TWICE': 'Ein Artikel kommt zweimal vor.',
-  'fault.SHELF_CSV': 'Diese Tabelle lässt sich nicht als CSV lesen. Neu ausgeben und die Kopfzeile stehen lassen.',
+  'fault.SHELF_CSV':
+    'Diese Tabelle lässt sich so nicht lesen: Kopfzeile, Anführungszeichen oder Zahl der Zellen stimmen nicht. Am sichersten: das Regal ausgeben und in dieser Tabelle ändern.',
   'fault.SHELF_CHANGED': 'Jemand anders hat das Regal inzwischen geändert. Neu laden und noch einmal ändern.',
   'fault.SHELF_VERSION': 'Einen solchen früheren Stand des Regals gibt es nicht.',
   'fault.ENQUIRY_UNKNOWN': 'Diese Anfrage gibt es nicht.',

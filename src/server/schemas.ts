@@ -60,7 +60,7 @@ export const planAnswerSchema = Type.Object({
 });
 
 export const planResultsQuery = Type.Object(
-  { most: Type.Optional(Type.Integer({ minimum: 1, maximum: 1000, description: 'Only so many.' })) },
+  { most: Type.Optional(Type.String({ pattern: '^[1-9][0-9]{0,2}$', description: 'Only so many.' })) },
   { additionalProperties: false },
 );
 export const planResultsSchema = Type.Object({

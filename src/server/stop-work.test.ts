@@ -151,6 +151,13 @@ test('a plan that was kept before the stop came is named, set aside and let coun
   expect(await planOfPlacement(), 'nothing is decided by it any more').toBeNull();
   expect((await post(`${at}/${keptId}/back`)).status).toBe(200);
   expect([await planOfPlacement(), (await plans())[0]?.aside]).toEqual([keptId, null]);
+  await works.plan!.begin(enquiryId, randomUUID());
+  expect((await plans()).length).toBe(2);
+  const newest = (await read(`${at}?most=1`)).results as { id: string }[];
+  expect(
+    newest.map((one) => one.id),
+    'as the sheet of the plan asks',
+  ).toEqual([(await plans())[0]?.id]);
   const elsewhere = await post(`/api/enquiries/${await newHome()}/plans/${keptId}/aside`);
   expect([elsewhere.status, (await elsewhere.json()).faults[0].code]).toEqual([404, 'PLAN_UNKNOWN']);
 }, 120_000);

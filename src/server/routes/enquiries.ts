@@ -116,7 +116,12 @@ export function enquiryRoutes(app: App, doors: Doors): void {
       },
     },
     async (request, reply) => {
-      const found = await readPlanResults(doors.desk(request), request.params.id, request.query.most ?? null);
+      const { most } = request.query;
+      const found = await readPlanResults(
+        doors.desk(request),
+        request.params.id,
+        most === undefined ? null : Number(most),
+      );
       if (!found.ok) return await sendFaults(reply, found.faults);
       const results = found.value.map(({ aside, ...row }) => ({
         ...row,

@@ -1,7 +1,7 @@
 // The worker of the choosing sheet as it is, asked as the sheet asks it: a value of the shop's own counts in the rehearsal
 // of faults and in the road of boxes, and is named. Leaves out the thread round it, which the journeys have.
 import { readFileSync } from 'node:fs';
-import { beforeAll, expect, it } from 'vitest';
+import { afterAll, beforeAll, expect, it } from 'vitest';
 import type { ShopValue } from '../../husbandry/shop-value.ts';
 import type { FaultFinding } from '../../planning/faults/fault-answer.ts';
 import type { ChooseAsk, ChooseEnvelope, ChooseReply } from './choose-protocol.ts';
@@ -42,6 +42,8 @@ beforeAll(async () => {
   Object.assign(globalThis, { self: edge });
   await import('./choose-worker.ts');
 }, 60_000);
+// Other files run in this process after it.
+afterAll(() => Reflect.deleteProperty(globalThis, 'self'));
 
 it('faults: what goes wrong is held against the need of the shop', { timeout: 120_000 }, async () => {
   const findings = async (values: readonly ShopValue[]) => {

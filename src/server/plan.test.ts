@@ -62,6 +62,10 @@ test('an answer for an enquiry is kept with its version', async () => {
   const { resultId, answer } = (await post({ enclosure: corn, members: 4, enquiryId: id })).json();
   const kept = (await running.app.inject({ url: `/api/enquiries/${id}/plans` })).json().results;
   expect(kept).toEqual([expect.objectContaining({ id: resultId, enquiryVersion: 1, by: 'tester', answer })]);
+  const again = (await post({ enclosure: corn, members: 4, enquiryId: id })).json();
+  const newest = await running.app.inject({ url: `/api/enquiries/${id}/plans?most=1` });
+  expect(newest.json().results.map((one: { id: string }) => one.id)).toEqual([again.resultId]);
+  expect((await running.app.inject({ url: `/api/enquiries/${id}/plans?most=0` })).statusCode).toBe(400);
   const elsewhere = await post({ enclosure: corn, members: 4, enquiryId: '00000000-0000-4000-8000-000000000000' });
   expect(elsewhere.statusCode).toBe(404);
 });

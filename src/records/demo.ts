@@ -17,14 +17,13 @@ interface DemoEnquiry {
   /** Coldest winter night of the room where it differs from the example's [°C]. */
   readonly winterLowC?: number;
   /** Hottest summer day of the room where it differs from the example's [°C]. */
-  readonly summerHighC?: number;
   readonly halfAnswered?: true;
   /** Days before today that it was opened. */
   readonly daysAgo: number;
 }
 
 const demoEnquiries: readonly DemoEnquiry[] = [
-  { label: 'Corn snake, flat above the bakery', example: 'wood-1200', summerHighC: 23, daysAgo: 6 },
+  { label: 'Corn snake, flat above the bakery', example: 'wood-1200', daysAgo: 6 },
   { label: 'Royal python, upstairs study', example: 'pvc-1200', daysAgo: 4 },
   { label: 'Hatchling kingsnake, first snake of the house', example: 'tub-mat-600', daysAgo: 3 },
   { label: 'Hognose, unheated garden room', example: 'glass-mesh-900', winterLowC: 6, daysAgo: 2 },
@@ -64,8 +63,9 @@ export function demoDocument(demo: DemoEnquiry, enclosure: Enclosure): EnquiryDo
     winterLowC: open ? null : (demo.winterLowC ?? room.winter.lowC),
     winterHighC: open ? null : room.winter.highC,
     summerLowC: open ? null : room.summer.lowC,
-    summerHighC: open ? null : (demo.summerHighC ?? room.summer.highC),
+    summerHighC: open ? null : room.summer.highC,
     rhPct: open ? null : room.winter.rhPct,
+    summerRhPct: open ? null : room.summer.rhPct,
     rhMeasured: !open,
     sun: open ? null : room.summer.sunPeakWPerM2 > 0 ? 'some' : 'none',
     startFrom: demo.example,

@@ -15,7 +15,16 @@ import { type Behaviour, type KitNeed, kitNeeds, kitPowers, needMargins } from '
 import { chooseDayDial, chooseNightDial } from './night-dial.ts';
 import { compareKeys, type RankKey, rankKey } from './rank.ts';
 import { type MemberSurface, onLine } from './surface.ts';
-import { boundsOf, certainlyFails, count, emptyTally, estimateOf, judgedSpread, type Tally } from './tally.ts';
+import {
+  boundsOf,
+  certainAfter,
+  certainlyFails,
+  count,
+  emptyTally,
+  estimateOf,
+  judgedSpread,
+  type Tally,
+} from './tally.ts';
 
 /** How many arrangements an answer is to offer, each tried to the end. */
 export const wantedChoices = 3;
@@ -23,6 +32,8 @@ export const wantedChoices = 3;
 const mostTried = 8;
 /** Arrangements tried to the end that the others are compared with; more say little more (our choice). */
 const mostLikes = 3;
+/** Versions after which most of what is given up is given up (tally.ts). */
+const decidesAfter: readonly number[] = [certainAfter.versions, certainAfter.spreadKnown];
 /** Versions solved in one piece of work, fewer at first; small enough that a search can be stopped at once (our choice). */
 const chunk = 4;
 const firstChunk = 4;
@@ -229,6 +240,7 @@ export function createKitSearch(setting: SearchSetting): KitSearch {
     const list = [first, ...tried].sort((x, y) => compareKeys(x.key, y.key));
     return filled(list.slice(0, wantedChoices), sure);
   };
+  const isBeingDecided = (s: ArrangementState) => s.asked > s.surfaces.length && decidesAfter.includes(s.asked);
   const hasMore = (s: ArrangementState) =>
     s.asked < of && s.asked < s.surfaces.length + (s.surfaces.length < chunk ? 1 : 2 * chunk);
 
@@ -250,7 +262,10 @@ export function createKitSearch(setting: SearchSetting): KitSearch {
       const second = decided() ? offered().open : null;
       if (second && hasMore(second)) waiting.push(second);
       if (waiting.length === 0) return null;
-      const next = waiting.map((s) => bestOf(s, 'estimate')).reduce((a, b) => (compareKeys(a.key, b.key) <= 0 ? a : b));
+      // what may be given up as soon as the versions under way are in waits while there is other work
+      const worth = waiting.filter((s) => !isBeingDecided(s));
+      const list = (worth.length > 0 ? worth : waiting).map((s) => bestOf(s, 'estimate'));
+      const next = list.reduce((a, b) => (compareKeys(a.key, b.key) <= 0 ? a : b));
       const { state } = next;
       const from = state.asked;
       state.asked = Math.min(of, from < firstChunk ? firstChunk : from < chunk ? chunk : from + chunk);

@@ -27,6 +27,7 @@ import {
 } from './shelf-api.ts';
 import { ShelfChanges } from './shelf-changes.tsx';
 import { ShelfHead } from './shelf-head.tsx';
+import { textOfFile } from './text-of-file.ts';
 
 /** A choice of kind that shows all of them. */
 const everyKind = 'all';
@@ -118,7 +119,7 @@ function TableButtons({ onText, onUndo }: TableButtonsProps) {
         onChange={async (event) => {
           const field = event.target;
           const file = field.files?.[0];
-          if (file) onText(await file.text());
+          if (file) onText(await textOfFile(file));
           // the same file may be chosen again once it was mended
           field.value = '';
         }}

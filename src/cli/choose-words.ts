@@ -126,6 +126,7 @@ const en = {
   serves: 'serves for good',
   noRoad: {
     'no-lengths': 'The usual lengths of this species are not known.',
+    'not-covered': (standard: string) => `“${standard}” says nothing of this animal. Choose another with --standard.`,
     'no-box': (standard: string) => `No box of the shelf serves this animal now under “${standard}”.`,
     'no-adult-box': (standard: string, length: string) =>
       `No box of the shelf serves the usual adult (${length}) under “${standard}”.`,
@@ -262,6 +263,7 @@ const de: ChooseWords = {
   serves: 'reicht auf Dauer',
   noRoad: {
     'no-lengths': 'Die üblichen Längen dieser Art sind nicht bekannt.',
+    'not-covered': (standard) => `„${standard}“ sagt nichts über dieses Tier. Mit --standard einen anderen wählen.`,
     'no-box': (standard) => `Kein Terrarium des Regals reicht jetzt für dieses Tier nach „${standard}“.`,
     'no-adult-box': (standard, length) =>
       `Kein Terrarium des Regals reicht für das übliche erwachsene Tier (${length}) nach „${standard}“.`,

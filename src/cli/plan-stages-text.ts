@@ -40,7 +40,7 @@ const namesSaid = (names: readonly string[], show: StageText['show']): string =>
 function noRoadSaid(why: NonNullable<StageRoads['why']>, { show, words }: StageText): string {
   const standard = factSaid(show, why.standardName);
   if (why.id === 'no-lengths') return words.noRoad['no-lengths'];
-  if (why.id === 'no-box') return words.noRoad['no-box'](standard);
+  if (why.id === 'no-box' || why.id === 'not-covered') return words.noRoad[why.id](standard);
   return words.noRoad['no-adult-box'](standard, show.length(why.adultLengthM ?? 0));
 }
 

@@ -12,14 +12,21 @@ import {
   plannedAlike,
 } from '../../checks/planning/choice-laws.ts';
 import { anyQuestion } from '../../checks/planning/random-question.ts';
+import { askedBy, measure } from '../husbandry/space.ts';
+import { usualHomeStandardId } from '../husbandry/usual-standard.ts';
+import { loadCareFacts } from '../records/animal-facts.ts';
+import { rehearseFaults } from './faults/rehearse.ts';
 import { judgeHome } from './search/judge-home.ts';
+import type { SearchAnswer } from './search/search-answer.ts';
 import type { SearchInput } from './search/search-input.ts';
 import { searchKitsNow } from './search/search-kits.ts';
 import { settingOf } from './search/solve-task.ts';
 import { spreadHomes } from './search/spread-homes.ts';
 import { whatHelps } from './search/what-helps.ts';
 import type { ShelfItem } from './shelf/shelf.ts';
+import { stageRoads } from './stages/stage-road.ts';
 
+const care = loadCareFacts().facts;
 /** Choices of each answer that are looked at, and members tried: what the usual tests can bear. */
 const looked = 2;
 const mostMembers = 8;
@@ -52,6 +59,71 @@ describe('whatever is asked', { timeout: 240_000 * soak }, () => {
     );
   });
 });
+
+/** Versions that are enough for something to be given up early. */
+const prunedMembers = 12;
+
+describe('on random homes', { timeout: 240_000 * soak }, () => {
+  test('putting aside what cannot come first changes no first choice', () => {
+    fc.assert(
+      fc.property(anyQuestion, (question) => {
+        const input = { ...question, members: prunedMembers };
+        const first = ({ choices: [one] }: SearchAnswer) => one && [one.id, one.verdict, one.chanceFrac];
+        expect(first(searchKitsNow(input))).toEqual(first(searchKitsNow({ ...input, pruning: false })));
+      }),
+      { numRuns: Math.max(1, Math.round(0.5 * soak)), seed: 103, endOnFailure: true },
+    );
+  });
+
+  test('the rehearsal of faults ends, with every hour within what was watched and the worst first', () => {
+    fc.assert(
+      fc.property(anyQuestion, ({ enclosure, climate, facts, priors, seed }) => {
+        const input = { enclosure, climate, materials: facts.materials, priors, seed };
+        const { findings } = ended(rehearseFaults({ ...input, cases: facts.faultCases, versions: 2 }));
+        expect(findings.length).toBeGreaterThan(20);
+        expect(findings.map((f) => f.rank)).toEqual(findings.map((f) => f.rank).sort((a, b) => b - a));
+        for (const { id, crossings, rows, hoursWatched, skipped } of findings) {
+          if (!skipped)
+            expect(
+              rows.every((row) => Object.values(row).every(Number.isFinite)),
+              id,
+            ).toBe(true);
+          for (const { hours, shareFrac } of crossings) {
+            expect(shareFrac, id).toBeGreaterThan(0);
+            expect(hours!.low, id).toBeGreaterThanOrEqual(0);
+            expect(hours!.low, id).toBeLessThanOrEqual(hours!.high);
+            expect(hours!.high, id).toBeLessThanOrEqual(hoursWatched);
+          }
+        }
+      }),
+      { numRuns: Math.max(1, Math.round(0.5 * soak)), seed: 104, endOnFailure: true },
+    );
+  });
+
+  test('the road of boxes offers none that is too small by its standard, and its bill adds up', () => {
+    fc.assert(
+      fc.property(anyQuestion, fc.integer({ min: 1, max: 15 }), (question, years) => {
+        const standard = question.standard ?? question.facts.standards[usualHomeStandardId]!;
+        const animal = question.enclosure.animal!;
+        const { stepwise, atOnce } = ended(stageRoads({ ...question, standard, animal, years, care, members: 2 }));
+        for (const road of [stepwise, ...(atOnce ? [atOnce] : [])]) {
+          const bill = road.stages.reduce((sum, { cost: c }) => sum + c.things + c.energy + c.lamps, 0);
+          expect(Math.abs(road.total - bill)).toBeLessThan(1e-6);
+          for (const { box, lengthM, outgrown } of road.stages)
+            if (outgrown === null || outgrown.median >= years)
+              expect(measure(askedBy(standard.rule, lengthM.to - 1e-6), box).short, box.name).toEqual([]);
+        }
+      }),
+      { numRuns: Math.max(1, Math.round(1 * soak)), seed: 105, endOnFailure: true },
+    );
+  });
+});
+
+function ended<T>(steps: Generator<unknown, T>): T {
+  let step = steps.next();
+  while (!step.done) step = steps.next();
+  return step.value;
+}
 
 /** What is offered where no kit holds, and what breaks it. */
 async function helpsOf(input: SearchInput) {

@@ -12,6 +12,7 @@ import { rangeOf, wordOf } from '../../husbandry/species-facts.ts';
 import type { Standard } from '../../husbandry/standard.ts';
 import type { Enclosure, LifeStage, PlannedAnimal } from '../../physics/enclosure.ts';
 import type { Verdict } from '../../shared/verdict.ts';
+import type { KitPart } from '../kit/kit-part.ts';
 import type { Interval } from '../plan-answer.ts';
 import type { KitChoice } from '../search/search-answer.ts';
 import type { SearchInput } from '../search/search-input.ts';
@@ -51,7 +52,7 @@ export interface StageRoads {
   readonly note: string | null;
   /** The same without words. */
   readonly why: {
-    readonly id: 'no-lengths' | 'no-box' | 'no-adult-box';
+    readonly id: 'no-lengths' | 'not-covered' | 'no-box' | 'no-adult-box';
     readonly standardName: string;
     readonly adultLengthM: number | null;
   } | null;
@@ -99,6 +100,8 @@ export function* stageRoads(input: RoadInput): Generator<string, StageRoads> {
   const noAdult = `No box of the shelf serves the usual adult (${Math.round(adultM * 100)} cm) under "${standard.name}".`;
   const about = { standardName: standard.name, adultLengthM: adultM };
   const told = { ...head, growth, stepwise, atOnce };
+  if (!isCovered(input))
+    return { ...told, note: `“${standard.name}” says nothing of this animal.`, why: { id: 'not-covered', ...about } };
   if (boxes.length === 0) return { ...told, note: none, why: { id: 'no-box', ...about } };
   return adultBox
     ? { ...told, note: null, why: null }
@@ -136,11 +139,14 @@ interface ServingBox {
   readonly servesM: number;
 }
 
+/** Whether the standard speaks of such an animal at all. */
+const isCovered = ({ standard, animal, species }: RoadInput): boolean =>
+  covers(standard, species.id, wordOf(species, 'adult', 'climbs') === 'yes', animal.totalLengthM);
+
 /** Boxes of the shelf that serve the animal today, by the length they serve up to and then by price. */
 function servingBoxes(input: RoadInput): ServingBox[] {
-  const { shelf, standard, animal, species } = input;
-  const climbs = wordOf(species, 'adult', 'climbs') === 'yes';
-  if (!covers(standard, species.id, climbs, animal.totalLengthM)) return [];
+  const { shelf, standard, animal } = input;
+  if (!isCovered(input)) return [];
   const own = input.drawnIsOwned ? [drawnBox(input.enclosure)] : [];
   return [...own, ...itemsOf(shelf, 'enclosure').filter((item) => item.inStock)]
     .map((item) => ({ item, servesM: servesUpToM(standard, item) }))
@@ -180,12 +186,17 @@ function* drive(
     const to = last ? input.years : Math.min(input.years, until.median);
     const stage = yield* stageOf(input, box.item, owned, band, from, to, coverYoung);
     stages.push({ ...stage, outgrown: until.low >= neverYears ? null : until });
-    owned = [...owned, ...(stage.kit?.parts.map((p) => p.itemId) ?? [])];
+    owned = [...owned, ...(stage.kit?.parts ?? []).flatMap(pieces)];
     from = to;
   }
   const total = stages.reduce((sum, s) => sum + s.cost.things + s.cost.energy + s.cost.lamps, 0);
   return { stages, total };
 }
+
+/** What was bought is there from now on, each piece once; what was there already stays as many as it was. Foam and covers
+ *  are cut for one box and are bought anew for the next. */
+const pieces = ({ itemId, count, owned, role }: KitPart): string[] =>
+  owned || role === 'insulation' || role === 'cover' ? [] : Array.from({ length: count }, () => itemId);
 
 function* stageOf(
   input: RoadInput,
@@ -217,7 +228,6 @@ function* stageOf(
     ownedIds: owned,
     boxIds: box.id === drawnId ? [] : [box.id],
     years,
-    drawnIsOwned: from === 0 && input.drawnIsOwned,
   });
   let step = run.next();
   while (!step.done) {

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { searchInputOf } from '../../../bench/search.ts';
-import { askedBy, measure } from '../../husbandry/space.ts';
+import { askedBy, covers, measure } from '../../husbandry/space.ts';
 import { loadCareFacts } from '../../records/animal-facts.ts';
 import { bandOf, lengthIn, neverYears, yearsUntil } from './growth-forecast.ts';
 import { type RoadInput, type StageRoads, stageByLength, stageRoads } from './stage-road.ts';
@@ -61,6 +61,34 @@ describe('the road of boxes', () => {
         for (const part of stage.kit?.parts ?? []) if (part.owned) expect(part.price).toBe(0);
     }
     expect(roads.stepwise.stages.slice(1).some((s) => s.usedAgain.length > 0)).toBe(true);
+  });
+  it('uses again no more pieces than are there', () => {
+    const there = new Map(input.ownedIds.map((id) => [id, 1]));
+    for (const { kit } of roads.stepwise.stages) {
+      for (const part of kit!.parts)
+        if (part.owned && there.has(part.itemId))
+          expect(part.count, part.name).toBeLessThanOrEqual(there.get(part.itemId)!);
+      for (const part of kit!.parts)
+        if (!part.owned) there.set(part.itemId, (there.get(part.itemId) ?? 0) + part.count);
+      // foam is cut for one box
+      for (const part of kit!.parts) if (part.role === 'insulation') expect(part.owned).toBe(false);
+    }
+    expect(there.size).toBeGreaterThan(5);
+  });
+  it('the thermostat of the drawing stays the customer’s in every box', () => {
+    const items = input.shelf.items.filter(({ kind }) => kind !== 'thermostat');
+    const road = finished({ ...input, shelf: { ...input.shelf, items }, drawnIsOwned: true }).stepwise;
+    const later = road.stages.slice(1);
+    expect(later.length).toBeGreaterThan(0);
+    for (const { kit } of later) expect(kit!.heart.thermostat.id).toMatch(/^own-/);
+  });
+  it('says that a standard does not speak of the animal, and blames no shelf', () => {
+    const standard = Object.values(input.facts.standards).find(
+      (s) => !covers(s, input.species.id, false, input.animal.totalLengthM),
+    )!;
+    const road = finished({ ...input, standard });
+    expect([road.stepwise.stages, road.why?.id]).toEqual([[], 'not-covered']);
+    expect(road.note).toContain(standard.name);
   });
   it('buys the adult box first on the other road', () => {
     expect(roads.atOnce!.stages).toHaveLength(1);

@@ -192,6 +192,7 @@ export const chooseDe: Readonly<Record<keyof typeof chooseEn, string>> = {
   'stages.title': 'Terrarium für Terrarium kostet {step}, das große sofort {once}, in {years} Jahren',
   'stages.titleOne': 'Ein Terrarium reicht: {step} in {years} Jahren',
   'stages.why.no-lengths': 'Die üblichen Längen dieser Art sind nicht bekannt.',
+  'stages.why.not-covered': '„{standard}“ sagt nichts über dieses Tier. Im Plan einen anderen Standard wählen.',
   'stages.why.no-box': 'Kein Terrarium des Regals reicht jetzt für dieses Tier nach „{standard}“.',
   'stages.why.no-adult-box':
     'Kein Terrarium des Regals reicht für das übliche erwachsene Tier ({length}) nach „{standard}“.',

@@ -188,6 +188,7 @@ export const chooseEn = {
   'stages.title': 'Box by box costs {step}, the adult box at once {once}, over {years} years',
   'stages.titleOne': 'One box serves: {step} over {years} years',
   'stages.why.no-lengths': 'The usual lengths of this species are not known.',
+  'stages.why.not-covered': '“{standard}” says nothing of this animal. Choose another standard on the plan.',
   'stages.why.no-box': 'No box of the shelf serves this animal now under “{standard}”.',
   'stages.why.no-adult-box': 'No box of the shelf serves the usual adult ({length}) under “{standard}”.',
   'stages.none': 'There is no road of boxes for this animal.',

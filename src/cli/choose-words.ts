@@ -99,8 +99,8 @@ const en = {
   when: (hours: string) => `after ${hours}`,
   onceIt: 'at once',
   after: (what: string, when: string, some: string, all: string) => `${what} ${when} (in ${some} of ${all} versions)`,
-  shows: (surface: string, basking: string, cool: string, probe: string) =>
-    `at worst: hottest surface in reach ${surface}, basking ${basking}, cool end ${cool}, thermostat shows ${probe}`,
+  shows: (surface: string, basking: string, cool: string, probe: string | null) =>
+    `at worst: hottest surface in reach ${surface}, basking ${basking}, cool end ${cool}${probe === null ? '' : `, thermostat shows ${probe}`}`,
   alarm: (instrument: string, reading: string, when: string) => `told by: ${instrument} at ${reading}, ${when}`,
   noAlarm: 'no thermometer would have told in time',
   instruments: {
@@ -239,7 +239,7 @@ const de: ChooseWords = {
   onceIt: 'sofort',
   after: (what, when, some, all) => `${what} ${when} (in ${some} von ${all} Varianten)`,
   shows: (surface, basking, cool, probe) =>
-    `am schlimmsten: heißeste erreichbare Fläche ${surface}, Sonnenplatz ${basking}, kühles Ende ${cool}, der Thermostat zeigt ${probe}`,
+    `am schlimmsten: heißeste erreichbare Fläche ${surface}, Sonnenplatz ${basking}, kühles Ende ${cool}${probe === null ? '' : `, der Thermostat zeigt ${probe}`}`,
   alarm: (instrument, reading, when) => `gemeldet von: ${instrument} bei ${reading}, ${when}`,
   noAlarm: 'kein Thermometer hätte es rechtzeitig gemeldet',
   instruments: {

@@ -68,7 +68,7 @@ function findingLines(f: FaultFinding, input: FaultText): string[] {
             show.temp(worst.surfaceC),
             show.temp(worst.baskingC),
             show.temp(worst.coolAirC),
-            show.temp(worst.probeC),
+            Number.isFinite(worst.probeC) ? show.temp(worst.probeC) : null,
           ),
           columns,
           indent,

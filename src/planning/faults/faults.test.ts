@@ -33,6 +33,13 @@ function played(enclosure: Enclosure, only: readonly string[], versions = 2): Fa
 const one = (enclosure: Enclosure, id: string): FaultFinding => played(enclosure, [id]).findings[0]!;
 const { enclosure } = input;
 
+it('a home without a heater plays no fault of one', () => {
+  const bare = { ...enclosure, heaters: [], thermostats: [] };
+  const ids = ['H1', 'H2', 'H3', 'H4', 'H5', 'H6', 'H7', 'H8', 'H10', 'H11', 'H13'];
+  for (const finding of played(bare, ids).findings) expect([finding.id, finding.skipped]).toEqual([finding.id, true]);
+  expect(one(bare, 'H19').skipped).toBe(false);
+});
+
 it('the faults that the catalogue calls rehearsed are those that are played, no more and no fewer', () => {
   const wanted = catalogue.filter((c) => c.shownBy.includes('rehearsed')).map((c) => c.id);
   const have = rehearsals.map((r) => r.id);

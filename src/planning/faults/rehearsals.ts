@@ -90,6 +90,7 @@ const say = coded('fault', {
   E9: (colder: string, sun: string) =>
     `The box stands at a window: the coldest night and day ${colder} K colder, sun of ${sun} W/m² on the front from 10:00 to 14:00, dial as it was.`,
   noThermostat: 'No thermostat drives the main heater.',
+  noHeater: 'There is no heater.',
   oneHeater: 'There is only one heater.',
   noMat: 'There is no heat mat.',
   noBowl: 'No bowl is drawn.',
@@ -110,7 +111,10 @@ export const rehearsals: readonly Rehearsal[] = [
     ...daily,
     feared: ['burns', 'too-hot'],
     played: say.H1,
-    altered: (e) => withHeaters(e, (_, i) => (i === mainHeater(e) ? { thermostatId: null } : {})),
+    altered: (e) =>
+      e.heaters.length === 0
+        ? say.noHeater
+        : withHeaters(e, (_, i) => (i === mainHeater(e) ? { thermostatId: null } : {})),
     guards: ['fewer-watts'],
   },
   {
@@ -136,6 +140,7 @@ export const rehearsals: readonly Rehearsal[] = [
     ...nightly,
     feared: ['too-cold'],
     played: say.H4,
+    altered: (e) => (e.heaters.length === 0 ? say.noHeater : e),
     options: (model) => ({ dead: { heater: Math.max(0, mainHeater(model.enclosure)), fromH: 0 } }),
     guards: ['insulation'],
   },

@@ -43,6 +43,7 @@ export const germanKitSayings: Readonly<Record<string, string>> = {
   'fault.E9':
     'Das Terrarium steht am Fenster: kälteste Nacht und kältester Tag {0} K kälter, von 10:00 bis 14:00 Sonne von {1} W/m² auf der Front, Regler wie zuvor.',
   'fault.noThermostat': 'Kein Thermostat steuert die Hauptheizung.',
+  'fault.noHeater': 'Es gibt keine Heizung.',
   'fault.oneHeater': 'Es gibt nur eine Heizung.',
   'fault.noMat': 'Es gibt keine Heizmatte.',
   'fault.noBowl': 'Es ist keine Wasserschale gezeichnet.',

@@ -36,6 +36,8 @@ export function FaultFigure({ finding, lines, width }: FaultFigureProps) {
   const { t, measure, settings } = useSheet();
   const { rows, first } = finding;
   const damp = first?.line.unit === '%';
+  // a home without a thermostat has no probe to read
+  const read = curves.filter((c) => rows.every((row) => Number.isFinite(c.read(row))));
   const shown = (c: number) => shownFromStored('temperature', c, settings);
   const drawn = damp
     ? [
@@ -46,7 +48,7 @@ export function FaultFigure({ finding, lines, width }: FaultFigureProps) {
           tone: 'cool' as const,
         },
       ]
-    : curves.map(
+    : read.map(
         (c): ChartLine => ({
           id: c.key,
           label: t(`faults.curve.${c.key}`),
@@ -94,7 +96,7 @@ export function FaultFigure({ finding, lines, width }: FaultFigureProps) {
           <thead>
             <tr>
               <th scope="col">{t('faults.x')}</th>
-              {curves.map((c) => (
+              {read.map((c) => (
                 <th key={c.key} scope="col">
                   {t(`faults.curve.${c.key}`)}
                 </th>
@@ -108,7 +110,7 @@ export function FaultFigure({ finding, lines, width }: FaultFigureProps) {
               return row ? (
                 <tr key={h}>
                   <th scope="row">{measure.number(h, h % 1 === 0 ? 0 : 1)}</th>
-                  {curves.map((c) => (
+                  {read.map((c) => (
                     <td key={c.key}>{measure.text('temperature', c.read(row))}</td>
                   ))}
                   <td>{measure.text('percent', row.rhPct)}</td>

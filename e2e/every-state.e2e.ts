@@ -237,7 +237,7 @@ describeInBrowser('every state', () => {
     if ((await name.inputValue()) === '') await name.fill(full.owner?.name ?? '');
     await password.fill(full.owner?.password ?? '');
     await page.getByRole('button', { name: 'Sign in', exact: true }).click();
-    await page.getByText('Written down.').waitFor();
+    await page.getByText('Written down.', { exact: true }).waitFor();
     await page.locator('.history-list li', { hasText: '571' }).first().waitFor();
     await page.context().close();
   }, 120_000);

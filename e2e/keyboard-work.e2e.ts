@@ -70,7 +70,7 @@ describeInBrowser('work by keyboard alone', () => {
     await heading('Juniper');
     await stands(/^Mass, g/, '570.8');
     await keys.enter(/^Write it down$/);
-    await page.getByText('Written down.').waitFor();
+    await page.getByText('Written down.', { exact: true }).waitFor();
     await stands(/^Mass, g/, '');
     const line = page.locator('.history-list li', { hasText: '570.8' }).first();
     await line.waitFor();

@@ -100,6 +100,9 @@ describeInBrowser('every sheet', () => {
         for (const width of guide ? [sheet.name === 'keeper' ? 390 : 1280] : [1280, 820, 390])
           for (const locale of guide ? ['en-GB'] : ['en-GB', 'de-DE']) {
             const page = await openSheet(browser, program, sheet, width, { locale });
+            // a picture of the choice, not of the first look
+            if (sheet.name === 'choose')
+              await page.getByRole('progressbar').waitFor({ state: 'hidden', timeout: 60_000 });
             const name = guide ? `${sheet.name}-${width}.png` : `${sheet.name}-${width}-${locale.slice(0, 2)}.png`;
             await page.screenshot({ path: join(shots!, name), fullPage: !guide });
             await page.close();

@@ -65,6 +65,8 @@ const works: Readonly<Record<string, Work>> = {
     kept: async (enquiryId) => ((await read(`/api/enquiries/${enquiryId}/proof`)).proof === null ? 0 : 1),
   },
 };
+/** What takes no longer may be done before any stop arrives. */
+const quickMs = 150;
 const prepared = async (name: string): Promise<string> => {
   const enquiryId = await newHome();
   if (name === 'proof') expect((await works.file!.begin(enquiryId, randomUUID())).status).toBe(201);
@@ -128,7 +130,7 @@ test.each(Object.keys(works))(
     }
     await wait(2 * wholeMs);
     for (const { told, enquiryId } of rounds) expect(await kept(enquiryId)).toBe(told === 'kept' ? 1 : 0);
-    expect(rounds[0]?.told, 'the first was cut before it could be done').toBe('stopped');
+    if (wholeMs > quickMs) expect(rounds[0]?.told, 'the first was cut before it could be done').toBe('stopped');
   },
 );
 

@@ -8,6 +8,7 @@ import { midAllowanceK, summerAllowanceK } from '../../src/planning/climate-verd
 import { drawMembers } from '../../src/planning/ensemble.ts';
 import { type MemberAnswer, memberAnswer, momentsOf } from '../../src/planning/member.ts';
 import { planEnclosure } from '../../src/planning/plan.ts';
+import { kitNeeds } from '../../src/planning/search/judge-kit.ts';
 import type { KitChoice, SearchAnswer } from '../../src/planning/search/search-answer.ts';
 import type { SearchInput } from '../../src/planning/search/search-input.ts';
 
@@ -25,19 +26,8 @@ export function opensAsPlan(enclosure: Enclosure, { facts }: SearchInput, what: 
   return read.ok ? [] : read.faults.map((f) => `${what}: ${f.code} ${f.field} ${f.got}, allowed ${f.allowed}`);
 }
 
-const ids = [
-  'basking-surface',
-  'night-warmth',
-  'cool-end-winter',
-  'cool-end-mid',
-  'cool-end-summer',
-  'hottest-reachable',
-  'humidity-winter',
-  'humidity-summer',
-  'dew-on-glass',
-] as const;
-
-/** How far each need of a planned version is from its limit, by the plan's own words for what is wanted. */
+/** How far each need of a planned version is from its limit, by the plan's own words for what is wanted;
+ *  in the order of kitNeeds. */
 function plannedMargins(m: MemberAnswer, { climate }: SearchInput): number[] {
   const within = (v: number, low: number, high: number) => Math.min(v - low, high - v);
   const { baskingSurfaceC: b, coolAirC: c, rhPct: rh } = climate;
@@ -77,7 +67,7 @@ export function plannedAlike(choice: KitChoice, input: SearchInput): PlanCompare
   );
   const breaches: string[] = [];
   let otherWord = 0;
-  ids.forEach((id, i) => {
+  kitNeeds.forEach((id, i) => {
     const ours = choice.needs.find((n) => n.id === id)!;
     const theirs = plan.needs.find((n) => n.id === id)!;
     const tol = id.startsWith('humidity') ? linePct : lineK + halfDialK;
@@ -98,7 +88,7 @@ export function plannedAlike(choice: KitChoice, input: SearchInput): PlanCompare
   const verdict = plan.needs.map((n) => n.verdict);
   if (choice.verdict === 'fails' && choice.versions < members && !verdict.includes('fails'))
     breaches.push(`called certain to fail after ${choice.versions}, the plan says ${verdict.join(' ')}`);
-  return { breaches, needs: ids.length, otherWord };
+  return { breaches, needs: kitNeeds.length, otherWord };
 }
 
 const mean = (values: readonly number[]): number => values.reduce((sum, v) => sum + v, 0) / values.length;

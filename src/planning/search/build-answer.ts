@@ -2,7 +2,6 @@
 
 import { judgeEnclosure } from '../../husbandry/judge-enclosure.ts';
 import type { NeedVerdict } from '../../husbandry/need.ts';
-import type { Enclosure } from '../../physics/enclosure.ts';
 import { climateVerdicts } from '../climate-verdicts.ts';
 import { yearlyEnergy } from '../cost/yearly-energy.ts';
 import { dialCard } from '../dial/dial-card.ts';
@@ -46,7 +45,7 @@ export function searchAnswer(input: SearchInput, prepared: PreparedSearch): Sear
     kitsRefused: candidates.refused,
     none: noneHolds(first),
     noneNeed: openNeed(first),
-    homeNeeds: first ? homeNeeds(first, input, settled ? ranking[0]!.group : null) : [],
+    homeNeeds: first ? homeNeeds(first, input, settled) : [],
     currency: input.shelf.currency,
     pricesInvented: input.shelf.invented,
     tariffPerKWh: input.tariffPerKWh,
@@ -228,18 +227,9 @@ function noneHolds(first: KitChoice | undefined): string | null {
 }
 
 /** What no heater mends: size, lock, hides, water and floor of the home as drawn. */
-function homeNeeds(first: KitChoice, input: SearchInput, group: KitGroup | null): NeedVerdict[] {
+function homeNeeds(first: KitChoice, input: SearchInput, settled: boolean): NeedVerdict[] {
   const drawn = judgeEnclosure(first.enclosure, input.species, input.standard, input.facts).filter(
     (n) => n.verdict !== 'holds' && n.group !== 'comfort',
   );
-  return group ? [...drawn, ...sprayNeedOf(group, first.enclosure, input)] : drawn;
-}
-
-const sprayNeedsKnown = new WeakMap<KitGroup, readonly NeedVerdict[]>();
-
-/** Once for the kit that a search ends with, and not for every look at its answer. */
-function sprayNeedOf(group: KitGroup, home: Enclosure, input: SearchInput): readonly NeedVerdict[] {
-  const known = sprayNeedsKnown.get(group) ?? openSprayNeed(home, input);
-  sprayNeedsKnown.set(group, known);
-  return known;
+  return settled ? [...drawn, ...openSprayNeed(first.enclosure, input)] : drawn;
 }
